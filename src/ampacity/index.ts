@@ -1,0 +1,1 @@
+export { type Ampacity, ampacityOf, smallestConductorFor, type TemperatureColumn } from "./raceway.js";

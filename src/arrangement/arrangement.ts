@@ -1,0 +1,136 @@
+import { areaOf } from "../conductor/index.js";
+import type { Citation, EditionYear } from "../edition/index.js";
+import type { Caution } from "../rules/caution.js";
+import type { SizingResult } from "../rules/result.js";
+
+/** Which choice: where the jumper or the jumpers are. */
+export type ArrangementId =
+  | "jumper-in-each-enclosure"
+  | "one-jumper-in-listed-assembly"
+  | "jumper-at-source"
+  | "jumpers-at-source-and-disconnect";
+
+/** A sized conductor with its place. */
+export interface PlacedConductor {
+  /** Stable name, made of the role and the place. */
+  readonly id: string;
+  /** Id of the enclosure, wireway, assembly or source in which it is. */
+  readonly at: string;
+  readonly result: SizingResult;
+}
+
+/** What is connected. */
+export type ConnectionKind =
+  | "grounded-conductor"
+  | "grounding-electrode-conductor"
+  | "supply-side-bonding-jumper"
+  | "second-connection-supply-side"
+  | "second-connection-load-side"
+  | "second-connection-at-source"
+  | "second-connection-at-disconnect";
+
+/** How the code regards a connection: it must be there, may be there, or is a fault. */
+export type ConnectionStanding = "required" | "permitted" | "fault";
+
+/** A connection that an arrangement requires, permits or forbids. */
+export interface Connection {
+  readonly kind: ConnectionKind;
+  readonly standing: ConnectionStanding;
+  /** Ids of the places; empty where the rule names no single place. */
+  readonly at: readonly string[];
+  readonly note: ConnectionNote;
+  readonly citation: Citation;
+}
+
+/** Stable code of what there is to say about a connection; its words are rendered from it. */
+export type ConnectionNote =
+  | "bonded-in-each-enclosure"
+  | "bonded-at-assembly-terminal"
+  | "anywhere-on-supply-side"
+  | "common-individual-or-one-place"
+  | "several-on-supply-side-are-normal"
+  | "none-beyond-the-disconnect"
+  | "by-jumper-or-grounded-conductor"
+  | "table-minimum-applies"
+  | "sized-for-its-load-only"
+  | "at-the-jumper"
+  | "at-each-jumper"
+  | "at-one-jumper"
+  | "at-the-source"
+  | "from-source-to-each-enclosure"
+  | "not-required-with-both-jumpers"
+  | "only-one-point-per-system"
+  | "at-least-the-jumper";
+
+/** Whether an arrangement is legal as it stands. */
+export type ArrangementStanding = "permitted" | "permitted-without-parallel-path" | "not-permitted";
+
+/** One whole choice. */
+export interface Arrangement {
+  readonly id: ArrangementId;
+  readonly standing: ArrangementStanding;
+  /** Where the edition says so. */
+  readonly citation: Citation;
+  readonly conductors: readonly PlacedConductor[];
+  /** Circular mils of all its conductors together: of the standard sizes, or of the areas for a bus. */
+  readonly totalArea: number;
+  readonly connections: readonly Connection[];
+  readonly cautions: readonly Caution[];
+}
+
+/** What can differ between two arrangements. */
+export type Difference =
+  | "sizes"
+  | "total-metal"
+  | "grounded-conductor"
+  | "grounding-electrode-conductor"
+  | "second-connections";
+
+/** The choices side by side, in the order in which they are described; none is preferred. */
+export interface ArrangementComparison {
+  readonly edition: EditionYear;
+  readonly arrangements: readonly Arrangement[];
+  /** What differs among the arrangements. */
+  readonly differences: readonly Difference[];
+}
+
+/** Puts arrangements side by side and says in what they differ. */
+export function compareArrangements(
+  edition: EditionYear,
+  arrangements: readonly Arrangement[],
+): ArrangementComparison {
+  const views: Readonly<Record<Difference, (one: Arrangement) => unknown>> = {
+    sizes: (one) => one.conductors.map(({ at, result }) => [at, result.role, result.outcome]),
+    "total-metal": (one) => one.totalArea,
+    "grounded-conductor": (one) => connectionsOf(one, (kind) => kind === "grounded-conductor"),
+    "grounding-electrode-conductor": (one) =>
+      connectionsOf(one, (kind) => kind === "grounding-electrode-conductor"),
+    "second-connections": (one) => connectionsOf(one, (kind) => kind.startsWith("second-connection")),
+  };
+  const differences = (Object.keys(views) as Difference[]).filter(
+    (difference) => new Set(arrangements.map((one) => JSON.stringify(views[difference](one)))).size > 1,
+  );
+  return { edition, arrangements, differences };
+}
+
+/** Circular mils of metal in placed conductors. */
+export function totalAreaOf(conductors: readonly PlacedConductor[]): number {
+  return conductors.reduce((sum, { result }) => sum + metalOf(result), 0);
+}
+
+function metalOf({ outcome }: SizingResult): number {
+  switch (outcome.kind) {
+    case "conductor":
+      return outcome.quantity * areaOf(outcome.size);
+    case "area-only":
+      return outcome.requiredArea;
+    case "not-required":
+      return 0;
+  }
+}
+
+function connectionsOf(one: Arrangement, wanted: (kind: ConnectionKind) => boolean): unknown {
+  return one.connections
+    .filter(({ kind }) => wanted(kind))
+    .map(({ kind, standing, at, note }) => [kind, standing, at, note]);
+}

@@ -1,0 +1,15 @@
+export { type ConductorColumn, columnOf, type Material, materials } from "./material.js";
+export { formatSize, parseSize } from "./parse.js";
+export {
+  areaOf,
+  type ConductorSize,
+  compareSizes,
+  conductorSizes,
+  isConductorSize,
+  isStandardSize,
+  nextSizeDown,
+  nextSizeUp,
+  type StandardSize,
+  standardSizeFor,
+  standardSizes,
+} from "./size.js";

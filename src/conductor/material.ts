@@ -1,0 +1,33 @@
+/**
+ * Conductor materials that the tables know.
+ *
+ * @example
+ * ```ts
+ * import { materials } from "bondmil";
+ * materials; // => ["copper", "aluminum", "copper-clad aluminum"]
+ * ```
+ */
+export const materials = ["copper", "aluminum", "copper-clad aluminum"] as const;
+
+/** Material of a conductor. */
+export type Material = (typeof materials)[number];
+
+/** Column of a table: copper, or aluminum together with copper-clad aluminum. */
+export type ConductorColumn = "copper" | "aluminum";
+
+/**
+ * The column in which a material stands. Every table of the code has one for aluminum and copper-clad aluminum together,
+ * so the two count as one material wherever sizes of different materials are compared.
+ *
+ * @param material - a material
+ * @returns its column
+ *
+ * @example
+ * ```ts
+ * import { columnOf } from "bondmil";
+ * columnOf("copper-clad aluminum"); // => "aluminum"
+ * ```
+ */
+export function columnOf(material: Material): ConductorColumn {
+  return material === "copper" ? "copper" : "aluminum";
+}

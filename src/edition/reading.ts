@@ -1,0 +1,9 @@
+import type { EditionYear } from "./edition-year.js";
+import type { Policy } from "./policy.js";
+
+/** Which sets of policies a reading concerns, in which editions, and what each alternative changes in them. */
+export interface ReadingFacts<Alternative extends string> {
+  readonly policies: readonly string[];
+  readonly editions: readonly EditionYear[];
+  readonly policy: Readonly<Record<Alternative, Partial<Policy>>>;
+}

@@ -1,0 +1,22 @@
+import type { ConductorColumn, ConductorSize } from "../conductor/index.js";
+import type { EditionYear } from "./edition-year.js";
+
+/** One answer per edition. Adding an edition to the list does not compile until every such record has answered. */
+export type ByEdition<T> = Readonly<Record<EditionYear, T>>;
+
+/** A row that ends at an area of the supply. */
+export interface SupplyAreaRow {
+  readonly through: Readonly<Record<ConductorColumn, number>>;
+  readonly copper: ConductorSize;
+  readonly aluminum: ConductorSize;
+}
+
+/** A table entered by the area of the ungrounded supply conductors. */
+export interface SupplyAreaTable {
+  readonly number: string;
+  readonly rows: readonly SupplyAreaRow[];
+  /** End of the last bounded row, by the supply's material. */
+  readonly threshold: Readonly<Record<ConductorColumn, number>>;
+  /** What the open last row names; null where it sends to the notes. */
+  readonly last: Readonly<Record<ConductorColumn, ConductorSize>> | null;
+}

@@ -1,0 +1,65 @@
+/**
+ * Stable code of something wrong in an input. Codes never change meaning; messages may.
+ */
+export type IssueCode =
+  | "unknown-size"
+  | "ambiguous-size"
+  | "unknown-value"
+  | "wrong-type"
+  | "not-a-whole-number"
+  | "not-positive"
+  | "out-of-range"
+  | "missing"
+  | "unknown-key"
+  | "empty-list"
+  | "unlike-phases"
+  | "duplicate-id";
+
+/**
+ * One thing wrong in an input: where, what was expected, what was found, and what to do.
+ */
+export interface Issue {
+  /** Stable code, for programs. */
+  readonly code: IssueCode;
+  /** Where in the input, for example `supply.sets[0].count`; empty for the input itself. */
+  readonly path: string;
+  /** What would have been accepted. */
+  readonly expected: string;
+  /** What was found, printed short. */
+  readonly received: string;
+  /** One sentence for a person: what is wrong and what to do. */
+  readonly message: string;
+}
+
+/**
+ * The one error that this library throws for bad input. It lists everything that is wrong, not only the first.
+ *
+ * @example
+ * ```ts
+ * import { InputError, parseSize } from "bondmil";
+ * const codes = [];
+ * try {
+ *   parseSize("4");
+ * } catch (error) {
+ *   if (error instanceof InputError) codes.push(...error.issues.map((issue) => issue.code));
+ * }
+ * codes; // => ["ambiguous-size"]
+ * ```
+ */
+export class InputError extends Error {
+  /** Everything that is wrong, in the order of the input. */
+  readonly issues: readonly Issue[];
+
+  /**
+   * @param issues - what is wrong; at least one
+   */
+  constructor(issues: readonly Issue[]) {
+    super(
+      issues
+        .map((issue) => (issue.path === "" ? issue.message : `${issue.path}: ${issue.message}`))
+        .join("\n"),
+    );
+    this.name = "InputError";
+    this.issues = issues;
+  }
+}

@@ -1,0 +1,65 @@
+import { areaOf, columnOf } from "../conductor/index.js";
+import { type Policy, type PolicySet, type Role, readingsFor } from "../edition/index.js";
+import { noServiceConductors, parallelMinimum } from "../edition/tables/sections.generated.js";
+import type { SizedArea } from "../sizing/size-by-supply.js";
+import type { Supply } from "../supply/index.js";
+import { columnOfSupply, conductorsOf, countSets } from "../supply/sums.js";
+import type { Caution, CautionCode } from "./caution.js";
+import type { JumperInput } from "./jumper-input.js";
+
+const comesWithListedEquipment: readonly Role[] = ["main-bonding-jumper", "system-bonding-jumper"];
+
+interface SizedRole {
+  readonly role: Role;
+  readonly policies: PolicySet;
+}
+
+/** What a careful engineer would add to a jumper that was sized from its supply. */
+export function jumperCautions(
+  input: JumperInput,
+  { role, policies }: SizedRole,
+  policy: Policy,
+  sized: SizedArea,
+): readonly Caution[] {
+  const { code, supply, jumper } = input;
+  const { basis } = policy;
+  const read = columnOf(jumper.material);
+  const column = columnOfSupply(supply);
+  const assumed = sized.steps.find((step) => step.kind === "assumed");
+  const installed = sized.steps.find((step) => step.kind === "sum")?.area ?? 0;
+  const notesNameParallelOnly = readingsFor(code, policies).includes("single-conductor-of-another-material");
+
+  const found: readonly (readonly [boolean, CautionCode, string | null])[] = [
+    [assumed !== undefined, "assumed-conductors", basis.otherMaterial.section],
+    [
+      assumed?.conductors.some((one) => one.assumed === null) ?? false,
+      "no-single-conductor-of-equal-ampacity",
+      basis.otherMaterial.section,
+    ],
+    [column === "mixed", "mixed-supply-materials", basis.otherMaterial.section],
+    [sized.governs === "cap", "cap-applied", basis.cap.section],
+    [
+      policy.cap !== "none" && column !== read && installed < sized.requiredArea,
+      "no-cap-across-materials",
+      basis.cap.section,
+    ],
+    [
+      notesNameParallelOnly && sized.governs === "one-eighth" && countSets(supply) === 1,
+      "single-conductor-above-threshold",
+      basis.oneEighth.section,
+    ],
+    [
+      supply.requiredForAmperes !== undefined,
+      "conductors-required-for-load",
+      noServiceConductors[code.year].section,
+    ],
+    [hasSmallParallelSets(supply), "parallel-below-1-0", parallelMinimum[code.year].section],
+    [jumper.material !== "copper" && !policy.namesAluminum, "material-not-named", basis.material.section],
+    [comesWithListedEquipment.includes(role), "listed-equipment", null],
+  ];
+  return found.filter(([holds]) => holds).map(([, code, section]) => ({ code, section }));
+}
+
+function hasSmallParallelSets(supply: Supply): boolean {
+  return countSets(supply) > 1 && conductorsOf(supply).some((one) => areaOf(one.size) < areaOf("1/0 AWG"));
+}

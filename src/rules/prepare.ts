@@ -1,0 +1,77 @@
+import { areaOf, columnOf, type Material } from "../conductor/index.js";
+import { type Code, policyUnder, readCode } from "../edition/index.js";
+import { member, readAll, readObject } from "../input/reader.js";
+import { type DecidedBy, decidedBy } from "../sizing/assumption.js";
+import { areaByRule, capArea, hasLastRowFloor, lastRowArea } from "../sizing/required-area.js";
+import { readMaterial } from "../supply/read.js";
+import type { JumperRole } from "./jumper.js";
+import { tableOf } from "./tables.js";
+
+/** What is fixed before a loop over areas: the code and the materials. The supply is of one material. */
+export interface PreparedRequest {
+  readonly code: Code;
+  /** Material of the supply, the same throughout. */
+  readonly supply: Material;
+  /** Material of the jumper. */
+  readonly jumper: Material;
+}
+
+/** Sizing by area alone, where supply and jumper are of one material: area in, required area out, no objects. */
+export interface PreparedByArea {
+  readonly kind: "by-area";
+  /** Circular mils of the supply to circular mils required. */
+  readonly requiredArea: (supplyArea: number) => number;
+}
+
+/**
+ * Sizing by area where supply and jumper differ: the installed area decides whether assumed conductors count, and the
+ * area of the assumed conductors then decides the size, so both are wanted.
+ */
+export interface PreparedByAssumedArea {
+  readonly kind: "by-assumed-area";
+  /** Whether assumed conductors count for an installed area in circular mils, in so many sets. */
+  readonly needsAssumedArea: (supplyArea: number, sets: number) => boolean;
+  /** Circular mils installed, of the assumed conductors, and sets, to circular mils required. */
+  readonly requiredArea: (supplyArea: number, assumedArea: number, sets: number) => number;
+}
+
+/** A sizing prepared for a loop. */
+export type Prepared = PreparedByArea | PreparedByAssumedArea;
+
+/** Prepares a role for a loop over areas. The same kernel as the full path, without steps. */
+export function prepareJumper({ policies }: JumperRole, given: PreparedRequest): Prepared {
+  const { code, supply, jumper } = readAll(given, (at) => {
+    if (!readObject(at, ["code", "supply", "jumper"])) return undefined;
+    const code = readCode(member(at, "code"));
+    const supply = readMaterial(member(at, "supply"));
+    const jumper = readMaterial(member(at, "jumper"));
+    return code && supply && jumper && { code, supply, jumper };
+  });
+  const policy = policyUnder(code, policies);
+  const rule = { table: tableOf(policy, code.year), policy, read: columnOf(jumper) };
+  const column = columnOf(supply);
+  const least = policy.floor === null ? 0 : areaOf(policy.floor[rule.read]);
+  const most = policy.ceiling === null ? Number.POSITIVE_INFINITY : areaOf(policy.ceiling[rule.read]);
+  const lastRow = lastRowArea(rule.table, rule.read);
+
+  const limited = (area: number, required: number): number => {
+    const cap = Math.min(most, capArea(rule, { column, area, largest: area, sets: 1 }));
+    const floor = hasLastRowFloor(rule, column, area) ? Math.max(least, lastRow) : least;
+    return Math.max(floor, Math.min(cap, required));
+  };
+  if (column === rule.read) {
+    return { kind: "by-area", requiredArea: (area) => limited(area, areaByRule(rule, column, area)) };
+  }
+  const by = (area: number, sets: number): DecidedBy =>
+    decidedBy(policy.otherMaterial, rule.table, { column, area, largest: area, sets }, rule.read);
+  return {
+    kind: "by-assumed-area",
+    needsAssumedArea: (area, sets) => by(area, sets) !== "installed",
+    requiredArea: (area, assumed, sets) => {
+      const decides = by(area, sets);
+      const byInstalled = decides === "assumed" ? 0 : areaByRule(rule, column, area);
+      const byAssumed = decides === "installed" ? 0 : areaByRule(rule, rule.read, assumed);
+      return limited(area, Math.max(byInstalled, byAssumed));
+    },
+  };
+}

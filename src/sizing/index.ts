@@ -1,0 +1,17 @@
+export type {
+  AssumedStep,
+  CapReason,
+  CapStep,
+  FloorReason,
+  FloorStep,
+  Governing,
+  IncreaseStep,
+  LoadStep,
+  NamedSizeStep,
+  OneEighthStep,
+  RatingRowStep,
+  RowStep,
+  StandardSizeStep,
+  Step,
+  SumStep,
+} from "./step.js";

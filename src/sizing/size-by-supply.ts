@@ -1,0 +1,173 @@
+import type { TemperatureColumn } from "../ampacity/index.js";
+import {
+  areaOf,
+  type ConductorColumn,
+  columnOf,
+  type Material,
+  standardSizeFor,
+} from "../conductor/index.js";
+import type { Citation, Policy, SupplyAreaTable } from "../edition/index.js";
+import { isAlike } from "../supply/equal-ampacity.js";
+import type { AssumedConductor, Conductor, Supply } from "../supply/index.js";
+import { columnOfSupply, conductorsOf, countSets, ownArea, sumOf } from "../supply/sums.js";
+import { decidedBy } from "./assumption.js";
+import { acting, capFrom, floorFrom, floorStep, limited, type Required } from "./limits.js";
+import {
+  type AreaRule,
+  areaByRule,
+  capArea,
+  hasLastRowFloor,
+  type InstalledArea,
+  rowFor,
+} from "./required-area.js";
+import type {
+  AssumedStep,
+  CapStep,
+  FloorStep,
+  OneEighthStep,
+  RowStep,
+  StandardSizeStep,
+  Step,
+  SumStep,
+} from "./step.js";
+
+/** What the kernel needs: a table, a policy, a supply, and the material of the conductor to be sized. */
+export interface SupplySizing {
+  readonly table: SupplyAreaTable;
+  readonly policy: Policy;
+  readonly supply: Supply;
+  readonly material: Material;
+  readonly temperature: TemperatureColumn;
+  /** Conductors of the sized material in place of the installed ones; asked for only if they are needed. */
+  readonly assume: () => readonly AssumedConductor[];
+  /** Further caps and floors that the rule brings along. */
+  readonly caps?: readonly CapStep[];
+  readonly floors?: readonly FloorStep[];
+}
+
+/** A required area with the steps that led to it. */
+export interface SizedArea extends Required {
+  readonly steps: readonly Step[];
+}
+
+/** Sizes a conductor from the ungrounded supply conductors: sum, assumed conductors, row or one eighth, caps, floors. */
+export function sizeBySupply(sizing: SupplySizing): SizedArea {
+  const { table, policy, supply, material } = sizing;
+  const read = columnOf(material);
+  const rule: AreaRule = { table, policy, read };
+  const installed = installedArea(supply, policy);
+  const { column } = installed;
+  const entered = column === "mixed" ? read : column;
+  const by = decidedBy(policy.otherMaterial, table, installed, read);
+
+  const assumed = by === "installed" ? null : assumedStep(sizing);
+  const parts = column === "mixed" ? partsOf(supply, policy) : [];
+  const ways: readonly Way[] = [
+    ...(by === "assumed" ? [] : [{ before: null, decides: ruleStep(rule, entered, installed.area) }]),
+    ...(assumed === null ? [] : [{ before: assumed, decides: ruleStep(rule, read, assumed.area) }]),
+    ...parts
+      .filter((part) => decidedBy(policy.otherMaterial, table, part, read) !== "assumed")
+      .map((part) => ({ before: sumStep(sizing, part), decides: ruleStep(rule, part.column, part.area) })),
+  ];
+  const deciding = largestOf(ways);
+
+  const cap = capArea(rule, installed);
+  const caps: readonly CapStep[] = [
+    ...(Number.isFinite(cap) ? [ungroundedCap(cap, policy.basis.cap)] : []),
+    ...capFrom(policy.ceiling, read),
+    ...(sizing.caps ?? []),
+  ];
+  const atTableEnd =
+    hasLastRowFloor(rule, entered, column === "mixed" ? (assumed?.area ?? installed.area) : installed.area) ||
+    parts.some((part) => hasLastRowFloor(rule, part.column, part.area));
+  const floors: readonly FloorStep[] = [
+    ...(table.last !== null && atTableEnd ? [floorStep(table.last[read], policy.basis.row, "last-row")] : []),
+    ...floorFrom(policy.floor, read),
+    ...(sizing.floors ?? []),
+  ];
+  const required = { requiredArea: deciding.decides.requiredArea, governs: deciding.decides.kind };
+  const shown = ways.filter((way) => way === deciding || parts.length === 0 || way.before?.kind !== "sum");
+  const steps = [
+    sumStep(sizing, installed),
+    ...shown.flatMap(({ before, decides }) => [before, decides]),
+    ...acting(caps, required.requiredArea),
+    ...floors,
+  ];
+  return { steps: steps.filter((step) => step !== null), ...limited(required, caps, floors) };
+}
+
+/** One way to a required area: what comes before the rule, and the row or one eighth that decides. */
+interface Way {
+  readonly before: AssumedStep | SumStep | null;
+  readonly decides: RowStep | OneEighthStep;
+}
+
+interface Part extends InstalledArea {
+  readonly column: ConductorColumn;
+}
+
+/**
+ * The conductors of each metal in a supply of both. A supply never asks for less than a part of it alone would, which
+ * replacing every conductor by an assumed one cannot promise where the table's two columns do not run alike.
+ */
+function partsOf(supply: Supply, policy: Policy): readonly Part[] {
+  return (["copper", "aluminum"] as const).map((column) => {
+    const own = (one: Conductor): number => (columnOf(one.material) === column ? ownArea(one) : 0);
+    const area = sumOf(supply, policy.sum, own);
+    return { column, area, largest: Math.max(...conductorsOf(supply).map(own)), sets: countSets(supply) };
+  });
+}
+
+/** The one place where a required area becomes a size. */
+export function standardSizeStep(requiredArea: number, citation: Citation): StandardSizeStep | null {
+  const size = standardSizeFor(requiredArea);
+  return size === null ? null : { kind: "standard-size", requiredArea, size, area: areaOf(size), citation };
+}
+
+/** What the rules of area ask of a supply. */
+export function installedArea(supply: Supply, policy: Policy): InstalledArea {
+  return {
+    column: columnOfSupply(supply),
+    area: sumOf(supply, policy.sum),
+    largest: Math.max(...conductorsOf(supply).map(ownArea)),
+    sets: countSets(supply),
+  };
+}
+
+function sumStep({ policy, supply }: SupplySizing, { column, area }: InstalledArea): SumStep {
+  return { kind: "sum", rule: policy.sum, supply, column, area, citation: policy.basis.sum };
+}
+
+function assumedStep({ policy, supply, temperature, assume }: SupplySizing): AssumedStep {
+  const conductors = assume();
+  const area = sumOf(
+    supply,
+    policy.sum,
+    (one) => conductors.find(({ installed }) => isAlike(installed, one))?.area ?? ownArea(one),
+  );
+  return { kind: "assumed", temperature, conductors, area, citation: policy.basis.otherMaterial };
+}
+
+function ruleStep(rule: AreaRule, entered: ConductorColumn, area: number): RowStep | OneEighthStep {
+  const { table, policy, read } = rule;
+  const requiredArea = areaByRule(rule, entered, area);
+  const row = rowFor(table, entered, area);
+  const size = row?.[read] ?? table.last?.[read];
+  if (row === undefined && (policy.oneEighth || size === undefined)) {
+    const threshold = table.threshold[entered];
+    return { kind: "one-eighth", entered, area, threshold, requiredArea, citation: policy.basis.oneEighth };
+  }
+  if (size === undefined) throw new TypeError(`${table.number} has no row for ${area} circular mils`);
+  const through = row?.through[entered] ?? null;
+  return { kind: "row", entered, area, through, read, size, requiredArea, citation: policy.basis.row };
+}
+
+function largestOf(ways: readonly Way[]): Way {
+  const [first, ...others] = ways;
+  if (first === undefined) throw new TypeError("neither the installed nor assumed conductors decide");
+  return others.reduce((so, way) => (way.decides.requiredArea > so.decides.requiredArea ? way : so), first);
+}
+
+function ungroundedCap(requiredArea: number, citation: Citation): CapStep {
+  return { kind: "cap", why: "ungrounded-conductors", requiredArea, citation };
+}

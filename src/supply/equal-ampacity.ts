@@ -1,0 +1,105 @@
+import {
+  type Ampacity,
+  ampacityOf,
+  smallestConductorFor,
+  type TemperatureColumn,
+} from "../ampacity/index.js";
+import {
+  areaOf,
+  type ConductorSize,
+  columnOf,
+  type Material,
+  nextSizeDown,
+  nextSizeUp,
+  type StandardSize,
+} from "../conductor/index.js";
+import { type Citation, type EditionYear, weakestEvidence } from "../edition/index.js";
+import { mulDivUp } from "../units/exact.js";
+import { conductorsOf } from "./sums.js";
+import type { Conductor, Supply } from "./supply.js";
+
+/** A conductor that stands in for an installed one of another material. */
+export interface AssumedConductor {
+  readonly installed: Conductor;
+  /** Ampacity of the installed conductor in amperes; that of the next larger size where the table leaves it out. */
+  readonly installedAmperes: number;
+  /** Smallest single conductor of the other material with at least that ampacity; `null` if there is none. */
+  readonly assumed: StandardSize | null;
+  /** Circular mils that the assumed conductor counts for. */
+  readonly area: number;
+  readonly citation: Citation;
+}
+
+/** Conductivity of the aluminum of Chapter 9 Table 8, percent of copper's. */
+const aluminumConductivityPercent = 61;
+
+/**
+ * The conductors of another material that would carry as much as the installed ones: for each, the smallest single
+ * conductor with at least its ampacity. Where no single conductor has it (copper of 1250 kcmil and more against aluminum),
+ * the area of equal conductance, copper area / 0.61, rounded up; never several smaller conductors.
+ *
+ * @param year - edition whose ampacity table is used
+ * @param supply - installed conductors
+ * @param material - material of the jumper
+ * @param column - temperature column in which ampacities are compared
+ * @returns one entry per different installed conductor of the other material. One that the table leaves
+ *   out counts as the next larger that it has
+ *
+ * @example
+ * ```ts
+ * import { assumedConductors } from "bondmil";
+ * const supply = { sets: [{ count: 4, size: "600 kcmil", material: "aluminum" }] } as const;
+ * const [entry] = assumedConductors("2023", supply, "copper", 75);
+ * entry?.installedAmperes; // => 340
+ * entry?.assumed; // => "500 kcmil"
+ * ```
+ */
+export function assumedConductors(
+  year: EditionYear,
+  supply: Supply,
+  material: Material,
+  column: TemperatureColumn,
+): readonly AssumedConductor[] {
+  const others = conductorsOf(supply).filter((one) => columnOf(one.material) !== columnOf(material));
+  const different = others.filter((one, i) => others.findIndex((other) => isAlike(other, one)) === i);
+  return different.map((installed) => {
+    const ampacity = ampacityOrNextLarger(year, installed, column);
+    const assumed = smallestConductorFor(year, ampacity.amperes, material, column);
+    const decided = assumed === null ? [] : [assumed, nextSizeDown(assumed)].filter((size) => size !== null);
+    const cells = decided.map((size) => ampacityOf(year, size, material, column).citation.evidence);
+    const evidence = weakestEvidence([ampacity.citation.evidence, ...cells]);
+    return {
+      installed: pick(installed),
+      installedAmperes: ampacity.amperes,
+      assumed,
+      area: assumed === null ? equalConductanceArea(installed) : areaOf(assumed),
+      citation: { ...ampacity.citation, evidence },
+    };
+  });
+}
+
+/** Ampacity of a conductor; one that the table leaves out counts as the next larger that it has. */
+function ampacityOrNextLarger(
+  year: EditionYear,
+  { size, material }: Conductor,
+  column: TemperatureColumn,
+): Ampacity & { readonly amperes: number } {
+  for (let tried: ConductorSize | null = size; tried !== null; tried = nextSizeUp(tried)) {
+    const { amperes, citation } = ampacityOf(year, tried, material, column);
+    if (amperes !== null) return { amperes, citation };
+  }
+  throw new TypeError(`the ampacity table ends below ${size}`);
+}
+
+function equalConductanceArea(copper: Conductor): number {
+  return mulDivUp(areaOf(copper.size), 100, aluminumConductivityPercent);
+}
+
+/** Whether two conductors stand in the same cell of the tables. */
+export function isAlike(one: Conductor, other: Conductor): boolean {
+  return one.size === other.size && columnOf(one.material) === columnOf(other.material);
+}
+
+function pick({ size, material }: Conductor): Conductor {
+  return { size, material };
+}

@@ -1,0 +1,92 @@
+import { smallestConductorFor, type TemperatureColumn } from "../ampacity/index.js";
+import { areaOf, type Material } from "../conductor/index.js";
+import { type EditionYear, editionYears } from "../edition/index.js";
+import {
+  member,
+  optional,
+  type Reader,
+  readAll,
+  readCount,
+  readObject,
+  readOneOf,
+  readPositive,
+  refuse,
+} from "../input/reader.js";
+import { readMaterial } from "./read.js";
+import type { Supply } from "./supply.js";
+
+/** A load for which no conductors are chosen yet. */
+export interface LoadRequirement {
+  /** Edition whose ampacity table is used. */
+  readonly year: EditionYear;
+  /** Amperes that the conductors must carry. */
+  readonly amperes: number;
+  readonly material: Material;
+  /** Temperature column; 60 C up to 100 A and 75 C above, as 110.14(C)(1) has it, unless told. */
+  readonly column?: TemperatureColumn;
+  /** Most parallel sets to consider; 1 unless told. */
+  readonly mostSets?: number;
+}
+
+const smallestParallel = areaOf("1/0 AWG");
+
+/**
+ * The conductors that a load would require, for bonding work ahead of the choice of conductors (the note on services without
+ * service-entrance conductors). One candidate per number of sets; parallel sets start at 1/0 AWG. Each candidate leads to
+ * its own jumper, so all are returned and none is preferred.
+ *
+ * @param load - the load and how its conductors are rated
+ * @returns candidates by number of sets, fewest first; those that no conductor of the table can meet are left out
+ * @throws {@link InputError} for bad input, or `out-of-range` if no candidate can carry the load
+ *
+ * @example
+ * ```ts
+ * import { suppliesForLoad } from "bondmil";
+ * const candidates = suppliesForLoad({ year: "2023", amperes: 760, material: "copper", mostSets: 3 });
+ * candidates.map((supply) => supply.sets[0]);
+ * // => [
+ * //   { count: 2, size: "500 kcmil", material: "copper" },
+ * //   { count: 3, size: "250 kcmil", material: "copper" },
+ * // ]
+ * ```
+ */
+export function suppliesForLoad(load: LoadRequirement): readonly Supply[] {
+  return readAll(load, (at) => {
+    const read = readLoad(at);
+    if (read === undefined) return undefined;
+    const { year, amperes, material } = read;
+    const column = read.column ?? (amperes <= 100 ? 60 : 75);
+    const candidates = Array.from({ length: read.mostSets ?? 1 }, (_, i) => i + 1).flatMap(
+      (count): Supply[] => {
+        const size = smallestConductorFor(year, amperes / count, material, column);
+        if (size === null || (count > 1 && areaOf(size) < smallestParallel)) return [];
+        return [{ sets: [{ count, size, material }], requiredForAmperes: amperes }];
+      },
+    );
+    if (candidates.length > 0) return candidates;
+    return refuse(
+      member(at, "amperes"),
+      "out-of-range",
+      "a load that the conductors can carry",
+      "allow more sets with mostSets",
+    );
+  });
+}
+
+function readLoad(at: Reader): LoadRequirement | undefined {
+  if (!readObject(at, ["year", "amperes", "material", "column", "mostSets"])) return undefined;
+  const year = readOneOf(member(at, "year"), editionYears);
+  const amperes = readPositive(member(at, "amperes"), "amperes");
+  const material = readMaterial(member(at, "material"));
+  const column = optional(member(at, "column"), readColumn);
+  const mostSets = optional(member(at, "mostSets"), (one) => readCount(one, "sets"));
+  if (year === undefined || amperes === undefined || material === undefined) return undefined;
+  return { year, amperes, material, ...(column && { column }), ...(mostSets && { mostSets }) };
+}
+
+/** Checks a temperature column in an input. */
+export function readColumn(at: Reader): TemperatureColumn | undefined {
+  const { value } = at;
+  if (value === 60 || value === 75 || value === 90) return value;
+  return refuse(at, "unknown-value", "60, 75 or 90", "name the column in degrees Celsius");
+}
