@@ -1,0 +1,36 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import type { Documents } from "./validate.js";
+
+const corpus = new URL("../", import.meta.url);
+const tables = new URL("../../tables/", import.meta.url);
+
+/** Reads the corpus, its schemas, the register of sources and what the tables name of it. */
+export function readDocuments(): Documents {
+  const fromTables = jsonFiles(tables).filter((name) => name !== "sources.json");
+  return {
+    files: new Map(jsonFiles(corpus).map((name) => [name, parse(new URL(name, corpus))])),
+    sources: parse(new URL("sources.json", tables)),
+    checksSchema: parse(new URL("schema/checks.schema.json", corpus)) as object,
+    sourcesSchema: parse(new URL("schema/sources.schema.json", corpus)) as object,
+    namedByTables: fromTables.flatMap((name) => sourcesNamedIn(parse(new URL(name, tables)))),
+  };
+}
+
+/** Every id in a list called `sources`, wherever a table keeps its evidence. */
+function sourcesNamedIn(value: unknown): readonly string[] {
+  if (typeof value !== "object" || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    key === "sources" && Array.isArray(inner) ? inner.map(String) : sourcesNamedIn(inner),
+  );
+}
+
+function jsonFiles(folder: URL): readonly string[] {
+  return readdirSync(fileURLToPath(folder))
+    .filter((name) => name.endsWith(".json"))
+    .sort();
+}
+
+function parse(file: URL): unknown {
+  return JSON.parse(readFileSync(file, "utf8"));
+}
