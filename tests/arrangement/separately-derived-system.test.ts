@@ -1,0 +1,159 @@
+import { arrangeSeparatelyDerivedSystem, type DerivedSystemInput, editionYears, InputError } from "bondmil";
+import { describe, expect, it } from "vitest";
+
+const one = { size: "500 kcmil", material: "copper" } as const;
+const small = { size: "250 kcmil", material: "copper" } as const;
+const base: DerivedSystemInput = {
+  code: { year: "2023" },
+  source: { id: "T1", outdoors: false },
+  enclosures: [
+    { id: "P1", supply: { sets: [{ count: 2, ...one }] } },
+    { id: "P2", supply: { sets: [{ count: 1, ...one }] } },
+  ],
+  jumper: { material: "copper" },
+};
+const arrange = (change: Partial<DerivedSystemInput> = {}) =>
+  arrangeSeparatelyDerivedSystem({ ...base, ...change });
+const single = { enclosures: base.enclosures.slice(0, 1) };
+
+describe("several enclosures", () => {
+  it("have a jumper in each, or one at the source from the largest corresponding sum", () => {
+    const sized = arrange().arrangements.map((it) => [
+      it.id,
+      ...it.conductors.map(({ at, result }) => [at, result.requiredArea]),
+    ]);
+    expect(sized).toEqual([
+      ["jumper-in-each-enclosure", ["P1", 133_100], ["P2", 105_600]],
+      ["jumper-at-source", ["T1", 187_500]],
+    ]);
+  });
+
+  it("add corresponding phases at the source, not each feeder's largest", () => {
+    const enclosures = [
+      { id: "P1", supply: { sets: [{ count: 2, phases: [one, small, small] }] } },
+      { id: "P2", supply: { sets: [{ count: 2, phases: [small, one, small] }] } },
+    ];
+    expect(arrange({ enclosures }).arrangements[1]?.conductors[0]?.result.steps[0]).toMatchObject({
+      area: 1_500_000,
+    });
+  });
+
+  it("differ in every way", () => {
+    expect(arrange().differences).toEqual([
+      "sizes",
+      "total-metal",
+      "grounded-conductor",
+      "grounding-electrode-conductor",
+      "second-connections",
+    ]);
+  });
+
+  it("leave the electrode connection to a reading", () => {
+    const note = (code: DerivedSystemInput["code"]) =>
+      arrange({ code }).arrangements[0]?.connections.find(
+        ({ kind }) => kind === "grounding-electrode-conductor",
+      )?.note;
+    expect(note({ year: "2023" })).toBe("at-each-jumper");
+    expect(
+      note({ year: "2023", readings: { "electrode-connection-with-several-jumpers": "at-one-jumper" } }),
+    ).toBe("at-one-jumper");
+  });
+});
+
+describe("where the jumper is decides the grounded conductor, the electrode conductor and what is a fault", () => {
+  it("in the enclosure", () => {
+    expect(
+      arrange(single).arrangements[0]?.connections.map(({ kind, standing, at, note }) => [
+        kind,
+        standing,
+        at,
+        note,
+      ]),
+    ).toEqual([
+      ["grounded-conductor", "required", ["P1"], "table-minimum-applies"],
+      ["grounding-electrode-conductor", "required", ["P1"], "at-the-jumper"],
+      ["supply-side-bonding-jumper", "required", ["T1", "P1"], "from-source-to-each-enclosure"],
+      ["second-connection-at-source", "fault", ["T1"], "only-one-point-per-system"],
+      ["second-connection-load-side", "fault", [], "none-beyond-the-disconnect"],
+    ]);
+  });
+
+  it("at the source", () => {
+    expect(
+      arrange(single).arrangements[1]?.connections.map(({ kind, standing, at, note }) => [
+        kind,
+        standing,
+        at,
+        note,
+      ]),
+    ).toEqual([
+      ["grounded-conductor", "permitted", ["P1"], "sized-for-its-load-only"],
+      ["grounding-electrode-conductor", "required", ["T1"], "at-the-source"],
+      ["supply-side-bonding-jumper", "required", ["T1", "P1"], "from-source-to-each-enclosure"],
+      ["second-connection-at-disconnect", "fault", ["P1"], "only-one-point-per-system"],
+      ["second-connection-load-side", "fault", [], "none-beyond-the-disconnect"],
+    ]);
+  });
+});
+
+describe("standing by edition and place of the source", () => {
+  const standings = (outdoors: boolean) =>
+    editionYears.map((year) =>
+      arrange({ ...single, code: { year }, source: { id: "T1", outdoors } }).arrangements.map(
+        ({ standing }) => standing,
+      ),
+    );
+  const [yes, no, unless] = ["permitted", "not-permitted", "permitted-without-parallel-path"];
+
+  it("indoors: both ends through 2011 only", () => {
+    expect(standings(false)).toEqual([
+      [yes, yes, unless],
+      [yes, yes, unless],
+      ...Array.from({ length: 5 }, () => [yes, yes, no]),
+    ]);
+  });
+
+  it("outdoors: at the source from 2011, both ends by the exception", () => {
+    expect(standings(true)).toEqual([
+      [yes, yes, unless],
+      ...Array.from({ length: 6 }, () => [no, yes, unless]),
+    ]);
+  });
+
+  it("both ends: the supply-side jumper was required through 2011", () => {
+    const notes = editionYears.map(
+      (year) =>
+        arrange({ ...single, code: { year } }).arrangements[2]?.connections.find(
+          ({ kind }) => kind === "supply-side-bonding-jumper",
+        )?.note,
+    );
+    expect(notes).toEqual([
+      ...Array.from({ length: 2 }, () => "from-source-to-each-enclosure"),
+      ...Array.from({ length: 5 }, () => "not-required-with-both-jumpers"),
+    ]);
+  });
+});
+
+describe("bad input", () => {
+  it("reports everything at once", () => {
+    let issues: unknown;
+    try {
+      arrange({
+        code: { year: "2022" },
+        source: { id: "P1" },
+        enclosures: [{ id: "P1", supply: { sets: [] } }],
+      } as never);
+    } catch (error) {
+      if (error instanceof InputError) issues = error.issues.map(({ code, path }) => [code, path]);
+    }
+    expect(issues).toEqual([
+      ["unknown-value", "code.year"],
+      ["empty-list", "enclosures[0].supply.sets"],
+      ["missing", "source.outdoors"],
+    ]);
+  });
+
+  it("refuses an enclosure named like the source", () => {
+    expect(() => arrange({ source: { id: "P2", outdoors: false } })).toThrow(/enclosures\[1\]\.id/);
+  });
+});

@@ -1,0 +1,131 @@
+import { arrangeService, InputError, type ServiceInput, type Supply } from "bondmil";
+import { describe, expect, it } from "vitest";
+
+const copper = (count: number, size: "500 kcmil" | "600 kcmil" | "3/0 AWG"): Supply => ({
+  sets: [{ count, size, material: "copper" }],
+});
+const base: ServiceInput = {
+  code: { year: "2020" },
+  enclosures: [
+    { id: "D1", supply: copper(1, "600 kcmil") },
+    { id: "D2", supply: copper(1, "3/0 AWG") },
+  ],
+  wireway: { id: "W1", supply: copper(3, "500 kcmil") },
+  jumper: { material: "copper" },
+};
+const arrange = (change: Partial<ServiceInput> = {}) => arrangeService({ ...base, ...change });
+
+describe("a service with several enclosures", () => {
+  it("has a main jumper in each, by the conductors to it, and a supply-side jumper for the wireway, by all", () => {
+    const [inEach] = arrange().arrangements;
+    expect(inEach?.conductors.map(({ at, result }) => [at, result.role, result.outcome])).toEqual([
+      ["D1", "main-bonding-jumper", { kind: "conductor", size: "1/0 AWG", quantity: 1 }],
+      ["D2", "main-bonding-jumper", { kind: "conductor", size: "4 AWG", quantity: 1 }],
+      ["W1", "supply-side-bonding-jumper", { kind: "conductor", size: "4/0 AWG", quantity: 1 }],
+    ]);
+    expect(inEach?.citation.section).toBe("250.28(D)(2)");
+    expect(inEach?.totalArea).toBe(105_600 + 41_740 + 211_600);
+    expect(inEach?.cautions.map(({ code }) => code)).toEqual(["jumper-in-wireway"]);
+  });
+
+  it("has one main jumper in a listed assembly, by all conductors that supply it", () => {
+    const [, inAssembly] = arrange().arrangements;
+    expect(inAssembly?.id).toBe("one-jumper-in-listed-assembly");
+    expect(inAssembly?.conductors).toHaveLength(1);
+    expect(inAssembly?.conductors[0]?.result.requiredArea).toBe(187_500);
+    expect(inAssembly?.cautions.map(({ code }) => code)).toEqual([
+      "assembly-size-inferred",
+      "assembly-narrowed",
+    ]);
+  });
+
+  it("takes the sets to all enclosures for the assembly where no wireway is named", () => {
+    const { wireway: _, ...without } = base;
+    const [, inAssembly] = arrangeService(without).arrangements;
+    expect(inAssembly?.conductors[0]?.result.steps[0]).toMatchObject({ kind: "sum", area: 767_800 });
+  });
+
+  it("did not narrow the assembly before 2020", () => {
+    const [, inAssembly] = arrange({ code: { year: "2017" } }).arrangements;
+    expect(inAssembly?.cautions.map(({ code }) => code)).toEqual(["assembly-size-inferred"]);
+  });
+
+  it("brings the grounded conductor to every enclosure, and forbids a connection beyond", () => {
+    const [inEach] = arrange({ code: { year: "2023" } }).arrangements;
+    expect(
+      inEach?.connections.map(({ kind, standing, at, citation }) => [kind, standing, at, citation.section]),
+    ).toEqual([
+      ["grounded-conductor", "required", ["D1", "D2"], "250.24(D)"],
+      ["grounding-electrode-conductor", "required", [], "250.64(D)"],
+      ["supply-side-bonding-jumper", "required", ["W1"], "250.92(A)"],
+      ["second-connection-supply-side", "permitted", [], "250.142(A)"],
+      ["second-connection-load-side", "fault", [], "250.24(B)"],
+    ]);
+  });
+
+  it("cautions at seven disconnects, not at six, and sizes them all", () => {
+    const enclosures = (n: number) =>
+      Array.from({ length: n }, (_, i) => ({ id: `D${i}`, supply: copper(1, "3/0 AWG") }));
+    const codes = (n: number) =>
+      arrange({ enclosures: enclosures(n) }).arrangements[0]?.cautions.map(({ code }) => code);
+    expect(codes(6)).not.toContain("more-than-six-disconnects");
+    expect(codes(7)).toContain("more-than-six-disconnects");
+    expect(arrange({ enclosures: enclosures(7) }).arrangements[0]?.conductors).toHaveLength(8);
+  });
+
+  it("says in what the arrangements differ", () => {
+    expect(arrange().differences).toEqual([
+      "sizes",
+      "total-metal",
+      "grounded-conductor",
+      "grounding-electrode-conductor",
+    ]);
+  });
+});
+
+describe("a service with one enclosure", () => {
+  it("has one arrangement, and no differences", () => {
+    const comparison = arrange({ enclosures: [{ id: "D1", supply: copper(2, "500 kcmil") }] });
+    expect(comparison.arrangements.map(({ id, citation }) => [id, citation.section])).toEqual([
+      ["jumper-in-each-enclosure", "250.24(B)"],
+    ]);
+    expect(comparison.differences).toEqual([]);
+  });
+});
+
+describe("bad input", () => {
+  it.each([
+    [{ enclosures: [] }, "empty-list", "enclosures"],
+    [{ enclosures: [{ id: "", supply: copper(1, "3/0 AWG") }] }, "wrong-type", "enclosures[0].id"],
+    [
+      { enclosures: [...base.enclosures, { id: "D1", supply: copper(1, "3/0 AWG") }] },
+      "duplicate-id",
+      "enclosures[2].id",
+    ],
+    [{ wireway: { id: "D2", supply: copper(1, "3/0 AWG") } }, "duplicate-id", "wireway.id"],
+    [{ gutter: {} }, "unknown-key", "gutter"],
+    [{ jumper: { material: "copper", form: "screw" } }, "unknown-value", "jumper.form"],
+    [
+      { enclosures: [{ id: "D1", supply: { sets: [{ count: 0, size: "3/0 AWG", material: "copper" }] } }] },
+      "not-positive",
+      "enclosures[0].supply.sets[0].count",
+    ],
+  ])("%j is %s at %s", (change, code, path) => {
+    let issues: unknown;
+    try {
+      arrange(change as never);
+    } catch (error) {
+      if (error instanceof InputError) issues = error.issues;
+    }
+    expect(issues).toMatchObject([{ code, path }]);
+  });
+
+  it("refuses phases that cannot be matched across enclosures", () => {
+    const one = { size: "3/0 AWG", material: "copper" } as const;
+    const enclosures = [
+      { id: "D1", supply: { sets: [{ count: 1, phases: [one, one, one] }] } },
+      { id: "D2", supply: { sets: [{ count: 1, phases: [one, one] }] } },
+    ];
+    expect(() => arrange({ enclosures })).toThrow(/same number of phases/);
+  });
+});

@@ -1,0 +1,58 @@
+import {
+  type Citation,
+  type Evidence,
+  editionYears,
+  evidenceLevels,
+  type JumperInput,
+  standardSizes,
+} from "bondmil";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { requestFor, supply } from "./arbitraries.js";
+import { type JumperRole, jumperRoles, underLaw } from "./roles.js";
+
+const rank = (evidence: Evidence) => evidenceLevels.indexOf(evidence);
+
+/** Every citation in a value, however deep. */
+function citationsIn(value: unknown): readonly Citation[] {
+  if (typeof value !== "object" || value === null) return [];
+  const own = "section" in value && "evidence" in value ? [value as Citation] : [];
+  return [...own, ...Object.values(value).flatMap(citationsIn)];
+}
+
+function strongerThanItsCitations(role: JumperRole, input: JumperInput): readonly Citation[] {
+  const { evidence, steps, citation } = underLaw[role].size(input);
+  return citationsIn({ steps, citation }).filter((one) => rank(one.evidence) < rank(evidence));
+}
+
+describe.each(jumperRoles)("evidence: %s", (role) => {
+  it("is never stronger than anything that the result cites", () => {
+    fc.assert(
+      fc.property(requestFor(supply), (input: JumperInput) => {
+        expect(strongerThanItsCitations(role, { ...input, temperature: 75 })).toEqual([]);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it("counts single cells of the ampacity table too", () => {
+    const wrong = editionYears.flatMap((year) =>
+      standardSizes.flatMap((size) =>
+        ([60, 75, 90] as const).flatMap((temperature) =>
+          (["copper", "aluminum"] as const).flatMap((material) => {
+            const jumper = { material: material === "copper" ? "aluminum" : "copper" } as const;
+            const sets = [{ count: 20, size, material }];
+            const found = strongerThanItsCitations(role, {
+              code: { year },
+              supply: { sets },
+              jumper,
+              temperature,
+            });
+            return found.map((one) => `${year} ${size} ${material} at ${temperature} C: ${one.evidence}`);
+          }),
+        ),
+      ),
+    );
+    expect(wrong.slice(0, 5)).toEqual([]);
+  });
+});

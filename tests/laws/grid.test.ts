@@ -1,0 +1,141 @@
+import {
+  areaOf,
+  assumedConductors,
+  type ConductorColumn,
+  type EditionYear,
+  editionYears,
+  type JumperInput,
+  type StandardSize,
+  standardSizes,
+  type TemperatureColumn,
+} from "bondmil";
+import { describe, expect, it } from "vitest";
+import { referenceArea, referenceSize } from "./reference.js";
+import { type JumperRole, jumperRoles, underLaw } from "./roles.js";
+
+const columns: readonly ConductorColumn[] = ["copper", "aluminum"];
+const mostSets = 20;
+/** Coprime to the 20 counts and the 30 sizes, so that the sample meets all of them. */
+const everyNth = 37;
+
+interface Place {
+  readonly role: JumperRole;
+  readonly year: EditionYear;
+  readonly supply: ConductorColumn;
+  readonly jumper: ConductorColumn;
+  readonly temperature: TemperatureColumn;
+}
+
+function inputFor(
+  { year, supply, jumper, temperature }: Place,
+  size: StandardSize,
+  count: number,
+): JumperInput {
+  return {
+    code: { year },
+    supply: { sets: [{ count, size, material: supply }] },
+    jumper: { material: jumper },
+    temperature,
+  };
+}
+
+/** Required areas by size and by number of sets, through the prepared path. */
+function requiredAreas(place: Place): readonly (readonly number[])[] {
+  const { role, year, supply, jumper, temperature } = place;
+  const prepared = underLaw[role].prepare({ code: { year }, supply, jumper });
+  return standardSizes.map((size) => {
+    const own = areaOf(size);
+    const [assumed] = assumedConductors(year, inputFor(place, size, 1).supply, jumper, temperature);
+    return Array.from({ length: mostSets }, (_, i) => {
+      const count = i + 1;
+      return prepared.kind === "by-area"
+        ? prepared.requiredArea(count * own)
+        : prepared.requiredArea(count * own, count * (assumed?.area ?? own), count);
+    });
+  });
+}
+
+function expectedArea(
+  { role, year, supply, jumper, temperature }: Place,
+  size: string,
+  count: number,
+): number {
+  const one = { size, material: supply };
+  return referenceArea({ year, role, sets: [{ count, phases: [one, one, one] }], jumper, temperature });
+}
+
+/** Every place of the grid at 75 C, and the other temperature columns where conductors are replaced. */
+const places: readonly Place[] = jumperRoles.flatMap((role) =>
+  editionYears.flatMap((year) =>
+    columns.flatMap((supply) =>
+      columns.flatMap((jumper) =>
+        (supply === jumper ? [75 as const] : [60 as const, 75 as const, 90 as const]).map((temperature) => ({
+          role,
+          year,
+          supply,
+          jumper,
+          temperature,
+        })),
+      ),
+    ),
+  ),
+);
+
+describe("every size, 1 to 20 sets, both materials, every edition and role", { timeout: 15_000 }, () => {
+  const areas = places.map((place) => ({ place, required: requiredAreas(place) }));
+  const cells = areas.flatMap(({ place, required }) =>
+    required.flatMap((byCount, i) =>
+      byCount.map((area, n) => ({ place, size: standardSizes[i] ?? "18 AWG", count: n + 1, area })),
+    ),
+  );
+
+  it("is a whole grid", () => {
+    expect(standardSizes).toHaveLength(30);
+    expect(cells).toHaveLength(jumperRoles.length * editionYears.length * 8 * 30 * mostSets);
+  });
+
+  it("agrees with a second implementation", () => {
+    const wrong = cells.flatMap(({ place, size, count, area }) => {
+      const expected = expectedArea(place, size, count);
+      return area === expected ? [] : [{ ...place, size, count, area, expected }];
+    });
+    expect(wrong.slice(0, 5)).toEqual([]);
+  });
+
+  it("agrees with it on the full path, every 37th cell", () => {
+    const sample = cells.filter((_, i) => i % everyNth === 0);
+    expect(sample.length).toBeGreaterThan(2500);
+    const wrong = sample.flatMap(({ place, size, count, area }) => {
+      const result = underLaw[place.role].size(inputFor(place, size, count));
+      const named = result.outcome.kind === "conductor" ? result.outcome.size : null;
+      return result.requiredArea === area && named === referenceSize(area)
+        ? []
+        : [{ ...place, size, count, area, full: result.requiredArea, named }];
+    });
+    expect(wrong.slice(0, 5)).toEqual([]);
+  });
+
+  it("never gets smaller with one more set", () => {
+    const wrong = areas.flatMap(({ place, required }) =>
+      required.flatMap((byCount, i) =>
+        byCount.flatMap((area, n) =>
+          n > 0 && area < (byCount[n - 1] ?? 0) ? [{ ...place, size: standardSizes[i], count: n + 1 }] : [],
+        ),
+      ),
+    );
+    expect(wrong.slice(0, 5)).toEqual([]);
+  });
+
+  it("never gets smaller with the next size up", () => {
+    const wrong = areas.flatMap(({ place, required }) =>
+      required.flatMap((byCount, i) =>
+        byCount.flatMap((area, n) =>
+          i > 0 && area < (required[i - 1]?.[n] ?? 0)
+            ? [{ ...place, size: standardSizes[i], count: n + 1 }]
+            : [],
+        ),
+      ),
+    );
+    expect(wrong.slice(0, 5)).toEqual([]);
+  });
+});

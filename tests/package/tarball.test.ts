@@ -1,0 +1,120 @@
+import { execFileSync } from "node:child_process";
+import { existsSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), "bondmil-package-"));
+
+// What `npm test` hands down would point the inner npm back at this repository.
+const env = Object.fromEntries(
+  Object.entries(process.env).filter(([name]) => !/^(npm_|NODE_OPTIONS$|VITEST)/i.test(name)),
+);
+
+function run(cwd: string, command: string, ...args: readonly string[]): string {
+  try {
+    return execFileSync(command, args, { cwd, env, encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
+  } catch (error) {
+    const { stdout, stderr } = error as { readonly stdout?: string; readonly stderr?: string };
+    throw new Error(`${command} ${args.join(" ")} failed\n${stdout ?? ""}${stderr ?? ""}`);
+  }
+}
+
+function isBuilt(): boolean {
+  const outputs = ["index.js", "index.cjs", "index.d.ts", "index.d.cts", "browser.js"].map((name) =>
+    join(root, "dist", name),
+  );
+  if (!outputs.every((path) => existsSync(path))) return false;
+  const sources = readdirSync(join(root, "src"), { recursive: true, encoding: "utf8" }).map((path) =>
+    join(root, "src", path),
+  );
+  const newest = Math.max(...[...sources, join(root, "package.json")].map((path) => statSync(path).mtimeMs));
+  return outputs.every((path) => statSync(path).mtimeMs >= newest);
+}
+
+const call = `const { outcome } = sizeMainBondingJumper({
+  code: { year: "2023" },
+  supply: { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] },
+  jumper: { material: "copper" },
+});`;
+const expected = { kind: "conductor", size: "250 kcmil", quantity: 1 };
+const table = "bondmil/tables/electrode-conductor.json";
+
+describe("the packed tarball, as a user gets it", () => {
+  let packed: readonly string[] = [];
+
+  beforeAll(() => {
+    if (!isBuilt()) run(root, "npm", "run", "build");
+    const [pack] = JSON.parse(
+      run(root, "npm", "pack", "--json", "--ignore-scripts", "--pack-destination", folder),
+    ) as readonly { readonly filename: string; readonly files: readonly { readonly path: string }[] }[];
+    packed = pack?.files.map((file) => file.path) ?? [];
+    writeFileSync(join(folder, "package.json"), JSON.stringify({ private: true, type: "module" }));
+    run(folder, "npm", "install", "--offline", "--no-audit", "--ignore-scripts", `./${pack?.filename}`);
+  }, 40_000);
+
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  it("holds the build, the tables and the papers, and nothing else", () => {
+    const wanted =
+      /^(dist\/|tables\/[^/]+\.json$|tables\/README\.md$|docs\/readings\.md$|docs\/rules\/[^/]+\.md$|corpus\/.+\.json$|corpus\/README\.md$|package\.json$|[A-Z]+(\.md)?$)/;
+    expect(packed).toContain("LICENSE");
+    expect(packed.filter((path) => !wanted.test(path))).toEqual([]);
+  });
+
+  it("brings no other package along", () => {
+    const installed = readdirSync(join(folder, "node_modules")).filter((name) => !name.startsWith("."));
+    expect(installed).toEqual(["bondmil"]);
+  });
+
+  it("works through import", () => {
+    const script = `import { sizeMainBondingJumper } from "bondmil";
+${call}
+console.log(JSON.stringify(outcome));`;
+    writeFileSync(join(folder, "esm.mjs"), script);
+    expect(JSON.parse(run(folder, process.execPath, "esm.mjs"))).toEqual(expected);
+  });
+
+  it("works through require", () => {
+    const script = `const { sizeMainBondingJumper } = require("bondmil");
+${call}
+console.log(JSON.stringify(outcome));`;
+    writeFileSync(join(folder, "common.cjs"), script);
+    expect(JSON.parse(run(folder, process.execPath, "common.cjs"))).toEqual(expected);
+  });
+
+  it("lets its tables be read as JSON", () => {
+    const script = `const table = require("${table}"); console.log(table.id);`;
+    writeFileSync(join(folder, "table.cjs"), script);
+    expect(run(folder, process.execPath, "table.cjs").trim()).toBe("electrode-conductor");
+  });
+
+  it("compiles in a strict TypeScript project", { timeout: 20_000 }, () => {
+    const script = `import { sizeMainBondingJumper } from "bondmil";
+import table from "${table}" with { type: "json" };
+${call}
+export const size: string | undefined = outcome.kind === "conductor" ? outcome.size : undefined;
+export const id: string = table.id;
+// @ts-expect-error there is no such edition
+sizeMainBondingJumper({ code: { year: "1999" }, supply: { sets: [] }, jumper: { material: "copper" } });
+`;
+    const compilerOptions = {
+      strict: true,
+      noEmit: true,
+      target: "es2022",
+      module: "nodenext",
+      moduleResolution: "nodenext",
+      resolveJsonModule: true,
+      types: [],
+    };
+    writeFileSync(join(folder, "main.ts"), script);
+    writeFileSync(join(folder, "common.cts"), script.replace(/ with \{ type: "json" \}/, ""));
+    writeFileSync(
+      join(folder, "tsconfig.json"),
+      JSON.stringify({ compilerOptions, files: ["main.ts", "common.cts"] }),
+    );
+    expect(run(folder, process.execPath, join(root, "node_modules/typescript/bin/tsc"), "-p", ".")).toBe("");
+  });
+});

@@ -1,0 +1,96 @@
+import { editionYears, sizeMainBondingJumper, sizeSystemBondingJumper, standardSizes } from "bondmil";
+import { describe, expect, it } from "vitest";
+import { describeJumper } from "./jumper/describe-jumper.js";
+import { inEveryEdition } from "./jumper/facts.js";
+import { ask, brief, phases, sets, sizeIn, step } from "./jumper/supplies.js";
+
+describeJumper(sizeSystemBondingJumper, {
+  role: "system-bonding-jumper",
+  name: inEveryEdition("system bonding jumper"),
+  rule: inEveryEdition("250.28(D)(1)"),
+  oneEighth: {
+    ...inEveryEdition("Table 250.102(C)(1) note 1"),
+    "2008": "250.28(D)(1)",
+    "2011": "250.28(D)(1)",
+  },
+  otherMaterial: {
+    ...inEveryEdition("Table 250.102(C)(1) note 2"),
+    "2008": "250.28(D)(1)",
+    "2011": "250.28(D)(1)",
+  },
+  sum: {
+    ...inEveryEdition("Table 250.102(C)(1) note 3"),
+    "2008": "Table 250.66 note 1",
+    "2011": "Table 250.66 note 1",
+    "2023": "250.28(D)(1)",
+    "2026": "250.28(D)(1)",
+  },
+  material: "250.28(A)",
+  namesAluminumFrom: "2020",
+  replacedAtAnySize: [],
+  mayComeWithEquipment: true,
+});
+
+describe("system bonding jumper", () => {
+  it.each(editionYears)("adds corresponding conductors of all feeders in %s", (year) => {
+    const feeders = [
+      phases(["500 kcmil", "250 kcmil", "250 kcmil"], "copper"),
+      phases(["250 kcmil", "500 kcmil", "250 kcmil"], "copper"),
+    ];
+    const once = sizeSystemBondingJumper(ask(year, feeders, "copper"));
+    expect(step(once, "sum")).toMatchObject({ rule: "corresponding", area: 750000 });
+    const twice = sizeSystemBondingJumper(
+      ask(
+        year,
+        feeders.map((set) => ({ ...set, count: 2 })),
+        "copper",
+      ),
+    );
+    expect(brief(twice)).toEqual(["4/0 AWG", 187500, "one-eighth"]);
+  });
+
+  it("sizes one jumper at the source from feeders of different sizes", () => {
+    const feeders = [
+      sets(1, "500 kcmil", "copper"),
+      sets(2, "3/0 AWG", "copper"),
+      sets(1, "350 kcmil", "copper"),
+    ];
+    // 500,000 + 2 x 167,800 + 350,000 = 1,185,600; one eighth is 148,200.
+    expect(brief(sizeSystemBondingJumper(ask("2020", feeders, "copper")))).toEqual([
+      "3/0 AWG",
+      148200,
+      "one-eighth",
+    ]);
+  });
+
+  it("rounds half a circular mil up", () => {
+    // 6 x 211,600 = 1,269,600 = 8 x 158,700 exactly; with 2 AWG 1,335,960 = 8 x 166,995; with 1 AWG 1,353,290 / 8 = 169,161.25.
+    const requiredFor = (extra: "2 AWG" | "1 AWG") =>
+      sizeSystemBondingJumper(ask("2017", [sets(6, "4/0 AWG", "copper"), sets(1, extra, "copper")], "copper"))
+        .requiredArea;
+    expect(requiredFor("2 AWG")).toBe(166995);
+    expect(requiredFor("1 AWG")).toBe(169162);
+  });
+
+  it("is sized like a main bonding jumper in every edition", () => {
+    for (const year of editionYears) {
+      for (const size of standardSizes) {
+        for (const jumper of ["copper", "aluminum"] as const) {
+          const input = ask(year, sets(3, size, "aluminum"), jumper);
+          const { role: _, name: __, ...system } = sizeSystemBondingJumper(input);
+          const { role: ___, name: ____, ...main } = sizeMainBondingJumper(input);
+          expect(system).toEqual(main);
+        }
+      }
+    }
+  });
+
+  it("has no threshold of its own for copper: aluminum of 1750 kcmil stays in the table", () => {
+    expect(sizeIn(sizeSystemBondingJumper(ask("2017", sets(1, "1750 kcmil", "aluminum"), "copper")))).toBe(
+      "2/0 AWG",
+    );
+    expect(sizeIn(sizeSystemBondingJumper(ask("2017", sets(1, "1750 kcmil", "aluminum"), "aluminum")))).toBe(
+      "4/0 AWG",
+    );
+  });
+});

@@ -1,0 +1,136 @@
+import {
+  assumedConductors,
+  correspondingSum,
+  InputError,
+  type Supply,
+  sizeMainBondingJumper,
+  sumOfLargest,
+  suppliesForLoad,
+} from "bondmil";
+import { describe, expect, it } from "vitest";
+
+const c500 = { size: "500 kcmil", material: "copper" } as const;
+const c250 = { size: "250 kcmil", material: "copper" } as const;
+
+describe("the two sums", () => {
+  it("agree where phases are alike", () => {
+    const supply: Supply = {
+      sets: [
+        { count: 3, ...c500 },
+        { count: 1, ...c250 },
+      ],
+    };
+    expect([correspondingSum(supply), sumOfLargest(supply)]).toEqual([1_750_000, 1_750_000]);
+  });
+
+  it("differ where phases differ: 750 and 1000 kcmil", () => {
+    const supply: Supply = {
+      sets: [
+        { count: 1, phases: [c500, c250, c250] },
+        { count: 1, phases: [c250, c500, c250] },
+      ],
+    };
+    expect([correspondingSum(supply), sumOfLargest(supply)]).toEqual([750_000, 1_000_000]);
+  });
+
+  it("count a uniform set in every phase, and leave an absent phase out", () => {
+    const supply: Supply = {
+      sets: [
+        { count: 2, phases: [c500, null, c500] },
+        { count: 1, phases: [null, c250, c250] },
+        { count: 1, ...c250 },
+      ],
+    };
+    expect([correspondingSum(supply), sumOfLargest(supply)]).toEqual([1_500_000, 1_500_000]);
+  });
+});
+
+describe("conductors of equal ampacity", () => {
+  it("are named once per different conductor, and only for the other metal", () => {
+    const supply: Supply = {
+      sets: [
+        { count: 2, size: "350 kcmil", material: "aluminum" },
+        { count: 1, size: "350 kcmil", material: "copper-clad aluminum" },
+        { count: 1, ...c250 },
+      ],
+    };
+    expect(
+      assumedConductors("2020", supply, "copper", 75).map(({ installed, assumed }) => [
+        installed.size,
+        assumed,
+      ]),
+    ).toEqual([["350 kcmil", "250 kcmil"]]);
+  });
+
+  it("depend on the temperature column", () => {
+    const supply: Supply = { sets: [{ count: 1, size: "750 kcmil", material: "aluminum" }] };
+    const assumed = ([60, 75, 90] as const).map(
+      (column) => assumedConductors("2020", supply, "copper", column)[0]?.assumed,
+    );
+    expect(assumed).toEqual(["500 kcmil", "600 kcmil", "600 kcmil"]);
+  });
+
+  it("fall back on equal conductance above the largest aluminum conductor, rounded up", () => {
+    const supply: Supply = { sets: [{ count: 2, size: "1500 kcmil", material: "copper" }] };
+    expect(assumedConductors("2023", supply, "aluminum", 75)).toMatchObject([
+      { installedAmperes: 625, assumed: null, area: Math.ceil(1_500_000 / 0.61) },
+    ]);
+  });
+
+  it("count a conductor that the table leaves out as the next larger", () => {
+    const supply: Supply = { sets: [{ count: 1, size: "14 AWG", material: "aluminum" }] };
+    expect(assumedConductors("2023", supply, "copper", 75)).toMatchObject([
+      { installedAmperes: 20, assumed: "14 AWG" },
+    ]);
+  });
+});
+
+describe("conductors for a load", () => {
+  it("use 60 C through 100 A and 75 C above, unless told", () => {
+    const size = (amperes: number, column?: 60 | 75 | 90) =>
+      suppliesForLoad({ year: "2020", amperes, material: "copper", ...(column && { column }) })[0]?.sets[0];
+    expect(size(100)).toMatchObject({ size: "1 AWG" });
+    expect(size(100, 75)).toMatchObject({ size: "3 AWG" });
+    expect(size(101)).toMatchObject({ size: "2 AWG" });
+  });
+
+  it("leave out parallel sets below 1/0 AWG", () => {
+    const counts = suppliesForLoad({ year: "2020", amperes: 400, material: "copper", mostSets: 4 }).map(
+      (one) => one.sets[0]?.count,
+    );
+    expect(counts).toEqual([1, 2, 3]);
+  });
+
+  it("carry their load into a caution", () => {
+    const [supply] = suppliesForLoad({ year: "2020", amperes: 400, material: "copper" });
+    const { cautions } = sizeMainBondingJumper({
+      code: { year: "2020" },
+      supply: supply ?? { sets: [] },
+      jumper: { material: "copper" },
+    });
+    expect(cautions).toContainEqual({
+      code: "conductors-required-for-load",
+      section: "Table 250.102(C)(1) note 4",
+    });
+  });
+
+  it.each([
+    [{ year: "2020", amperes: 0, material: "copper" }, "not-positive", "amperes"],
+    [{ year: "2020", amperes: 5000, material: "copper" }, "out-of-range", "amperes"],
+    [{ year: "2020", amperes: "400", material: "copper" }, "wrong-type", "amperes"],
+    [{ year: "2020", amperes: Number.NaN, material: "copper" }, "out-of-range", "amperes"],
+    [{ year: "2019", amperes: 400, material: "copper" }, "unknown-value", "year"],
+    [{ year: "2020", amperes: 400, material: "steel" }, "unknown-value", "material"],
+    [{ year: "2020", amperes: 400, material: "copper", column: 70 }, "unknown-value", "column"],
+    [{ year: "2020", amperes: 400, material: "copper", mostSets: 0 }, "not-positive", "mostSets"],
+    [{ year: "2020", amperes: 400, material: "copper", sets: 2 }, "unknown-key", "sets"],
+  ])("refuse %j", (load, code, path) => {
+    let issues: unknown;
+    try {
+      suppliesForLoad(load as never);
+    } catch (error) {
+      if (error instanceof InputError) issues = error.issues;
+    }
+    expect(issues).toMatchObject([{ code, path }]);
+  });
+});

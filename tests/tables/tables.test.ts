@@ -1,0 +1,107 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { areaReader } from "../../tables/generator/areas.js";
+import {
+  checkPlacements,
+  checkPolicies,
+  checkReadings,
+  checkRising,
+  checkTable,
+} from "../../tables/generator/checks.js";
+import type {
+  PlacementsFile,
+  PoliciesFile,
+  ReadingsFile,
+  SectionsFile,
+  TableFile,
+} from "../../tables/generator/model.js";
+
+const read = <T>(name: string): T =>
+  JSON.parse(readFileSync(new URL(`../../tables/${name}.json`, import.meta.url), "utf8")) as T;
+const bonding = read<TableFile>("bonding-conductor");
+const electrode = read<TableFile>("electrode-conductor");
+const ampacity = read<TableFile>("raceway-ampacity");
+const conductors = read<TableFile>("conductor-properties");
+const policies = read<PoliciesFile>("policies");
+const readings = read<ReadingsFile>("readings");
+const sections = read<SectionsFile>("sections");
+const placements = read<PlacementsFile>("placements");
+const sources = read<Readonly<Record<string, unknown>>>("sources");
+const tables = [bonding, electrode, ampacity, conductors];
+const changed = <T>(value: T, change: (copy: T) => void): T => {
+  const copy = structuredClone(value);
+  change(copy);
+  return copy;
+};
+type Loose = Record<string, never> & {
+  blocks: { rows: unknown[][] }[];
+  evidence: Record<string, unknown>;
+  cells: unknown[];
+};
+
+describe("table files", () => {
+  it("hold no fault", () => {
+    for (const table of tables) expect(checkTable(table)).toEqual([]);
+    expect(checkPolicies(policies, tables)).toEqual([]);
+    expect(checkReadings(readings, policies)).toEqual([]);
+    expect(checkPlacements(placements, sections)).toEqual([]);
+  });
+
+  it("name sources that are in the register", () => {
+    const named = tables.flatMap((table) => [
+      ...Object.values(table.evidence).flatMap((one) => one?.sources ?? []),
+      ...(table.cells ?? []).flatMap((cell) => cell.sources ?? []),
+    ]);
+    expect(named.filter((source) => sources[source] === undefined)).toEqual([]);
+    expect(named.length).toBeGreaterThan(20);
+  });
+
+  it("are refused when an edition is numbered without evidence", () => {
+    const broken = changed(bonding, (copy) => delete (copy as unknown as Loose).evidence["2017"]);
+    expect(checkTable(broken)).toEqual(["2017: a number and its evidence go together"]);
+  });
+
+  it("are refused when a row is short or a column does not rise", () => {
+    const areaOf = areaReader(conductors);
+    const broken = changed(bonding, (copy) => {
+      const rows = (copy as unknown as Loose).blocks[0]?.rows ?? [];
+      rows[1]?.pop();
+      (rows[2] ?? [])[2] = "6 AWG";
+    });
+    expect(checkTable(broken)).toEqual(["2014: row 2 has 3 cells"]);
+    expect(checkRising(broken, 2, (cell) => areaOf(String(cell)))).toEqual([
+      "2014: column copper does not rise at 6 AWG",
+    ]);
+  });
+
+  it("are refused when cell evidence names nothing", () => {
+    const broken = changed(ampacity, (copy) => {
+      (copy as unknown as Loose).cells = [
+        { edition: "2008", row: "5 AWG", column: "copper61", level: "memory" },
+      ];
+    });
+    expect(checkTable(broken)).toHaveLength(2);
+  });
+
+  it("are refused when an edition has no policy, or one that calls its rows surer than the table", () => {
+    const broken = changed(policies, (copy) => {
+      const list = copy.policies["main-bonding-jumper"] as unknown as {
+        editions: string[];
+        basis: { row: string[] };
+      }[];
+      list.shift();
+      (list[0]?.basis.row ?? [])[1] = "confirmed";
+    });
+    expect(checkPolicies(broken, tables)).toEqual([
+      "main-bonding-jumper: not exactly one policy for 2008",
+      "main-bonding-jumper: 2011 calls its rows confirmed, the table says single",
+    ]);
+  });
+
+  it("are refused when a reading's default is not what the policies say", () => {
+    const broken = changed(readings, (copy) => {
+      (copy.readings[0] as { default: string }).default = "large-supplies-only";
+    });
+    expect(checkReadings(broken, policies)).toHaveLength(12);
+  });
+});

@@ -1,0 +1,26 @@
+import { fileURLToPath } from "node:url";
+import type { ViteUserConfig } from "vitest/config";
+
+const fixedSeed = "20080101";
+const seed = process.env.FAST_CHECK_SEED ?? (process.env.CI ? fixedSeed : undefined);
+if (seed !== undefined) console.log(`fast-check seed ${seed}`);
+
+const config: ViteUserConfig = {
+  resolve: {
+    // Only the bare name: `bondmil/tables/x.json` goes through the package's own exports.
+    alias: [{ find: /^bondmil$/, replacement: fileURLToPath(new URL("../src/index.ts", import.meta.url)) }],
+  },
+  test: {
+    root: fileURLToPath(new URL("..", import.meta.url)),
+    include: ["tests/**/*.test.ts"],
+    setupFiles: ["tests/setup.ts"],
+    env: seed === undefined ? {} : { FAST_CHECK_SEED: seed },
+    coverage: {
+      provider: "v8",
+      include: ["src/**/*.ts"],
+      exclude: ["src/**/*.generated.ts", "src/index.ts"],
+    },
+  },
+};
+
+export default config;
