@@ -1,14 +1,12 @@
 import { sizeRows } from "./sizes.generated.js";
 
-type SizeRow = (typeof sizeRows)[number];
-
 /**
  * A conductor size by its trade name, AWG or kcmil. `"4 AWG"` and `"4/0 AWG"` are different members and cannot be mixed up.
  */
-export type ConductorSize = SizeRow[0];
+export type ConductorSize = (typeof sizeRows)[number][0];
 
 /** A size that Chapter 9 Table 8 lists, so that it can be offered as the size to use. */
-export type StandardSize = Extract<SizeRow, readonly [string, number, true]>[0];
+export type StandardSize = Extract<(typeof sizeRows)[number], readonly [string, number, true]>[0];
 
 const areas: ReadonlyMap<string, number> = /* @__PURE__ */ new Map(
   sizeRows.map(([size, area]) => [size, area]),

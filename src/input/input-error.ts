@@ -51,6 +51,8 @@ export class InputError extends Error {
   readonly issues: readonly Issue[];
 
   /**
+   * Makes an error whose message lists every issue, one on a line.
+   *
    * @param issues - what is wrong; at least one
    */
   constructor(issues: readonly Issue[]) {
