@@ -3,6 +3,7 @@ import {
   type ConductorColumn,
   type ConductorSize,
   columnOf,
+  conductorSizes,
   type EditionYear,
   editionYears,
   type JumperInput,
@@ -11,7 +12,6 @@ import {
   type Readings,
   type Supply,
   type SupplySet,
-  standardSizes,
   type TemperatureColumn,
 } from "bondmil";
 import fc from "fast-check";
@@ -24,7 +24,7 @@ export const temperature: fc.Arbitrary<TemperatureColumn> = fc.constantFrom<Temp
 export interface SupplyShape {
   /** Materials to draw from; all unless told. */
   readonly materials?: readonly Material[];
-  /** Sizes to draw from; all standard sizes unless told. */
+  /** Sizes to draw from; every size that a table names unless told. */
   readonly sizes?: readonly ConductorSize[];
   /** Phases of the sets that list them; one to three unless told. */
   readonly phases?: number;
@@ -37,7 +37,7 @@ export function ofColumn(column: ConductorColumn): readonly Material[] {
 
 function conductor({
   materials: from = materials,
-  sizes = standardSizes,
+  sizes = conductorSizes,
 }: SupplyShape): fc.Arbitrary<Conductor> {
   return fc.record({ size: fc.constantFrom(...sizes), material: fc.constantFrom(...from) });
 }
@@ -131,13 +131,9 @@ function enlargedSet(set: SupplySet, added: SupplyShape): fc.Arbitrary<SupplySet
 }
 
 function enlargedConductor({ size, material: same }: Conductor): fc.Arbitrary<Conductor> {
-  const from = (standardSizes as readonly ConductorSize[]).indexOf(size);
-  const to = fc.oneof(
-    fc.constant(from),
-    fc.integer({ min: from, max: Math.min(from + 2, standardSizes.length - 1) }),
-    fc.integer({ min: from, max: standardSizes.length - 1 }),
-  );
-  return to.map((index) => ({ size: standardSizes[index] ?? size, material: same }));
+  const larger = conductorSizes.slice(conductorSizes.indexOf(size));
+  const to = fc.oneof(fc.constant(size), fc.constantFrom(...larger.slice(0, 3)), fc.constantFrom(...larger));
+  return to.map((one) => ({ size: one, material: same }));
 }
 
 /** A supply in which every entry of n sets stands n times. */

@@ -50,13 +50,11 @@ describe.each(jumperRoles)("limits: %s", (role) => {
     );
   });
 
-  it("says which step decided, and that step has the required area", () => {
+  it("says which kind of step decided, and such a step has the required area", () => {
     fc.assert(
       fc.property(request, (input: JumperInput) => {
         const { steps, governs, requiredArea } = size(input);
-        const deciding = steps.filter(({ kind }) => kind === governs);
-        expect(deciding).toHaveLength(1);
-        expect(deciding[0]).toMatchObject({ requiredArea });
+        expect(steps).toContainEqual(expect.objectContaining({ kind: governs, requiredArea }));
       }),
     );
   });

@@ -85,6 +85,16 @@ export function referenceArea({ year, role, sets, jumper, temperature }: Referen
   if (hasCap && !both && supplied === wanted && installed < required) required = installed;
   const floorHolds = both ? counted > cmils(rows[5][wanted]) : beyond;
   if (hasFloor && floorHolds) required = Math.max(required, cmils(lastRow[wanted]));
+  if (!both) return required;
+
+  // A supply of both metals never asks for less than its copper or its aluminum alone would.
+  for (const metal of metals) {
+    const alone = sets.map(({ count, phases }) => ({
+      count,
+      phases: phases.map((one) => (one !== null && metalOf(one.material) === metal ? one : null)),
+    }));
+    required = Math.max(required, referenceArea({ year, role, sets: alone, jumper, temperature }));
+  }
   return required;
 }
 

@@ -120,6 +120,16 @@ export function describeOtherMaterial(size: Sizer, facts: JumperFacts): void {
       expect(brief(size(ask(year, twice, "aluminum")))).toEqual(["400 kcmil", 375000, "one-eighth"]);
     });
 
+    it("asks for no less than one of the two materials alone would", () => {
+      // 3 x 1 AWG aluminum, 251.07 kcmil, stand in the row of 2 AWG; assumed copper, 3 x 3 AWG, in that of 4 AWG.
+      const aluminum = sets(3, "1 AWG", "aluminum");
+      const alone = size(ask(year, aluminum, "copper"));
+      const joined = size(ask(year, [aluminum, sets(1, "18 AWG", "copper")], "copper"));
+      expect(brief(alone)).toEqual(atAnySize ? ["4 AWG", 41740, "row"] : ["2 AWG", 66360, "row"]);
+      expect(brief(joined)).toEqual(brief(alone));
+      expect(step(joined, "assumed").area).toBe(159480);
+    });
+
     it("treats copper-clad aluminum as aluminum", () => {
       for (const count of [1, 3, 6]) {
         for (const other of ["copper", "aluminum"] as const) {
