@@ -5,6 +5,6 @@ export { type EditionYear, editionYears } from "./edition-year.js";
 export { type Evidence, evidenceLevels, weakestEvidence } from "./evidence.js";
 export type { Limit, OtherMaterialRule, Policy, PolicySet, SumRule } from "./policy.js";
 export { type Purpose, type Role, roles } from "./role.js";
-export type { ByEdition, SupplyAreaRow, SupplyAreaTable } from "./supply-area-table.js";
+export type { SupplyAreaRow, SupplyAreaTable } from "./supply-area-table.js";
 export type { Readings } from "./tables/readings.generated.js";
 export { roleFacts } from "./tables/roles.generated.js";

@@ -4,7 +4,7 @@ import { conductorSizes } from "../edition/tables/sections.generated.js";
 import type { Governing, Step } from "../sizing/index.js";
 import { standardSizeStep } from "../sizing/size-by-supply.js";
 import type { Caution } from "./caution.js";
-import type { ConductorForm, NotRequiredReason, Outcome, ReadingUsed, SizingResult } from "./result.js";
+import type { ConductorForm, Outcome, ReadingUsed, SizingResult } from "./result.js";
 
 /** A required area with its steps, ready to become a result. */
 export interface Decided {
@@ -56,30 +56,6 @@ export function finish(decided: Decided): SizingResult {
     cautions: tooLarge
       ? [...cautions, { code: "above-largest-standard-size", section: conductorSizes[year].section }]
       : cautions,
-  };
-}
-
-/** A result that says why no conductor is required. */
-export function notRequired(
-  role: Role,
-  year: EditionYear,
-  material: Material,
-  why: NotRequiredReason,
-  citation: Citation,
-  cautions: readonly Caution[] = [],
-): SizingResult {
-  return {
-    ...headOf(role, year),
-    material,
-    form: "wire",
-    outcome: { kind: "not-required", why, citation },
-    requiredArea: 0,
-    governs: null,
-    steps: [],
-    citation,
-    readings: [],
-    evidence: citation.evidence,
-    cautions,
   };
 }
 
