@@ -3,12 +3,15 @@ import type { Citation, EditionYear } from "../edition/index.js";
 import type { Caution } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
 
-/** Which choice: where the jumper or the jumpers are. */
+/** Which choice: where the jumper or the jumpers are, or how the electrode conductors run. */
 export type ArrangementId =
   | "jumper-in-each-enclosure"
   | "one-jumper-in-listed-assembly"
   | "jumper-at-source"
-  | "jumpers-at-source-and-disconnect";
+  | "jumpers-at-source-and-disconnect"
+  | "common-electrode-conductor"
+  | "individual-electrode-conductors"
+  | "electrode-conductor-at-one-place";
 
 /** A sized conductor with its place. */
 export interface PlacedConductor {
@@ -57,6 +60,10 @@ export type ConnectionNote =
   | "at-each-jumper"
   | "at-one-jumper"
   | "at-the-source"
+  | "tap-into-each-enclosure"
+  | "from-each-enclosure"
+  | "at-one-place-ahead"
+  | "frame-may-serve-as-common"
   | "from-source-to-each-enclosure"
   | "not-required-with-both-jumpers"
   | "only-one-point-per-system"

@@ -1,4 +1,4 @@
-export { type ConductorColumn, columnOf, type Material, materials } from "./material.js";
+export { type ConductorColumn, columnOf, conductorColumns, type Material, materials } from "./material.js";
 export { formatSize, parseSize } from "./parse.js";
 export {
   areaOf,

@@ -12,8 +12,19 @@ export const materials = ["copper", "aluminum", "copper-clad aluminum"] as const
 /** Material of a conductor. */
 export type Material = (typeof materials)[number];
 
+/**
+ * Columns of the tables.
+ *
+ * @example
+ * ```ts
+ * import { conductorColumns } from "bondmil";
+ * conductorColumns; // => ["copper", "aluminum"]
+ * ```
+ */
+export const conductorColumns = ["copper", "aluminum"] as const;
+
 /** Column of a table: copper, or aluminum together with copper-clad aluminum. */
-export type ConductorColumn = "copper" | "aluminum";
+export type ConductorColumn = (typeof conductorColumns)[number];
 
 /**
  * The column in which a material stands. Every table of the code has one for aluminum and copper-clad aluminum together,

@@ -1,6 +1,8 @@
 import { member, optional, type Reader, readObject, readOneOf } from "../input/reader.js";
+import { type Amendment, type Circumstances, holds } from "./amendment.js";
 import { type EditionYear, editionYears } from "./edition-year.js";
 import type { Policy, PolicySet } from "./policy.js";
+import { readAmendments, readCircumstances } from "./read-amendment.js";
 import { defaultReadings, type Readings, readingFacts } from "./tables/readings.generated.js";
 
 /**
@@ -12,29 +14,56 @@ export interface Code {
   readonly year: EditionYear;
   /** Readings that differ from the defaults. */
   readonly readings?: Partial<Readings>;
+  /** Local amendments, or proposals for the next edition, in the order in which they were made. */
+  readonly amendments?: readonly Amendment[];
+  /** What is known of the place and the run, for amendments under a condition. */
+  readonly circumstances?: Circumstances;
 }
 
 /** Checks a code in an input. */
 export function readCode(at: Reader): Code | undefined {
-  if (!readObject(at, ["year", "readings"])) return undefined;
+  if (!readObject(at, ["year", "readings", "amendments", "circumstances"])) return undefined;
   const year = readOneOf(member(at, "year"), editionYears);
   const readings = optional(member(at, "readings"), readReadings);
-  return year && { year, ...(readings === undefined ? {} : { readings }) };
+  const amendments = optional(member(at, "amendments"), readAmendments);
+  const circumstances = optional(member(at, "circumstances"), readCircumstances);
+  return (
+    year && {
+      year,
+      ...(readings && { readings }),
+      ...(amendments && { amendments }),
+      ...(circumstances && { circumstances }),
+    }
+  );
 }
 
 /** The alternative that a code chooses for a reading. */
 export function chosenReading<K extends keyof Readings>(code: Code, id: K): Readings[K] {
-  return code.readings?.[id] ?? defaultReadings[id];
+  const amended = amendmentsInForce(code, "reading")
+    .filter(({ reading }) => reading === id)
+    .at(-1);
+  return code.readings?.[id] ?? (amended?.alternative as Readings[K] | undefined) ?? defaultReadings[id];
+}
+
+/** The amendments of a kind that apply under a code. */
+export function amendmentsInForce<K extends Amendment["kind"]>(
+  { amendments = [], circumstances }: Code,
+  kind: K,
+): readonly Extract<Amendment, { readonly kind: K }>[] {
+  return amendments.filter(
+    (one): one is Extract<Amendment, { readonly kind: K }> =>
+      one.kind === kind && holds(one, circumstances) === "yes",
+  );
 }
 
 /** The policy of a set under a code: the edition's row with the chosen readings laid over it. */
-export function policyUnder(code: Code, policies: PolicySet): Policy {
+export function policyUnder<P extends object = Policy>(code: Code, policies: PolicySet<P>): P {
   const changes = readingsFor(code, policies).map((id) => policyChange(code, id));
-  return Object.assign({}, policies.byEdition[code.year], ...changes) as Policy;
+  return Object.assign({}, policies.byEdition[code.year], ...changes) as P;
 }
 
 /** The readings that have a say for a set of policies in an edition, in the order of the ledger. */
-export function readingsFor({ year }: Code, { id: set }: PolicySet): readonly (keyof Readings)[] {
+export function readingsFor({ year }: Code, { id: set }: Pick<PolicySet, "id">): readonly (keyof Readings)[] {
   return readingIds.filter(
     (id) => readingFacts[id].policies.includes(set) && readingFacts[id].editions.includes(year),
   );
@@ -55,8 +84,8 @@ export function otherReadings(
 
 const readingIds = /* @__PURE__ */ Object.keys(readingFacts) as readonly (keyof Readings)[];
 
-function policyChange(code: Code, id: keyof Readings): Partial<Policy> {
-  const changes: Readonly<Record<string, Partial<Policy>>> = readingFacts[id].policy;
+function policyChange(code: Code, id: keyof Readings): object {
+  const changes: Readonly<Record<string, object>> = readingFacts[id].policy;
   return changes[chosenReading(code, id)] ?? {};
 }
 

@@ -4,9 +4,9 @@ import type { ByEdition } from "./supply-area-table.js";
 
 /**
  * Which sum of several sets counts: the largest phase-by-phase sum over the sets (`corresponding`), or each set's largest
- * conductor added (`largest`). With unlike phases the two differ.
+ * conductor added (`largest`). With unlike phases the two differ. `largest-conductor` is a reading: the one largest conductor.
  */
-export type SumRule = "corresponding" | "largest";
+export type SumRule = "corresponding" | "largest" | "largest-conductor";
 
 /** Which table of supply areas a role enters. */
 export type SupplyAreaTableId = "electrode-conductor" | "bonding-conductor";
@@ -24,6 +24,13 @@ export type OtherMaterialRule =
 
 /** A size in each column, with its place in the edition. */
 export interface Limit extends Readonly<Record<ConductorColumn, ConductorSize>> {
+  readonly citation: Citation;
+}
+
+/** A size that a section names outright; no aluminum where none is named. */
+export interface NamedSize {
+  readonly copper: ConductorSize;
+  readonly aluminum: ConductorSize | null;
   readonly citation: Citation;
 }
 
@@ -72,7 +79,7 @@ export interface PolicyBasis {
 }
 
 /** A role's policies, one per edition, under a stable name. A role may have several sets, for example by kind of system. */
-export interface PolicySet {
+export interface PolicySet<P = Policy> {
   readonly id: string;
-  readonly byEdition: ByEdition<Policy>;
+  readonly byEdition: ByEdition<P>;
 }

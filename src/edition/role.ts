@@ -7,7 +7,23 @@
  * roles.includes("main-bonding-jumper"); // => true
  * ```
  */
-export const roles = ["main-bonding-jumper", "system-bonding-jumper", "supply-side-bonding-jumper"] as const;
+export const roles = [
+  "main-bonding-jumper",
+  "system-bonding-jumper",
+  "supply-side-bonding-jumper",
+  "grounded-conductor",
+  "impedance-grounding-conductor",
+  "impedance-bonding-jumper",
+  "equipment-grounding-conductor",
+  "equipment-bonding-jumper",
+  "water-piping-bonding-jumper",
+  "other-piping-bonding-jumper",
+  "structural-metal-bonding-jumper",
+  "grounding-electrode-conductor",
+  "electrode-bonding-jumper",
+  "electrode-raceway-bonding-jumper",
+  "intersystem-bonding-conductor",
+] as const;
 
 /** What a conductor is there for; one member of {@link roles}. */
 export type Role = (typeof roles)[number];

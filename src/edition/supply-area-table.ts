@@ -1,5 +1,7 @@
 import type { ConductorColumn, ConductorSize } from "../conductor/index.js";
+import type { Citation } from "./citation.js";
 import type { EditionYear } from "./edition-year.js";
+import type { Evidence } from "./evidence.js";
 
 /** One answer per edition. Adding an edition to the list does not compile until every such record has answered. */
 export type ByEdition<T> = Readonly<Record<EditionYear, T>>;
@@ -19,4 +21,8 @@ export interface SupplyAreaTable {
   readonly threshold: Readonly<Record<ConductorColumn, number>>;
   /** What the open last row names; null where it sends to the notes. */
   readonly last: Readonly<Record<ConductorColumn, ConductorSize>> | null;
+  /** Evidence of single cells, by "place of the row, column", where it differs from that of the table; absent where none does. */
+  readonly cells?: Readonly<Record<string, Evidence>>;
+  /** Where an amended cell stands, by "place of the row, column"; absent in a table as printed. */
+  readonly amended?: Readonly<Record<string, Citation>>;
 }

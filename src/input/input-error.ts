@@ -13,7 +13,13 @@ export type IssueCode =
   | "unknown-key"
   | "empty-list"
   | "unlike-phases"
-  | "duplicate-id";
+  | "unlike-materials"
+  | "out-of-order"
+  | "duplicate-id"
+  | "dangling-reference"
+  | "cycle"
+  | "unlike-raceways"
+  | "evidence-too-weak";
 
 /**
  * One thing wrong in an input: where, what was expected, what was found, and what to do.

@@ -82,7 +82,7 @@ export function readList<T>(at: Reader, item: (at: Reader) => T | undefined): re
 }
 
 /** Checks for one of a closed list of words. */
-export function readOneOf<T extends string>(at: Reader, allowed: readonly T[]): T | undefined {
+export function readOneOf<const T extends string>(at: Reader, allowed: readonly T[]): T | undefined {
   if (typeof at.value === "string" && (allowed as readonly string[]).includes(at.value)) return at.value as T;
   const code = at.value === undefined ? "missing" : "unknown-value";
   return refuse(

@@ -1,6 +1,6 @@
 import { areaOf, conductorSizes } from "../conductor/index.js";
 import type { SizingResult } from "../rules/result.js";
-import type { CapReason, Step } from "../sizing/index.js";
+import type { CapReason, SharedCircuit, Step } from "../sizing/index.js";
 import { formatArea } from "../units/area.js";
 import { notRequiredWords, writeSupply } from "./words.js";
 
@@ -31,11 +31,13 @@ export function explain(result: SizingResult): string {
 /** A row names a standard size; that the same size is the smallest with its own area goes without saying. */
 function saysNothingNew(step: Step, steps: readonly Step[]): boolean {
   return (
-    step.kind === "standard-size" && steps.some((other) => other.kind === "row" && other.size === step.size)
+    step.kind === "standard-size" &&
+    steps.some((other) => (other.kind === "row" || other.kind === "rating-row") && other.size === step.size)
   );
 }
 
-function sentenceOf(step: Step): string {
+/** One step in words, without its section. */
+export function sentenceOf(step: Step): string {
   switch (step.kind) {
     case "sum":
       return `${writeSupply(step.supply)}: ${formatArea(step.area)}${step.rule === "largest" ? ", each set's largest conductor added" : ""}`;
@@ -53,6 +55,8 @@ function sentenceOf(step: Step): string {
       return `A device of ${step.amperes} A falls in the row that ends at ${step.through} A, which asks for ${step.size} ${step.read}`;
     case "increase":
       return `Ungrounded conductors of ${formatArea(step.installedArea)} instead of ${formatArea(step.baselineArea)}: ${formatArea(step.area)} rises in proportion to ${formatArea(step.requiredArea)}`;
+    case "shared":
+      return `Shared by circuits with devices of ${step.circuits.map(sharedPhrase).join(", ")}; the one of ${step.circuits[step.decides]?.amperes} A decides`;
     case "load":
       return `${step.amperes} A at ${step.temperature} C need ${step.size}, ${formatArea(step.requiredArea)}`;
     case "named-size":
@@ -64,9 +68,14 @@ function sentenceOf(step: Step): string {
 
 const capWords: Readonly<Record<CapReason, string>> = {
   "ungrounded-conductors": "the ungrounded conductor or set",
+  "circuit-conductors": "the circuit conductors",
   "largest-size": "the largest size that the section names",
   electrode: "the size for this electrode",
 };
+
+function sharedPhrase({ amperes, requiredArea }: SharedCircuit): string {
+  return `${amperes} A (${formatArea(requiredArea)})`;
+}
 
 type AssumedStep = Extract<Step, { readonly kind: "assumed" }>;
 

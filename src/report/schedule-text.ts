@@ -22,6 +22,9 @@ const arrangementNames: Readonly<Record<Arrangement["id"], string>> = {
   "one-jumper-in-listed-assembly": "One jumper in a listed assembly",
   "jumper-at-source": "One jumper at the source",
   "jumpers-at-source-and-disconnect": "Jumpers at the source and at the disconnect",
+  "common-electrode-conductor": "A common electrode conductor with taps",
+  "individual-electrode-conductors": "An electrode conductor from each",
+  "electrode-conductor-at-one-place": "One electrode conductor on the supply side",
 };
 
 const standingWords: Readonly<Record<Arrangement["standing"], string>> = {
@@ -34,7 +37,7 @@ const standingWords: Readonly<Record<Arrangement["standing"], string>> = {
  * Writes arrangements side by side as plain text for reading: every conductor with its size, place, reason, section and
  * evidence, where things are connected, what is a fault, and what to be careful of.
  *
- * @param comparison - the arrangements of a service or of a separately derived system
+ * @param comparison - the arrangements of a service, of a separately derived system or of electrode conductors
  * @param title - heading
  * @returns lines of text, none of them wrapped
  *

@@ -12,9 +12,9 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
   "mixed-supply-materials":
     "Copper and aluminum stand side by side in this supply; all are replaced by assumed conductors of the jumper's material. The text does not name this case.",
   "no-cap-across-materials":
-    "The jumper comes out larger than the ungrounded conductor. The sentence that limits it is not applied across materials.",
+    "The conductor comes out larger than the ungrounded conductors. The sentence that limits it is not applied across materials.",
   "cap-applied":
-    "The jumper is limited to the area of the ungrounded conductor or set. The sentence stands in the note on large supplies; another reading does not apply it here.",
+    "The size is limited to the area of the ungrounded conductor or set. Where that sentence stands in the note on large supplies, another reading does not apply it to small ones.",
   "single-conductor-above-threshold":
     "The notes of this edition name conductors in parallel only; a single conductor above the table's last row is sized by them all the same.",
   "conductors-required-for-load":
@@ -34,13 +34,89 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
   "more-than-six-disconnects": "More than six disconnects for one service are not permitted. Sized as found.",
   "jumper-in-wireway":
     "A jumper in a wireway or gutter is a supply-side bonding jumper; it does not replace the main bonding jumper in each enclosure.",
+  "electrode-limit-not-for-material":
+    "For this electrode the section names a largest size in other materials only, so the table stands.",
+  "common-conductor-of-services-only":
+    "This edition describes a common electrode conductor with taps for services; for a building on a feeder ask the authority having jurisdiction.",
+  "busbar-tie-inferred":
+    "This edition gives the conductor to such a busbar no size of its own; that of a termination is taken.",
+  "no-device-sized-by-conductors":
+    "This edition sizes the jumper by the feeder's device; none is given, so it is sized by the feeder conductors, which as a rule asks for at least as much.",
+  "equipment-grounding-conductor-may-serve":
+    "The equipment grounding conductor of the circuit that is likely to energize the piping may serve in its place.",
+  "electrode-to-be-supplemented":
+    "A lone rod, pipe or plate is supplemented by another electrode unless it measures 25 ohms or less; a metal water pipe always is.",
+  "electrode-conductor-not-at-jumper":
+    "The grounding electrode conductor of a separately derived system is connected where its system bonding jumper is, that of an outdoor source at the source.",
+  "outdoor-transformer-electrode":
+    "Where the utility's transformer stands outdoors, at least one more electrode connection is made outside the building.",
+  "jumper-not-permitted-here": "This edition does not permit the system bonding jumper at this place.",
+  "only-without-parallel-path":
+    "Jumpers at both ends are permitted only where no parallel path for the grounded conductor arises; metal raceways and jumpers between the ends are such paths.",
+  amended: "An amendment is in force here.",
+  "amendment-condition-unknown":
+    "An amendment may be in force here: whether its condition holds is not told, so it was not applied.",
+  "amendment-condition-not-met": "An amendment does not apply here, because its condition is not met.",
+  "always-wire": "An amendment requires a wire, also where a raceway or armor could serve.",
+  "material-forbidden": "An amendment forbids this material for this conductor.",
   "outdoor-source": "An outdoor source has its electrode connection at the source.",
+  "limited-to-circuit-conductors":
+    "The conductor is limited to the area of the circuit conductors; the table or the increase alone would ask for more.",
+  "no-baseline-given":
+    "No baseline is given for the circuit conductors, so no increase is counted. If they are larger than they had to be, size again with the conductors that the increase is counted from.",
+  "baseline-before-increase":
+    "In this edition every increase counts, whatever its reason: the baseline is the conductors before the increase.",
+  "baseline-minimum-for-installation":
+    "In this edition the increase is counted from the smallest conductors with sufficient ampacity for the installation.",
+  "baseline-by-temperature-and-number":
+    "In this edition what the correction for temperature and the adjustment for the number of conductors require is no increase: the baseline includes it.",
+  "no-increase-for-temperature-or-number":
+    "The circuit conductors are larger because temperature or the number of conductors requires it; this edition does not count that as an increase.",
+  "smaller-than-baseline":
+    "The circuit conductors are smaller than their baseline. A decrease never lowers the size; were the two mixed up?",
+  "short-by-rounding":
+    "The next smaller size misses the requirement by less than the rounding of the table of conductor areas. The table's areas decide, so the larger size stands.",
+  "qualified-person-may-size":
+    "A qualified person may size the conductor otherwise, if it is an effective ground-fault current path.",
+  "table-size-not-standard":
+    "The table names a size that the list of conductors does not have; the next standard size is offered.",
+  "increased-circuit-decides":
+    "Of the circuits that share the conductor, not the one with the largest device decides.",
+  "motor-fuse-rating-given":
+    "With an instantaneous-trip device the largest dual-element time-delay fuse permitted for the motor decides. Its rating is taken as given.",
+  "aluminum-grounding-restrictions":
+    "Aluminum and copper-clad aluminum have restrictions where corrosion threatens and near concrete, masonry or earth.",
+  "full-size-in-each":
+    "Parallel runs in several raceways or cables have a conductor of this size in each of them; it is not divided.",
+  "cable-conductors-may-be-combined":
+    "Where the cables share one raceway, tray or gutter, their own equipment grounding conductors may be combined with one of this size added beside them.",
+  "tray-by-qualified-persons":
+    "A cable tray serves as equipment grounding conductor only where qualified persons maintain the installation.",
+  "tray-identified-and-marked":
+    "The tray and its fittings must be identified for the purpose and marked with the area of their metal.",
+  "tray-bonded":
+    "Tray sections, fittings and raceways that join them must be bonded together; a break is bridged by a bonding jumper.",
 };
 
 /** Why a conductor is not required. */
 export const notRequiredWords: Readonly<Record<NotRequiredReason, string>> = {
   "metal-raceway-serves": "a nonflexible metal raceway serves in its place",
   "grounded-conductor-serves": "the grounded conductor bonds this part",
+  "jumpers-at-both-ends": "system bonding jumpers at both ends take its place",
+  "jumper-at-source": "the jumper is at the source, so the table sets no least size; its load decides",
+  "nonferrous-raceway": "only ferrous raceways around an electrode conductor are bonded at both ends",
+  "termination-on-enclosure": "the termination is mounted on and connected to the enclosure or raceway",
+  "communications-unlikely": "communications systems are unlikely here",
+  "control-transformer": "a small control transformer needs none where its enclosure is bonded",
+  "building-on-one-branch-circuit":
+    "a building on a single branch circuit with an equipment grounding conductor needs no electrode",
+  "part-is-the-electrode": "the part is itself the electrode of the system",
+  "ungrounded-system": "an ungrounded system has no conductor that it could bond",
+  "impedance-grounded": "the system is grounded through its impedance, whose own jumper takes this place",
+  "not-service-equipment":
+    "it lies ahead of the service disconnect, whose enclosure has the main bonding jumper",
+  "supply-side-source-before-its-rule":
+    "this edition has no rule that treats such a source as a service; ask the authority having jurisdiction",
 };
 
 /** What each connection note says. */
@@ -64,6 +140,12 @@ export const connectionWords: Readonly<Record<ConnectionNote, string>> = {
   "at-each-jumper": "connected at every enclosure that has a jumper",
   "at-one-jumper": "connected at one place that has a jumper",
   "at-the-source": "connected at the source",
+  "tap-into-each-enclosure":
+    "a tap runs into every enclosure and joins the common conductor, which stays without a splice",
+  "from-each-enclosure": "connected in every enclosure, each with a conductor of its own to the electrodes",
+  "at-one-place-ahead":
+    "connected in a wireway or other accessible enclosure on the supply side of the disconnects",
+  "frame-may-serve-as-common": "the metal frame of the building may serve as the common conductor",
   "from-source-to-each-enclosure": "run from the source to every enclosure",
   "not-required-with-both-jumpers": "not required where both jumpers are in place",
   "only-one-point-per-system": "a second jumper here is a fault: one arrangement per system",

@@ -1,32 +1,19 @@
 import type { Material } from "../conductor/index.js";
-import { type Citation, type EditionYear, type Role, roleFacts, weakestEvidence } from "../edition/index.js";
+import { type Citation, type Code, type Role, roleFacts, weakestEvidence } from "../edition/index.js";
 import { conductorSizes } from "../edition/tables/sections.generated.js";
-import type { Governing, Step } from "../sizing/index.js";
+import type { Step } from "../sizing/index.js";
 import { standardSizeStep } from "../sizing/size-by-supply.js";
+import { amendmentCautions, withAmendments } from "./amendment-effects.js";
 import type { Caution } from "./caution.js";
-import type { ConductorForm, Outcome, ReadingUsed, SizingResult } from "./result.js";
+import type { Decided } from "./decided.js";
+import type { NotRequiredReason, Outcome, SizingResult } from "./result.js";
 
-/** A required area with its steps, ready to become a result. */
-export interface Decided {
-  readonly role: Role;
-  readonly year: EditionYear;
-  readonly material: Material;
-  /** A wire unless told. */
-  readonly form?: ConductorForm;
-  readonly steps: readonly Step[];
-  readonly governs: Governing;
-  readonly requiredArea: number;
-  /** The rule that sends the role to its table or size. */
-  readonly citation: Citation;
-  readonly readings?: readonly ReadingUsed[];
-  readonly cautions?: readonly Caution[];
-}
-
-/** Turns a required area into a result: standard size, name, evidence. */
-export function finish(decided: Decided): SizingResult {
+/** Turns a required area into a result: amendments, standard size, name, evidence. */
+export function finish(asPrinted: Decided): SizingResult {
+  const decided = withAmendments(asPrinted);
   const {
     role,
-    year,
+    code: { year },
     material,
     form = "wire",
     governs,
@@ -41,7 +28,7 @@ export function finish(decided: Decided): SizingResult {
   const outcome: Outcome =
     standard === null
       ? { kind: "area-only", requiredArea, why: tooLarge ? "above-largest-standard-size" : "bus" }
-      : { kind: "conductor", size: standard.size, quantity: 1 };
+      : { kind: "conductor", size: standard.size, quantity: decided.quantity ?? 1 };
   return {
     ...headOf(role, year),
     material,
@@ -59,12 +46,36 @@ export function finish(decided: Decided): SizingResult {
   };
 }
 
+/** A result that says why no conductor is required. */
+export function notRequired(
+  role: Role,
+  code: Code,
+  material: Material,
+  why: NotRequiredReason,
+  citation: Citation,
+  cautions: readonly Caution[] = [],
+): SizingResult {
+  return {
+    ...headOf(role, code.year),
+    material,
+    form: "wire",
+    outcome: { kind: "not-required", why, citation },
+    requiredArea: 0,
+    governs: null,
+    steps: [],
+    citation,
+    readings: [],
+    evidence: citation.evidence,
+    cautions: [...cautions, ...amendmentCautions(code, role, material)],
+  };
+}
+
 /** Every place that a step rests on; an assumed conductor rests on its ampacities too. */
 function citationsOf(step: Step): readonly Citation[] {
   const conductors = step.kind === "assumed" ? step.conductors.map(({ citation }) => citation) : [];
   return [step.citation, ...conductors];
 }
 
-function headOf(role: Role, year: EditionYear): Pick<SizingResult, "role" | "purpose" | "edition" | "name"> {
+function headOf(role: Role, year: Code["year"]): Pick<SizingResult, "role" | "purpose" | "edition" | "name"> {
   return { role, purpose: roleFacts[role].purpose, edition: year, name: roleFacts[role].name[year] };
 }

@@ -1,6 +1,10 @@
 import { areaOf, columnOf } from "../conductor/index.js";
 import { type Policy, type PolicySet, type Role, readingsFor } from "../edition/index.js";
-import { noServiceConductors, parallelMinimum } from "../edition/tables/sections.generated.js";
+import {
+  noServiceConductors,
+  noServiceConductorsElectrode,
+  parallelMinimum,
+} from "../edition/tables/sections.generated.js";
 import type { SizedArea } from "../sizing/size-by-supply.js";
 import type { Supply } from "../supply/index.js";
 import { columnOfSupply, conductorsOf, countSets } from "../supply/sums.js";
@@ -37,7 +41,7 @@ export function jumperCautions(
       basis.otherMaterial.section,
     ],
     [column === "mixed", "mixed-supply-materials", basis.otherMaterial.section],
-    [sized.governs === "cap", "cap-applied", basis.cap.section],
+    [isCappedAtSupply(sized), "cap-applied", basis.cap.section],
     [
       policy.cap !== "none" && column !== read && installed < sized.requiredArea,
       "no-cap-across-materials",
@@ -51,7 +55,8 @@ export function jumperCautions(
     [
       supply.requiredForAmperes !== undefined,
       "conductors-required-for-load",
-      noServiceConductors[code.year].section,
+      (policy.table === "electrode-conductor" ? noServiceConductorsElectrode : noServiceConductors)[code.year]
+        .section,
     ],
     [hasSmallParallelSets(supply), "parallel-below-1-0", parallelMinimum[code.year].section],
     [jumper.material !== "copper" && !policy.namesAluminum, "material-not-named", basis.material.section],
@@ -60,6 +65,18 @@ export function jumperCautions(
   return found.filter(([holds]) => holds).map(([, code, section]) => ({ code, section }));
 }
 
-function hasSmallParallelSets(supply: Supply): boolean {
+/** Whether the ungrounded conductors limit the result, and not a size that a section names or that of an electrode. */
+function isCappedAtSupply({ governs, requiredArea, steps }: SizedArea): boolean {
+  return (
+    governs === "cap" &&
+    steps.some(
+      (step) =>
+        step.kind === "cap" && step.why === "ungrounded-conductors" && step.requiredArea === requiredArea,
+    )
+  );
+}
+
+/** Whether parallel sets have conductors that are in parallel in few cases only. */
+export function hasSmallParallelSets(supply: Supply): boolean {
   return countSets(supply) > 1 && conductorsOf(supply).some((one) => areaOf(one.size) < areaOf("1/0 AWG"));
 }

@@ -26,9 +26,16 @@ export interface JumperInput {
 
 const conductorForms: readonly ConductorForm[] = ["wire", "bus"];
 
+/** Keys of {@link JumperInput}. */
+export const jumperKeys = ["code", "supply", "jumper", "temperature"] as const;
+
 /** Checks the input of a jumper; everything wrong is noted. */
 export function readJumperInput(at: Reader): JumperInput | undefined {
-  if (!readObject(at, ["code", "supply", "jumper", "temperature"])) return undefined;
+  return readObject(at, jumperKeys) ? readJumperMembers(at) : undefined;
+}
+
+/** Checks the members of a jumper's input, whatever stands beside them. */
+export function readJumperMembers(at: Reader): JumperInput | undefined {
   const code = readCode(member(at, "code"));
   const supply = readSupply(member(at, "supply"));
   const jumper = readJumperRequest(member(at, "jumper"));

@@ -1,20 +1,14 @@
-import {
-  type Code,
-  chosenReading,
-  otherReadings,
-  type PolicySet,
-  policyUnder,
-  type Role,
-  readingsFor,
-} from "../edition/index.js";
+import { type Code, type PolicySet, policyUnder, type Role } from "../edition/index.js";
 import { readAll } from "../input/reader.js";
 import type { CapStep, FloorStep } from "../sizing/index.js";
 import { type SizedArea, sizeBySupply } from "../sizing/size-by-supply.js";
 import { assumedConductors } from "../supply/equal-ampacity.js";
+import type { Decided } from "./decided.js";
 import { finish } from "./finish.js";
 import { jumperCautions } from "./jumper-cautions.js";
 import { type JumperInput, readJumperInput } from "./jumper-input.js";
-import type { ReadingUsed, SizingResult } from "./result.js";
+import { readingsUsed } from "./readings-used.js";
+import type { SizingResult } from "./result.js";
 import { tableOf } from "./tables.js";
 
 /** Which role is sized, and its policies. */
@@ -33,20 +27,29 @@ export function sizeJumper(jumper: JumperRole, given: JumperInput): SizingResult
 
 /** Sizes a conductor from its supply, the input being checked. */
 export function sizeCheckedJumper(jumper: JumperRole, input: JumperInput): SizingResult {
-  const { role, policies } = jumper;
+  return finish(decideBySupply(jumper, input));
+}
+
+/** Decides a conductor by its supply; a rule with further requirements lays them over this. */
+export function decideBySupply(jumper: JumperRole, input: JumperInput): Decided {
   const { code } = input;
-  const policy = policyUnder(code, policies);
+  const policy = policyUnder(code, jumper.policies);
   const sized = requiredUnder(code, jumper, input);
-  return finish({
-    role,
-    year: code.year,
+  return {
+    role: jumper.role,
+    code,
     material: input.jumper.material,
     form: input.jumper.form ?? "wire",
     ...sized,
     citation: policy.basis.rule,
-    readings: readingsUsed(jumper, input, sized.requiredArea),
+    readings: readingsUsed(
+      code,
+      jumper.policies,
+      sized.requiredArea,
+      (other) => requiredUnder(other, jumper, input).requiredArea,
+    ),
     cautions: jumperCautions(input, jumper, policy, sized),
-  });
+  };
 }
 
 function requiredUnder(code: Code, { policies, caps, floors }: JumperRole, input: JumperInput): SizedArea {
@@ -54,7 +57,7 @@ function requiredUnder(code: Code, { policies, caps, floors }: JumperRole, input
   const { supply, jumper, temperature = 75 } = input;
   const { material } = jumper;
   return sizeBySupply({
-    table: tableOf(policy, code.year),
+    table: tableOf(policy, code),
     policy,
     supply,
     material,
@@ -62,17 +65,5 @@ function requiredUnder(code: Code, { policies, caps, floors }: JumperRole, input
     assume: () => assumedConductors(code.year, supply, material, temperature),
     ...(caps && { caps }),
     ...(floors && { floors }),
-  });
-}
-
-function readingsUsed(jumper: JumperRole, input: JumperInput, requiredArea: number): readonly ReadingUsed[] {
-  const { code } = input;
-  return readingsFor(code, jumper.policies).flatMap((id): ReadingUsed[] => {
-    const otherwise = otherReadings(code, id).map((other) => ({
-      alternative: other.alternative,
-      requiredArea: requiredUnder(other.code, jumper, input).requiredArea,
-    }));
-    const matters = otherwise.some((other) => other.requiredArea !== requiredArea);
-    return matters ? [{ id, chosen: chosenReading(code, id), otherwise }] : [];
   });
 }

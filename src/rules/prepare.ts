@@ -1,6 +1,6 @@
 import { areaOf, columnOf, type Material } from "../conductor/index.js";
-import { type Code, policyUnder, readCode } from "../edition/index.js";
-import { member, readAll, readObject } from "../input/reader.js";
+import { type Amendment, type Code, policyUnder, readCode } from "../edition/index.js";
+import { member, readAll, readObject, refuse } from "../input/reader.js";
 import { type DecidedBy, decidedBy } from "../sizing/assumption.js";
 import { areaByRule, capArea, hasLastRowFloor, lastRowArea } from "../sizing/required-area.js";
 import { readMaterial } from "../supply/read.js";
@@ -38,17 +38,36 @@ export interface PreparedByAssumedArea {
 /** A sizing prepared for a loop. */
 export type Prepared = PreparedByArea | PreparedByAssumedArea;
 
+/** Amendments that the full path lays over a result, which a loop over areas cannot. */
+const beyondAreas: readonly Amendment["kind"][] = ["floor", "basis", "material", "always-wire"];
+
+/** A code without the amendments that a loop over areas leaves to the full path. */
+export function codeOfAreas(code: Code): Code {
+  const { amendments, ...rest } = code;
+  const kept = (amendments ?? []).filter(({ kind }) => !beyondAreas.includes(kind));
+  return kept.length === 0 ? rest : { ...rest, amendments: kept };
+}
+
 /** Prepares a role for a loop over areas. The same kernel as the full path, without steps. */
 export function prepareJumper({ policies }: JumperRole, given: PreparedRequest): Prepared {
   const { code, supply, jumper } = readAll(given, (at) => {
     if (!readObject(at, ["code", "supply", "jumper"])) return undefined;
     const code = readCode(member(at, "code"));
+    if ((code?.amendments ?? []).some(({ kind }) => beyondAreas.includes(kind))) {
+      const expected = "amendments of cells and readings only";
+      refuse(
+        member(member(at, "code"), "amendments"),
+        "unknown-value",
+        expected,
+        "size with the full path under this code",
+      );
+    }
     const supply = readMaterial(member(at, "supply"));
     const jumper = readMaterial(member(at, "jumper"));
     return code && supply && jumper && { code, supply, jumper };
   });
   const policy = policyUnder(code, policies);
-  const rule = { table: tableOf(policy, code.year), policy, read: columnOf(jumper) };
+  const rule = { table: tableOf(policy, code), policy, read: columnOf(jumper) };
   const column = columnOf(supply);
   const least = policy.floor === null ? 0 : areaOf(policy.floor[rule.read]);
   const most = policy.ceiling === null ? Number.POSITIVE_INFINITY : areaOf(policy.ceiling[rule.read]);

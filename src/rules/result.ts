@@ -31,7 +31,21 @@ export interface NotRequiredOutcome {
 }
 
 /** Stable code of why no conductor is required; its words are rendered from it. */
-export type NotRequiredReason = "metal-raceway-serves" | "grounded-conductor-serves";
+export type NotRequiredReason =
+  | "metal-raceway-serves"
+  | "grounded-conductor-serves"
+  | "jumper-at-source"
+  | "jumpers-at-both-ends"
+  | "nonferrous-raceway"
+  | "termination-on-enclosure"
+  | "communications-unlikely"
+  | "control-transformer"
+  | "building-on-one-branch-circuit"
+  | "part-is-the-electrode"
+  | "ungrounded-system"
+  | "impedance-grounded"
+  | "not-service-equipment"
+  | "supply-side-source-before-its-rule";
 
 /** A reading that has a say in a result. */
 export interface ReadingUsed {

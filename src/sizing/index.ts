@@ -11,6 +11,8 @@ export type {
   OneEighthStep,
   RatingRowStep,
   RowStep,
+  SharedCircuit,
+  SharedStep,
   StandardSizeStep,
   Step,
   SumStep,

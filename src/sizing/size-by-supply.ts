@@ -81,7 +81,9 @@ export function sizeBySupply(sizing: SupplySizing): SizedArea {
     hasLastRowFloor(rule, entered, column === "mixed" ? (assumed?.area ?? installed.area) : installed.area) ||
     parts.some((part) => hasLastRowFloor(rule, part.column, part.area));
   const floors: readonly FloorStep[] = [
-    ...(table.last !== null && atTableEnd ? [floorStep(table.last[read], policy.basis.row, "last-row")] : []),
+    ...(table.last !== null && atTableEnd
+      ? [floorStep(table.last[read], citationOfRow(rule, "last"), "last-row")]
+      : []),
     ...floorFrom(policy.floor, read),
     ...(sizing.floors ?? []),
   ];
@@ -159,7 +161,24 @@ function ruleStep(rule: AreaRule, entered: ConductorColumn, area: number): RowSt
   }
   if (size === undefined) throw new TypeError(`${table.number} has no row for ${area} circular mils`);
   const through = row?.through[entered] ?? null;
-  return { kind: "row", entered, area, through, read, size, requiredArea, citation: policy.basis.row };
+  const place = row === undefined ? "last" : table.rows.indexOf(row);
+  return {
+    kind: "row",
+    entered,
+    area,
+    through,
+    read,
+    size,
+    requiredArea,
+    citation: citationOfRow(rule, place),
+  };
+}
+
+/** Where a row stands, with the evidence of its own cell. */
+function citationOfRow({ table, policy, read }: AreaRule, place: number | "last"): Citation {
+  const cell = `${place} ${read}`;
+  const evidence = table.cells?.[cell];
+  return table.amended?.[cell] ?? { ...policy.basis.row, ...(evidence && { evidence }) };
 }
 
 function largestOf(ways: readonly Way[]): Way {

@@ -53,7 +53,7 @@ export interface OneEighthStep {
 }
 
 /** Why a result may not fall below a size. */
-export type FloorReason = "last-row" | "least-size";
+export type FloorReason = "last-row" | "least-size" | "amendment";
 
 /** A size below which the result may not fall. */
 export interface FloorStep {
@@ -65,7 +65,7 @@ export interface FloorStep {
 }
 
 /** Why a result is not required to rise above an area. */
-export type CapReason = "ungrounded-conductors" | "largest-size" | "electrode";
+export type CapReason = "ungrounded-conductors" | "circuit-conductors" | "largest-size" | "electrode";
 
 /** An area above which the result is not required to rise. */
 export interface CapStep {
@@ -99,6 +99,23 @@ export interface IncreaseStep {
   readonly baselineArea: number;
   readonly requiredArea: number;
   readonly citation: Citation;
+}
+
+/** Several circuits that share one conductor, what each of them asks for, and which decides. The steps before it are of that one. */
+export interface SharedStep {
+  readonly kind: "shared";
+  readonly circuits: readonly SharedCircuit[];
+  /** Place of the deciding circuit in the list. */
+  readonly decides: number;
+  readonly citation: Citation;
+}
+
+/** One circuit of several that share a conductor. */
+export interface SharedCircuit {
+  /** Amperes of its device. */
+  readonly amperes: number;
+  /** Circular mils that it asks for. */
+  readonly requiredArea: number;
 }
 
 /** A conductor large enough for a current. */
@@ -140,9 +157,10 @@ export type Step =
   | CapStep
   | RatingRowStep
   | IncreaseStep
+  | SharedStep
   | LoadStep
   | NamedSizeStep
   | StandardSizeStep;
 
 /** The kinds of step that can decide a required area. */
-export type Governing = Exclude<Step["kind"], "sum" | "assumed" | "standard-size">;
+export type Governing = Exclude<Step["kind"], "sum" | "assumed" | "shared" | "standard-size">;

@@ -68,7 +68,8 @@ function wrap(conductor: Conductor | undefined): { readonly conductor: Conductor
   return conductor && { conductor };
 }
 
-function readConductor(at: Reader): Conductor | undefined {
+/** Checks one conductor, its size and its material, in an input. */
+export function readConductor(at: Reader): Conductor | undefined {
   return readObject(at, ["size", "material"]) ? readConductorMembers(at) : undefined;
 }
 

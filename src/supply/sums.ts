@@ -45,6 +45,7 @@ export function sumOfLargest(supply: Supply): number {
 
 /** The sum that a rule names, with each conductor counted by `area`. */
 export function sumOf(supply: Supply, rule: SumRule, area: AreaOfConductor = ownArea): number {
+  if (rule === "largest-conductor") return Math.max(...conductorsOf(supply).map(area));
   if (rule === "largest") {
     return total(
       supply.sets.map((set) =>

@@ -1,17 +1,17 @@
-import { editionYears } from "../../src/edition/edition-year.js";
+import { type EditionYear, editionYears } from "../../src/edition/edition-year.js";
 import type { PlacementsFile, PoliciesFile, ReadingsFile, SectionsFile, TableFile } from "./model.js";
 
 /** Faults that hold for every table: each edition answered, blocks in order, rows as wide as the columns. */
-export function checkTable(table: TableFile): string[] {
+export function checkTable(table: TableFile, years: readonly EditionYear[] = editionYears): string[] {
   const faults: string[] = [];
-  for (const year of editionYears) {
+  for (const year of years) {
     const numbered = table.number[year] !== null;
     if (numbered !== (table.evidence[year] !== undefined))
       faults.push(`${year}: a number and its evidence go together`);
     if (numbered && blockFor(table, year) === undefined)
       faults.push(`${year}: numbered, but no block is in force`);
   }
-  const starts = table.blocks.map((block) => editionYears.indexOf(block.from));
+  const starts = table.blocks.map((block) => years.indexOf(block.from));
   if (starts.some((start, i) => i > 0 && start <= (starts[i - 1] ?? -1)))
     faults.push("blocks are not in order of edition");
   for (const block of table.blocks) {
@@ -24,7 +24,7 @@ export function checkTable(table: TableFile): string[] {
     const known = table.columns.some((column) => column.id === cell.column);
     if (!known) faults.push(`cell evidence names the unknown column ${cell.column}`);
     const rows = blockFor(table, cell.edition)?.rows ?? [];
-    if (!rows.some((row) => String(row[0]) === cell.row))
+    if (!rows.some((row) => String(row[0] ?? "last") === cell.row))
       faults.push(`cell evidence names the unknown row ${cell.row}`);
   }
   return faults;
@@ -35,11 +35,15 @@ export function blockFor(table: TableFile, year: string): TableFile["blocks"][nu
   return table.blocks.filter((block) => block.from <= year).at(-1);
 }
 
-/** Faults of a column that must rise from row to row; empty cells are passed over. */
+/**
+ * Faults of a column that must rise from row to row, or at least not fall where neighbouring rows may be alike; empty cells
+ * are passed over.
+ */
 export function checkRising(
   table: TableFile,
   column: number,
   measure: (cell: string | number) => number,
+  rows: "rise" | "may-be-alike" = "rise",
 ): string[] {
   const faults: string[] = [];
   for (const block of table.blocks) {
@@ -48,7 +52,7 @@ export function checkRising(
       const cell = row[column];
       if (cell === null || cell === undefined || typeof cell === "boolean") continue;
       const value = measure(cell);
-      if (value <= before)
+      if (rows === "rise" ? value <= before : value < before)
         faults.push(`${block.from}: column ${table.columns[column]?.id} does not rise at ${cell}`);
       before = value;
     }
@@ -56,10 +60,23 @@ export function checkRising(
   return faults;
 }
 
-/** Faults of the policies: every set answers every edition exactly once, from a table that the edition has. */
-export function checkPolicies(file: PoliciesFile, tables: readonly TableFile[]): string[] {
+/** Faults of policies that hold for every kind: every set answers every edition exactly once. */
+export function checkAnswers(file: PoliciesFile, years: readonly EditionYear[] = editionYears): string[] {
   return Object.entries(file.policies).flatMap(([set, blocks]) =>
-    editionYears.flatMap((year) => {
+    years
+      .filter((year) => blocks.filter((one) => one.editions.includes(year)).length !== 1)
+      .map((year) => `${set}: not exactly one policy for ${year}`),
+  );
+}
+
+/** Faults of the policies: every set answers every edition exactly once, from a table that the edition has. */
+export function checkPolicies(
+  file: PoliciesFile,
+  tables: readonly TableFile[],
+  years: readonly EditionYear[] = editionYears,
+): string[] {
+  return Object.entries(file.policies).flatMap(([set, blocks]) =>
+    years.flatMap((year) => {
       const [policy, ...more] = blocks.filter((one) => one.editions.includes(year));
       if (policy === undefined || more.length > 0) return [`${set}: not exactly one policy for ${year}`];
       const evidence = tables.find((table) => table.id === policy["table"])?.evidence[year];

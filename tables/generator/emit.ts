@@ -4,6 +4,7 @@ import type {
   BasisPair,
   Cell,
   LimitBlock,
+  NamedSizesFile,
   PlacementsFile,
   PoliciesFile,
   PolicyBlock,
@@ -12,8 +13,10 @@ import type {
   SectionsFile,
   TableFile,
 } from "./model.js";
+import { supplyCells } from "./supply-cells.js";
 
-const head = (from: string): string =>
+/** First lines of every generated module. */
+export const head = (from: string): string =>
   `// Generated from tables/${from}.json by "npm run generate"; do not edit.\n`;
 
 /** Conductor sizes: a literal list and their areas. */
@@ -23,8 +26,12 @@ export function emitConductors(table: TableFile): string {
   return `${head(table.id)}export const sizeRows = [\n${lines.join("\n")}\n] as const;\n`;
 }
 
-/** A table entered by supply area: bounded rows, the last row apart, areas as integers. */
-export function emitSupplyAreaTable(table: TableFile, areaOf: (size: string) => number): string {
+/** A table entered by supply area: bounded rows, the last row apart, areas as integers; `seen` is the table with what witnesses confirmed. */
+export function emitSupplyAreaTable(
+  table: TableFile,
+  areaOf: (size: string) => number,
+  seen: TableFile = table,
+): string {
   const name = camel(table.id);
   const blocks = table.blocks.map((block) => {
     const bounded = block.rows.filter((row) => row[0] !== null);
@@ -46,7 +53,9 @@ export function emitSupplyAreaTable(table: TableFile, areaOf: (size: string) => 
     const number = table.number[year];
     const from = blockFor(table, year)?.from;
     if (number === null || from === undefined) return `  "${year}": null,`;
-    return `  "${year}": { number: ${literal(number)}, rows: rowsFrom${from}, ...endFrom${from} },`;
+    const cells = JSON.stringify(supplyCells(table, seen, year));
+    const own = cells === "{}" ? "" : `, cells: ${cells}`;
+    return `  "${year}": { number: ${literal(number)}, rows: rowsFrom${from}, ...endFrom${from}${own} },`;
   });
   return [
     `${head(table.id)}import type { ByEdition, SupplyAreaRow, SupplyAreaTable } from "../supply-area-table.js";\n`,
@@ -80,16 +89,23 @@ export function emitAmpacityTable(table: TableFile): string {
   ].join("\n");
 }
 
-/** Policies: one constant per set, so that a consumer gets only those of the functions it imports. */
+/** Policies that go by the supply. */
 export function emitPolicies(file: PoliciesFile): string {
-  const parts = Object.entries(file.policies).map(([set, blocks]) => {
+  return [
+    `${head("policies")}import type { PolicySet } from "../policy.js";\n`,
+    ...policySets(file, "PolicySet"),
+  ].join("\n");
+}
+
+/** One constant per set, so that a consumer gets only those of the functions it imports. */
+export function policySets(file: PoliciesFile, type: string): readonly string[] {
+  return Object.entries(file.policies).map(([set, blocks]) => {
     const entries = editionYears.map((year) => {
       const policy = blocks.find((one) => one.editions.includes(year));
       return `    "${year}": ${policy === undefined ? "null" : emitPolicy(policy)},`;
     });
-    return `export const ${camel(set)}Policies: PolicySet = {\n  id: ${literal(set)},\n  byEdition: {\n${entries.join("\n")}\n  },\n};\n`;
+    return `export const ${camel(set)}Policies: ${type} = {\n  id: ${literal(set)},\n  byEdition: {\n${entries.join("\n")}\n  },\n};\n`;
   });
-  return [`${head("policies")}import type { PolicySet } from "../policy.js";\n`, ...parts].join("\n");
 }
 
 /** Names and purposes of the roles. */
@@ -161,6 +177,22 @@ export function emitPlacements(file: PlacementsFile): string {
   );
 }
 
+/** Sizes that sections name: one constant each. */
+export function emitNamedSizes(file: NamedSizesFile): string {
+  const parts = Object.entries(file.sizes).map(([name, { says, values }]) => {
+    const entries = editionYears.map((year) => {
+      const { copper, aluminum, citation: pair } = values[year];
+      return `  "${year}": { copper: ${literal(copper)}, aluminum: ${literal(aluminum)}, citation: ${citation(pair)} },`;
+    });
+    return `/** ${says} */\nexport const ${camel(name)}: ByEdition<NamedSize> = {\n${entries.join("\n")}\n};\n`;
+  });
+  return [
+    `${head("named-sizes")}import type { NamedSize } from "../policy.js";`,
+    `import type { ByEdition } from "../supply-area-table.js";\n`,
+    ...parts,
+  ].join("\n");
+}
+
 function emitPolicy(policy: PolicyBlock): string {
   const fields = Object.entries(policy)
     .filter(([key]) => !["editions", "basis", "sources", "note"].includes(key))
@@ -169,7 +201,8 @@ function emitPolicy(policy: PolicyBlock): string {
   return `{ ${fields.join(", ")}, basis: { ${basis.join(", ")} } }`;
 }
 
-function isLimit(value: unknown): value is LimitBlock {
+/** Whether a field of a policy is a size with a place of its own. */
+export function isLimit(value: unknown): value is LimitBlock {
   return typeof value === "object" && value !== null && "citation" in value;
 }
 
@@ -177,11 +210,13 @@ function emitLimit({ copper, aluminum, citation: pair }: LimitBlock): string {
   return `{ copper: ${literal(copper)}, aluminum: ${literal(aluminum)}, citation: ${citation(pair)} }`;
 }
 
-function citation([section, evidence]: BasisPair): string {
+/** A citation of a generated module. */
+export function citation([section, evidence]: BasisPair): string {
   return `{ section: ${literal(section)}, evidence: ${literal(evidence)} }`;
 }
 
-function literal(cell: Cell | undefined): string {
+/** A cell as a literal. */
+export function literal(cell: Cell | undefined): string {
   return JSON.stringify(cell ?? null);
 }
 

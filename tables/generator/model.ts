@@ -85,6 +85,8 @@ export interface ReadingsFile {
 
 /** `sections.json`. */
 export interface SectionsFile {
+  /** Sources in which each edition was read. */
+  readonly readThrough: Readonly<Record<EditionYear, { readonly sources: readonly string[] }>>;
   readonly topics: Readonly<
     Record<string, { readonly says: string; readonly sections: Readonly<Record<EditionYear, BasisPair>> }>
   >;
@@ -102,4 +104,61 @@ export interface PlacementsFile {
       }
     >
   >;
+}
+
+/** `named-sizes.json`: sizes that sections name outright. */
+export interface NamedSizesFile {
+  readonly sizes: Readonly<
+    Record<
+      string,
+      {
+        readonly says: string;
+        readonly values: Readonly<
+          Record<
+            EditionYear,
+            { readonly copper: string; readonly aluminum: string | null; readonly citation: BasisPair }
+          >
+        >;
+      }
+    >
+  >;
+}
+
+/** `short-time-withstand.json`. */
+export interface WithstandFile {
+  readonly basis: {
+    readonly formula: BasisPair;
+    readonly sizes: BasisPair;
+    readonly editions: readonly EditionYear[];
+    readonly sources: readonly string[];
+  };
+  readonly metals: Readonly<
+    Record<
+      "copper" | "aluminum",
+      {
+        readonly factor: number;
+        readonly offset: number;
+        readonly highestFinal: number;
+        readonly sources: readonly string[];
+      }
+    >
+  >;
+  readonly limits: {
+    readonly leastSeconds: number;
+    readonly mostSeconds: number;
+    readonly lowestInitial: number;
+    readonly leastRise: number;
+    readonly mostAmperes: number;
+    readonly mostArea: number;
+  };
+  readonly crossCheck: {
+    readonly metal: "copper" | "aluminum";
+    readonly circularMilsPerAmpere: number;
+    readonly seconds: number;
+    readonly initial: number;
+    readonly final: number;
+    readonly standing: "one-practitioner-source";
+    readonly level: Evidence;
+    readonly sources: readonly string[];
+  };
 }

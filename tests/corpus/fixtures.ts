@@ -1,3 +1,4 @@
+import { roles } from "bondmil";
 import type { CheckedResult, Library } from "../../corpus/runner/library.js";
 import type { Check, CheckFile, Entry, Source } from "../../corpus/runner/model.js";
 import { readDocuments } from "../../corpus/runner/read.js";
@@ -85,9 +86,5 @@ export function entryOf(one: Check): Entry {
 
 /** A library that answers every question alike. */
 export function libraryOf(answer: () => CheckedResult): Library {
-  return {
-    "main-bonding-jumper": answer,
-    "system-bonding-jumper": answer,
-    "supply-side-bonding-jumper": answer,
-  };
+  return Object.fromEntries(roles.map((role) => [role, answer])) as Partial<Library> as Library;
 }

@@ -36,4 +36,17 @@ export const underLaw: Readonly<Record<JumperRole, RoleUnderLaw>> = {
 export const jumperRoles: readonly JumperRole[] = Object.keys(underLaw) as JumperRole[];
 
 /** Roles with another input have laws of their own: the role and the file of this folder that runs them. */
-export const lawsElsewhere: Readonly<Partial<Record<Role, string>>> = {};
+export const lawsElsewhere: Readonly<Partial<Record<Role, string>>> = {
+  "grounded-conductor": "grounded-conductors.test.ts",
+  "impedance-grounding-conductor": "impedance-grounding.test.ts",
+  "impedance-bonding-jumper": "impedance-grounding.test.ts",
+  "equipment-grounding-conductor": "equipment-grounding.test.ts",
+  "equipment-bonding-jumper": "equipment-grounding.test.ts",
+  "water-piping-bonding-jumper": "metal-parts.test.ts",
+  "other-piping-bonding-jumper": "metal-parts.test.ts",
+  "structural-metal-bonding-jumper": "metal-parts.test.ts",
+  "grounding-electrode-conductor": "electrode-conductors.test.ts",
+  "electrode-bonding-jumper": "electrode-conductors.test.ts",
+  "electrode-raceway-bonding-jumper": "electrode-conductors.test.ts",
+  "intersystem-bonding-conductor": "electrode-conductors.test.ts",
+};

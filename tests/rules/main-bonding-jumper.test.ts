@@ -19,9 +19,9 @@ describeJumper(sizeMainBondingJumper, {
     "2011": "250.28(D)(1)",
   },
   sum: {
-    ...inEveryEdition("Table 250.102(C)(1) note 3"),
-    "2008": "Table 250.66 note 1",
-    "2011": "Table 250.66 note 1",
+    ...inEveryEdition("Table 250.102(C)(1)"),
+    "2008": "Table 250.66",
+    "2011": "Table 250.66",
     "2023": "250.28(D)(1)",
     "2026": "250.28(D)(1)",
   },
@@ -88,7 +88,7 @@ describe("main bonding jumper", () => {
         supply: { sets: [supply] },
         column: "aluminum",
         area: 2000000,
-        citation: { section: "Table 250.66 note 1", evidence: "single" },
+        citation: { section: "Table 250.66", evidence: "single" },
       },
       {
         kind: "assumed",

@@ -1,4 +1,12 @@
-import { type EditionYear, editionYears, sizeSupplySideBondingJumper } from "bondmil";
+import {
+  amend,
+  type EditionYear,
+  editionYears,
+  InputError,
+  type JumperInput,
+  type SupplySideJumperInput,
+  sizeSupplySideBondingJumper,
+} from "bondmil";
 import { describe, expect, it } from "vitest";
 import { describeJumper } from "./jumper/describe-jumper.js";
 import { inEveryEdition } from "./jumper/facts.js";
@@ -22,9 +30,9 @@ describeJumper(sizeSupplySideBondingJumper, {
     "2011": "250.102(C)(3)",
   },
   sum: {
-    ...inEveryEdition("Table 250.102(C)(1) note 3"),
-    "2008": "Table 250.66 note 1",
-    "2011": "Table 250.66 note 1",
+    ...inEveryEdition("Table 250.102(C)(1)"),
+    "2008": "Table 250.66",
+    "2011": "Table 250.66",
     "2023": "250.102(C)(2)",
     "2026": "250.102(C)(2)",
   },
@@ -186,5 +194,199 @@ describe("supply-side bonding jumper of one raceway", () => {
     expect(sizeIn(sizeSupplySideBondingJumper(ask(year, sets(2, "500 kcmil", "copper"), "copper")))).toBe(
       "2/0 AWG",
     );
+  });
+});
+
+const inRaceway = (input: JumperInput) => sizeSupplySideBondingJumper({ ...input, scope: "raceway" });
+const derived = (input: JumperInput, scope: "raceway" | "all" = "all") =>
+  sizeSupplySideBondingJumper({ ...input, system: "separately-derived", scope });
+
+describe("supply-side bonding jumper by scope", () => {
+  it.each(editionYears)("cites the paragraph on single raceways in %s", (year) => {
+    const result = inRaceway(ask(year, sets(1, "500 kcmil", "copper"), "copper"));
+    expect(brief(result)).toEqual(["1/0 AWG", 105600, "row"]);
+    const section = year === "2008" ? "250.102(C)" : "250.102(C)(2)";
+    expect(result.citation.section).toBe(section);
+    expect(step(result, "sum").citation.section).toBe(section);
+  });
+
+  it.each(editionYears)("is for all unless told in %s", (year) => {
+    const input = ask(year, sets(5, "500 kcmil", "copper"), "copper");
+    expect(sizeSupplySideBondingJumper({ ...input, scope: "all", system: "service" })).toEqual(
+      sizeSupplySideBondingJumper(input),
+    );
+  });
+
+  it.each(editionYears)("takes one eighth of what is in the raceway in %s", (year) => {
+    expect(brief(inRaceway(ask(year, sets(3, "500 kcmil", "copper"), "copper")))).toEqual([
+      "4/0 AWG",
+      187500,
+      "one-eighth",
+    ]);
+  });
+
+  it("ends a raceway's jumper at the table in 2011 by the other reading", () => {
+    const input = (readings: object) => ask("2011", sets(3, "500 kcmil", "copper"), "copper", { readings });
+    expect(inRaceway(input({})).readings).toEqual([
+      {
+        id: "jumper-per-raceway-in-2011",
+        chosen: "one-eighth-too",
+        otherwise: [{ alternative: "table-alone", requiredArea: 167800 }],
+      },
+    ]);
+    const alone = inRaceway(input({ "jumper-per-raceway-in-2011": "table-alone" }));
+    expect(brief(alone)).toEqual(["3/0 AWG", 167800, "row"]);
+    expect(step(alone, "row").through).toBeNull();
+    // The common jumper has a paragraph of its own.
+    const common = sizeSupplySideBondingJumper(input({ "jumper-per-raceway-in-2011": "table-alone" }));
+    expect(brief(common)).toEqual(["4/0 AWG", 187500, "one-eighth"]);
+  });
+
+  it.each(["2023", "2026"] as const)(
+    "counts one conductor of several sets by the other reading in %s",
+    (year) => {
+      const readings = { "several-sets-in-a-raceway": "largest-conductor" } as const;
+      const input = ask(year, sets(2, "500 kcmil", "copper"), "copper");
+      expect(brief(inRaceway(input))).toEqual(["2/0 AWG", 133100, "row"]);
+      expect(inRaceway(input).readings).toEqual([
+        {
+          id: "several-sets-in-a-raceway",
+          chosen: "sum-of-sets",
+          otherwise: [{ alternative: "largest-conductor", requiredArea: 105600 }],
+        },
+      ]);
+      const one = inRaceway({ ...input, code: { year, readings } });
+      expect(brief(one)).toEqual(["1/0 AWG", 105600, "row"]);
+      expect(step(one, "sum")).toMatchObject({ rule: "largest-conductor", area: 500000 });
+      expect(brief(sizeSupplySideBondingJumper({ ...input, code: { year, readings } }))).toEqual([
+        "2/0 AWG",
+        133100,
+        "row",
+      ]);
+    },
+  );
+});
+
+describe("supply-side bonding jumper of a separately derived system", () => {
+  it.each(editionYears)("cites its own rule in %s", (year) => {
+    const input = ask(year, sets(2, "500 kcmil", "copper"), "copper");
+    expect(derived(input).citation.section).toBe("250.30(A)(2)");
+    expect(derived(input, "raceway").citation.section).toBe(year === "2008" ? "250.102(C)" : "250.102(C)(2)");
+    for (const scope of ["all", "raceway"] as const)
+      expect(brief(derived(input, scope))).toEqual(["2/0 AWG", 133100, "row"]);
+  });
+
+  it.each(editionYears.slice(1))(
+    "is not required above the derived conductors in %s, by a sentence of its own",
+    (year) => {
+      for (const scope of ["all", "raceway"] as const) {
+        const result = derived(ask(year, sets(1, "10 AWG", "copper"), "copper"), scope);
+        expect(brief(result)).toEqual(["10 AWG", 10380, "cap"]);
+        expect(step(result, "cap").citation.section).toBe("250.30(A)(2)");
+        // The readings on the table's sentence have no say here.
+        expect(result.readings).toEqual([]);
+      }
+      expect(brief(derived(ask(year, sets(3, "14 AWG", "copper"), "copper")))).toEqual([
+        "8 AWG",
+        12330,
+        "cap",
+      ]);
+    },
+  );
+
+  it("has no cap in 2008, where it is not established", () => {
+    for (const scope of ["all", "raceway"] as const) {
+      const result = derived(ask("2008", sets(1, "10 AWG", "copper"), "copper"), scope);
+      expect(brief(result)).toEqual(["8 AWG", 16510, "row"]);
+    }
+  });
+
+  it.each(editionYears)("has no cap across materials in %s", (year) => {
+    const result = derived(ask(year, sets(1, "10 AWG", "aluminum"), "copper"));
+    expect(brief(result)).toEqual(["8 AWG", 16510, "row"]);
+    expect(cautionsOf(result).includes("no-cap-across-materials")).toBe(year !== "2008");
+  });
+
+  it.each(["2011", "2014"] as const)("replaces conductors of another material at any size in %s", (year) => {
+    const result = derived(ask(year, sets(1, "250 kcmil", "aluminum"), "copper"));
+    expect(brief(result)).toEqual(["2 AWG", 66360, "row"]);
+    expect(result.readings[0]).toMatchObject({
+      id: `supply-side-other-material-in-${year}`,
+      otherwise: [{ alternative: "above-threshold", requiredArea: 41740 }],
+    });
+  });
+
+  it("rests on memory in 2008 and on what was read since", () => {
+    const evidenceIn = (year: EditionYear) =>
+      derived(ask(year, sets(2, "500 kcmil", "copper"), "copper")).evidence;
+    expect(editionYears.map(evidenceIn)).toEqual([
+      "memory",
+      "single",
+      "bracketed",
+      "single",
+      "bracketed",
+      "bracketed",
+      "carried",
+    ]);
+  });
+});
+
+describe("what bonds in place of a supply-side bonding jumper", () => {
+  const input = ask("2020", sets(2, "500 kcmil", "copper"), "copper");
+
+  it.each(editionYears)("is the grounded conductor at a service in %s", (year) => {
+    const code = { year };
+    const result = sizeSupplySideBondingJumper({ ...input, code, instead: "grounded-conductor" });
+    expect(result.outcome).toMatchObject({
+      kind: "not-required",
+      why: "grounded-conductor-serves",
+      citation: { section: "250.92(B)(1)" },
+    });
+  });
+
+  it.each([
+    ["service", "250.92(A)"],
+    ["separately-derived", "250.30(A)(2)"],
+  ] as const)("is a nonflexible metal raceway at a %s", (system, section) => {
+    const result = sizeSupplySideBondingJumper({ ...input, system, instead: "nonflexible-metal-raceway" });
+    expect(result.outcome).toMatchObject({ why: "metal-raceway-serves", citation: { section } });
+    expect(result).toMatchObject({ requiredArea: 0, steps: [], governs: null });
+  });
+
+  it("is no raceway where an amendment asks for a wire", () => {
+    const code = amend(
+      { year: "2020" },
+      {
+        kind: "always-wire",
+        role: "supply-side-bonding-jumper",
+        citation: { jurisdiction: "Example County", section: "Sec. 1" },
+      },
+    );
+    expect(
+      brief(sizeSupplySideBondingJumper({ ...input, code, instead: "nonflexible-metal-raceway" })),
+    ).toEqual(["2/0 AWG", 133100, "row"]);
+    expect(sizeSupplySideBondingJumper({ ...input, code, instead: "grounded-conductor" }).outcome.kind).toBe(
+      "not-required",
+    );
+  });
+
+  it("is refused where it cannot serve, with everything else that is wrong", () => {
+    const issues = (more: object): readonly string[] => {
+      try {
+        sizeSupplySideBondingJumper({ ...input, ...more } as SupplySideJumperInput);
+      } catch (error) {
+        if (error instanceof InputError) return error.issues.map(({ code, path }) => `${code} ${path}`);
+      }
+      return [];
+    };
+    expect(issues({ system: "separately-derived", instead: "grounded-conductor" })).toEqual([
+      "unknown-value instead",
+    ]);
+    expect(issues({ system: "building", scope: "conduit", instead: "earth", jumper: {} })).toEqual([
+      "missing jumper.material",
+      "unknown-value system",
+      "unknown-value scope",
+      "unknown-value instead",
+    ]);
   });
 });

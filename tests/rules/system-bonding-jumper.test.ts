@@ -19,9 +19,9 @@ describeJumper(sizeSystemBondingJumper, {
     "2011": "250.28(D)(1)",
   },
   sum: {
-    ...inEveryEdition("Table 250.102(C)(1) note 3"),
-    "2008": "Table 250.66 note 1",
-    "2011": "Table 250.66 note 1",
+    ...inEveryEdition("Table 250.102(C)(1)"),
+    "2008": "Table 250.66",
+    "2011": "Table 250.66",
     "2023": "250.28(D)(1)",
     "2026": "250.28(D)(1)",
   },
@@ -92,5 +92,22 @@ describe("system bonding jumper", () => {
     expect(sizeIn(sizeSystemBondingJumper(ask("2017", sets(1, "1750 kcmil", "aluminum"), "aluminum")))).toBe(
       "4/0 AWG",
     );
+  });
+});
+
+describe("a small control transformer", () => {
+  const jumper = (size: "18 AWG" | "12 AWG", material: "copper" | "aluminum", year: "2011" | "2017") =>
+    sizeSystemBondingJumper({
+      code: { year },
+      supply: { sets: [{ count: 1, size, material: "copper" }] },
+      jumper: { material },
+      controlTransformer: true,
+    });
+
+  it("asks for the derived conductors' size, not below 14 AWG copper or, from 2017, 12 AWG aluminum", () => {
+    expect(jumper("12 AWG", "copper", "2017")).toMatchObject({ requiredArea: 6530, governs: "named-size" });
+    expect(jumper("18 AWG", "copper", "2017")).toMatchObject({ requiredArea: 4110, governs: "floor" });
+    expect(jumper("18 AWG", "aluminum", "2017").requiredArea).toBe(6530);
+    expect(jumper("18 AWG", "aluminum", "2011").requiredArea).toBe(1620);
   });
 });

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { areaReader } from "../../tables/generator/areas.js";
 import {
+  checkAnswers,
   checkPlacements,
   checkPolicies,
   checkReadings,
@@ -23,11 +24,15 @@ const electrode = read<TableFile>("electrode-conductor");
 const ampacity = read<TableFile>("raceway-ampacity");
 const conductors = read<TableFile>("conductor-properties");
 const policies = read<PoliciesFile>("policies");
+const ratingPolicies = read<PoliciesFile>("rating-policies");
+const allPolicies = { policies: { ...policies.policies, ...ratingPolicies.policies } };
 const readings = read<ReadingsFile>("readings");
 const sections = read<SectionsFile>("sections");
 const placements = read<PlacementsFile>("placements");
 const sources = read<Readonly<Record<string, unknown>>>("sources");
-const tables = [bonding, electrode, ampacity, conductors];
+const ratings = read<TableFile>("equipment-grounding");
+const trays = read<TableFile>("tray-as-conductor");
+const tables = [bonding, electrode, ampacity, conductors, ratings, trays];
 const changed = <T>(value: T, change: (copy: T) => void): T => {
   const copy = structuredClone(value);
   change(copy);
@@ -43,7 +48,8 @@ describe("table files", () => {
   it("hold no fault", () => {
     for (const table of tables) expect(checkTable(table)).toEqual([]);
     expect(checkPolicies(policies, tables)).toEqual([]);
-    expect(checkReadings(readings, policies)).toEqual([]);
+    expect(checkAnswers(ratingPolicies)).toEqual([]);
+    expect(checkReadings(readings, allPolicies)).toEqual([]);
     expect(checkPlacements(placements, sections)).toEqual([]);
   });
 
@@ -102,6 +108,34 @@ describe("table files", () => {
     const broken = changed(readings, (copy) => {
       (copy.readings[0] as { default: string }).default = "large-supplies-only";
     });
-    expect(checkReadings(broken, policies)).toHaveLength(12);
+    const [first] = readings.readings;
+    expect(checkReadings(broken, allPolicies)).toHaveLength(
+      (first?.policies.length ?? 0) * (first?.editions.length ?? 0),
+    );
+  });
+
+  it("are refused when a policy by rating is missing or stands twice", () => {
+    const broken = changed(ratingPolicies, (copy) => {
+      const list = copy.policies["equipment-bonding-jumper"] as unknown as { editions: string[] }[];
+      list.pop();
+      list[0]?.editions.push("2011");
+    });
+    expect(checkAnswers(broken)).toEqual([
+      "equipment-bonding-jumper: not exactly one policy for 2011",
+      "equipment-bonding-jumper: not exactly one policy for 2026",
+    ]);
+  });
+
+  it("are refused when a column falls where neighbouring rows may be alike", () => {
+    const areaOf = areaReader(conductors);
+    const measure = (cell: string | number) => areaOf(String(cell));
+    expect(checkRising(ratings, 2, measure, "may-be-alike")).toEqual([]);
+    expect(checkRising(ratings, 2, measure)).toHaveLength(6);
+    const broken = changed(ratings, (copy) => {
+      ((copy as unknown as Loose).blocks[0]?.rows[3] ?? [])[2] = "10 AWG";
+    });
+    expect(checkRising(broken, 2, measure, "may-be-alike")).toEqual([
+      "2008: column aluminum does not rise at 10 AWG",
+    ]);
   });
 });

@@ -44,3 +44,146 @@ export const assemblyDivided: ByEdition<boolean> = {
   "2023": true,
   "2026": true,
 };
+
+/** Whether the sizes for particular electrodes hold for the sole connection to an electrode, or for every conductor that serves no kind asking for more. */
+export const electrodeCeilingWording: ByEdition<"sole-connection" | "no-larger-kind"> = {
+  "2008": "sole-connection",
+  "2011": "sole-connection",
+  "2014": "sole-connection",
+  "2017": "no-larger-kind",
+  "2020": "no-larger-kind",
+  "2023": "no-larger-kind",
+  "2026": "no-larger-kind",
+};
+
+/** Whether the common electrode conductor of several derived systems is limited where only particular electrodes are served. */
+export const commonDerivedExceptionExists: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": false,
+  "2020": true,
+  "2023": true,
+  "2026": true,
+};
+
+/** What sizes the water piping jumper of a feeder-supplied building. */
+export const buildingPipingGoesBy: ByEdition<"conductors" | "device"> = {
+  "2008": "conductors",
+  "2011": "conductors",
+  "2014": "conductors",
+  "2017": "conductors",
+  "2020": "device",
+  "2023": "device",
+  "2026": "device",
+};
+
+/** Whether a busbar may serve as intersystem termination. */
+export const intersystemBusbarExists: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": true,
+  "2020": true,
+  "2023": true,
+  "2026": true,
+};
+
+/** Whether the tie of the busbar follows the largest electrode conductor on it. */
+export const busbarFollowsElectrodeConductor: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": false,
+  "2020": false,
+  "2023": true,
+  "2026": true,
+};
+
+/** Whether no termination is needed where communications systems are unlikely. */
+export const intersystemExcusedWhereUnlikely: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": true,
+  "2020": true,
+  "2023": true,
+  "2026": true,
+};
+
+/** Whether cables in parallel that share one raceway, tray or gutter may count their own equipment grounding conductors together with one of full size added beside them. */
+export const cableGroundingConductorsCombined: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": true,
+  "2020": true,
+  "2023": true,
+  "2026": true,
+};
+
+/** Whether a supply-side connected source has a main bonding jumper and electrode conductor of its own by its own rule. */
+export const supplySideSourceIsServiceLike: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": false,
+  "2020": true,
+  "2023": true,
+  "2026": true,
+};
+
+/** What decides the jumper of a permanent generator that is not separately derived: both sides of its overcurrent device have one, or a supply-side one is required only where the device is not integral. */
+export const generatorJumpersBy: ByEdition<"both-sides" | "not-integral"> = {
+  "2008": "both-sides",
+  "2011": "not-integral",
+  "2014": "not-integral",
+  "2017": "not-integral",
+  "2020": "not-integral",
+  "2023": "not-integral",
+  "2026": "not-integral",
+};
+
+/** Whether the edition names outdoor emergency disconnects. */
+export const emergencyDisconnectExists: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": false,
+  "2020": true,
+  "2023": true,
+  "2026": true,
+};
+
+/** Whether the section on supply-side connected sources sends them to the paragraph on the electrode conductor. */
+export const supplySideSourceElectrodeConductor: ByEdition<"no-rule" | "named" | "letters-moved"> = {
+  "2008": "no-rule",
+  "2011": "no-rule",
+  "2014": "no-rule",
+  "2017": "no-rule",
+  "2020": "named",
+  "2023": "letters-moved",
+  "2026": "letters-moved",
+};
+
+/** Whether the limit for rods, pipes and plates names copper-clad aluminum beside aluminum. */
+export const rodCeilingNamesCopperClad: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": false,
+  "2020": false,
+  "2023": true,
+  "2026": true,
+};
+
+/** Whether the methods for several disconnects in separate enclosures hold for a building on a feeder too. */
+export const commonConductorForFeeders: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": true,
+  "2017": true,
+  "2020": true,
+  "2023": true,
+  "2026": true,
+};

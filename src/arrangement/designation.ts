@@ -1,0 +1,89 @@
+import { type Citation, type Code, type Evidence, type Readings, readCode } from "../edition/index.js";
+import { member, type Reader, readObject, readOneOf } from "../input/reader.js";
+import { type Grounding, readGrounding } from "./system-roles.js";
+
+const designations = [
+  "service-disconnect",
+  "emergency-disconnect-as-service-disconnect",
+  "emergency-disconnect-not-service-equipment",
+  "meter-disconnect",
+  "supply-side-source",
+] as const;
+
+/**
+ * What a disconnect on the supply side, or the service disconnect itself, is marked as: an outdoor emergency disconnect of a
+ * dwelling either is the service disconnect or lies ahead of it; `supply-side-source` is the disconnect of a source, solar
+ * power for example, that is connected ahead of the service disconnect in an enclosure of its own.
+ */
+export type Designation = (typeof designations)[number];
+
+/** A designated disconnect of a service. */
+export interface DesignationInput {
+  readonly code: Code;
+  readonly designation: Designation;
+  /** How the utility's system is grounded. */
+  readonly grounding: Grounding;
+}
+
+/**
+ * Whether something must be there, may be there, or need not; `disputed` where the edition has no rule and practice differs.
+ */
+export type DesignationStanding = "required" | "permitted" | "not-required" | "disputed";
+
+/** Stable code of what there is to say about a designated disconnect; its words are rendered from it. */
+export type DesignationNote =
+  | "within-its-enclosure"
+  | "jumper-is-in-the-service-disconnect"
+  | "not-named-in-this-edition"
+  | "as-a-service"
+  | "no-rule-in-this-edition"
+  | "ungrounded-system"
+  | "through-the-impedance"
+  | "anywhere-on-supply-side"
+  | "to-a-metal-enclosure-on-supply-side"
+  | "section-names-it"
+  | "letters-left-behind";
+
+/** One answer with its place in the edition. */
+export interface DesignationAnswer {
+  readonly standing: DesignationStanding;
+  readonly note: DesignationNote;
+  readonly citation: Citation;
+}
+
+/** How a designated disconnect is bonded and grounded. Plain JSON. */
+export interface DesignationBonding {
+  readonly edition: Code["year"];
+  readonly designation: Designation;
+  /** What the designation rests on. */
+  readonly citation: Citation;
+  /** Whether the edition has this designation; if not, the disconnect is answered for as the service disconnect that it then is. */
+  readonly namedInEdition: boolean;
+  readonly mainBondingJumper: DesignationAnswer;
+  /** What bonds the enclosure: any one of these. */
+  readonly box: {
+    readonly bondedBy: readonly (
+      | "main-bonding-jumper"
+      | "grounded-conductor"
+      | "supply-side-bonding-jumper"
+    )[];
+    readonly citation: Citation;
+  };
+  /** Whether this place must have a grounding electrode conductor; `permitted` where the one of the service may land here. */
+  readonly electrodeConductor: DesignationAnswer;
+  /** What the conductors on its load side are: a feeder wants an equipment grounding conductor, service conductors do not. */
+  readonly beyond: "feeder" | "service-conductors" | "conductors-of-the-source";
+  /** Open readings that decide here, and what was chosen. */
+  readonly readings: readonly { readonly id: keyof Readings; readonly chosen: string }[];
+  /** Weakest evidence that the answer rests on. */
+  readonly evidence: Evidence;
+}
+
+/** Checks a designated disconnect in an input. */
+export function readDesignation(at: Reader): DesignationInput | undefined {
+  if (!readObject(at, ["code", "designation", "grounding"])) return undefined;
+  const code = readCode(member(at, "code"));
+  const designation = readOneOf(member(at, "designation"), designations);
+  const grounding = readGrounding(member(at, "grounding"));
+  return code && designation && grounding && { code, designation, grounding };
+}

@@ -1,0 +1,134 @@
+import type { Code, EditionYear, Evidence, Readings } from "../edition/index.js";
+import type { Issue } from "../input/input-error.js";
+import type { CableTrayResult } from "../rules/cable-tray-as-equipment-grounding-conductor.js";
+import type { SizingResult } from "../rules/result.js";
+
+/** What the sizing functions give back. */
+export type ComparedResult = SizingResult | CableTrayResult;
+
+/** What every sizing function takes: a code, and what it needs beside it. */
+export interface CodedInput {
+  readonly code: Code;
+}
+
+/** The input of a sizing function without its edition. A code may bring readings and amendments; a year in it is replaced. */
+export type InputOfAnyYear<Input extends CodedInput> = Input extends CodedInput
+  ? Omit<Input, "code"> & { readonly code?: Partial<Code> }
+  : never;
+
+/**
+ * Why two results differ: another number in a table or in a section (`value`), another rule (`policy`), a text that is open and read
+ * differently (`reading`), the same in another place (`place`), another `name`, a text that is known better or worse (`evidence`), or
+ * something more to know (`caution`).
+ */
+export type ChangeKind = "value" | "policy" | "reading" | "place" | "name" | "evidence" | "caution";
+
+/** What of a result changed. */
+export type ChangeSubject =
+  | "outcome"
+  | "quantity"
+  | "governs"
+  | "required-area"
+  | "rule"
+  | "sum"
+  | "assumed"
+  | "assumed-conductor"
+  | "row"
+  | "row-end"
+  | "one-eighth"
+  | "threshold"
+  | "floor"
+  | "cap"
+  | "rating-row"
+  | "rating-row-end"
+  | "increase"
+  | "shared"
+  | "load"
+  | "named-size"
+  | "standard-size"
+  | "tray-area"
+  | "reading"
+  | "name"
+  | "evidence"
+  | "caution";
+
+/** One thing that differs between two results. */
+export interface Change {
+  readonly kind: ChangeKind;
+  readonly what: ChangeSubject;
+  /** Which of several: a column, the reason of a floor or cap, a conductor, a reading, the code of a caution. */
+  readonly of: string | null;
+  /** `null` where there is none. Areas in circular mils. Of a `place` the section. */
+  readonly before: string | number | null;
+  readonly after: string | number | null;
+  readonly sectionBefore: string | null;
+  readonly sectionAfter: string | null;
+  /** What is known of these places. A change next to `memory` or `carried` may be a gap in what was read. */
+  readonly evidenceBefore: Evidence | null;
+  readonly evidenceAfter: Evidence | null;
+  /** Of a change that another alternative of an open reading would undo: which. */
+  readonly because?: ReadingBehind;
+}
+
+/** An alternative under which a change would not be one. */
+export interface ReadingBehind {
+  readonly reading: keyof Readings;
+  /** The edition in which it is open. */
+  readonly edition: EditionYear;
+  readonly chosen: string;
+  readonly alternative: string;
+}
+
+/**
+ * What became of the required area. `other-outcome`: required before and not after, refused before and not after, or the other
+ * way round.
+ */
+export type Effect = "first" | "same" | "larger" | "smaller" | "other-outcome";
+
+/** An edition with its result. */
+export interface SizedEdition<Result extends ComparedResult> {
+  readonly edition: EditionYear;
+  readonly result: Result;
+  readonly refused?: never;
+  readonly effect: Effect;
+  /** Against the entry before; none for the first. */
+  readonly changes: readonly Change[];
+}
+
+/** An edition that refuses the input, for example because it does not know a busbar. */
+export interface RefusedEdition {
+  readonly edition: EditionYear;
+  readonly result?: never;
+  readonly refused: readonly Issue[];
+  readonly effect: Effect;
+  readonly changes: readonly Change[];
+}
+
+/** One edition among several. */
+export type EditionEntry<Result extends ComparedResult = ComparedResult> =
+  | SizedEdition<Result>
+  | RefusedEdition;
+
+/** Editions side by side, in the order that was asked for. Plain JSON. */
+export type EditionComparison<Result extends ComparedResult = ComparedResult> =
+  readonly EditionEntry<Result>[];
+
+/** A result under another alternative of an open reading. */
+export interface OtherwiseRead<Result extends ComparedResult> {
+  readonly reading: keyof Readings;
+  readonly chosen: string;
+  readonly alternative: string;
+  readonly result: Result;
+  readonly effect: Effect;
+  /** Against the result under the code as given. */
+  readonly changes: readonly Change[];
+}
+
+/** One input under every open reading that has a say in its result. Plain JSON. */
+export interface ReadingComparison<Result extends ComparedResult = ComparedResult> {
+  readonly edition: EditionYear;
+  /** Under the code as given. */
+  readonly result: Result;
+  /** In the order in which the result names them; one reading changed at a time. */
+  readonly otherwise: readonly OtherwiseRead<Result>[];
+}

@@ -1,0 +1,244 @@
+import { columnOf } from "../conductor/index.js";
+import { conductorsOf } from "../supply/sums.js";
+import type { Drawing } from "./document.js";
+import { type Fault, fault, type Keys } from "./fault.js";
+import { hasGroundedConductor } from "./supplies.js";
+
+type Service = NonNullable<Drawing["services"]>[number];
+type Derived = NonNullable<Drawing["derivedSystems"]>[number];
+type Circuit = NonNullable<Drawing["circuits"]>[number];
+type ElectrodeEntry = NonNullable<Service["electrodes"]>[number];
+
+/** Members of a drawing that contradict each other, or of which one lacks the other. */
+export function coherenceFaults(drawing: Drawing): readonly Fault[] {
+  const { services = [], derivedSystems = [], generators = [], circuits = [], buildings = [] } = drawing;
+  return [
+    ...services.flatMap((one, i) => serviceFaults(one, ["services", i])),
+    ...derivedSystems.flatMap((one, i) => derivedFaults(one, ["derivedSystems", i])),
+    ...generators.flatMap(({ integralOvercurrentDevice: integral, deviceAmperes }, i) =>
+      eitherOr(
+        integral,
+        deviceAmperes,
+        ["generators", i, "deviceAmperes"],
+        "the rating of the integral device",
+      ),
+    ),
+    ...circuits.flatMap((one, i) => circuitFaults(one, ["circuits", i])),
+    ...buildings.flatMap((one, i) => [
+      ...ringFaults(one.electrodes, ["buildings", i]),
+      ...buildingFaults(one, drawing, ["buildings", i]),
+    ]),
+    ...metalFaults(drawing, "piping"),
+    ...metalFaults(drawing, "structuralMetal"),
+    ...(drawing.intersystem ?? []).flatMap(({ termination, electrodeConductorOnBusbar: size }, i) =>
+      termination === "busbar" || size === undefined
+        ? []
+        : [
+            fault(
+              "unknown-key",
+              ["intersystem", i, "electrodeConductorOnBusbar"],
+              "no conductor on a busbar",
+              size,
+              "it belongs to the termination busbar",
+            ),
+          ],
+    ),
+  ];
+}
+
+function serviceFaults(service: Service, at: Keys): readonly Fault[] {
+  const isServed = service.disconnects.some(({ designation }) => designation === "service-disconnect");
+  const advice = "name the disconnect that is the service disconnect";
+  return [
+    ...systemFaults(service, at),
+    ...(isServed
+      ? []
+      : [fault("missing", [...at, "disconnects"], "a service disconnect", service.disconnects, advice)]),
+    ...(service.boxes ?? []).flatMap(({ bondedBy }, i) => bondFaults(service, bondedBy, [...at, "boxes", i])),
+    ...service.disconnects.flatMap((disconnect, i) => {
+      const { designation, bondedBy } = disconnect;
+      const keys = [...at, "disconnects", i];
+      if (designation === "supply-side-source") return bondFaults(service, bondedBy, keys);
+      return [
+        ...eitherOr(
+          designation !== "service-disconnect",
+          bondedBy,
+          [...keys, "bondedBy"],
+          "what bonds a disconnect that is not service equipment",
+        ),
+        ...bondFaults(service, bondedBy, keys),
+      ];
+    }),
+  ];
+}
+
+function derivedFaults(system: Derived, at: Keys): readonly Fault[] {
+  const { source } = system;
+  const isOdd = source.controlTransformer === true && source.kind !== "transformer";
+  const keys = [...at, "source", "controlTransformer"];
+  return [
+    ...systemFaults(system, at),
+    ...(isOdd
+      ? [fault("unknown-value", keys, "false", true, "only a transformer is a control transformer")]
+      : []),
+  ];
+}
+
+function systemFaults(system: Service | Derived, at: Keys): readonly Fault[] {
+  const { grounding, connection, impedance, runs, electrodes } = system;
+  const isNeutral = hasGroundedConductor(system);
+  return [
+    ...groundingFaults(grounding, connection, [...at, "grounding"]),
+    ...eitherOr(grounding === "impedance", impedance, [...at, "impedance"], "the grounding impedance"),
+    ...runs.flatMap(({ load }, i) =>
+      load === undefined || isNeutral
+        ? []
+        : [
+            fault(
+              "unknown-key",
+              [...at, "runs", i, "load"],
+              "no load of a grounded conductor",
+              load,
+              "this system has no grounded conductor in its runs",
+            ),
+          ],
+    ),
+    ...runs.flatMap((run, i) => unevenRaceways(run, [...at, "runs", i])),
+    ...ringFaults(electrodes, at),
+  ];
+}
+
+/** A delta without neutral is grounded at a phase; only a wye has a neutral point for an impedance at hand, or a delta one derived. */
+function groundingFaults(
+  grounding: Service["grounding"],
+  connection: Service["connection"],
+  keys: Keys,
+): readonly Fault[] {
+  const allowed: Readonly<Record<Service["connection"], readonly string[]>> = {
+    "three-phase-wye": ["solidly-grounded", "impedance", "ungrounded"],
+    "single-phase-three-wire": ["solidly-grounded", "ungrounded"],
+    "three-phase-delta": ["grounded-phase", "impedance", "ungrounded"],
+    "high-leg-delta": ["solidly-grounded", "ungrounded"],
+  };
+  const fitting = allowed[connection];
+  if (fitting.includes(grounding)) return [];
+  const advice = `a ${connection} system is not grounded so`;
+  return [fault("unknown-value", keys, fitting.map((one) => `"${one}"`).join(", "), grounding, advice)];
+}
+
+function bondFaults(system: Service, bondedBy: string | undefined, at: Keys): readonly Fault[] {
+  if (bondedBy !== "grounded-conductor" || hasGroundedConductor(system)) return [];
+  const keys = [...at, "bondedBy"];
+  return [fault("unknown-value", keys, '"jumper"', bondedBy, "this system has no grounded conductor")];
+}
+
+function unevenRaceways({ raceways, supply }: Service["runs"][number], at: Keys): readonly Fault[] {
+  if (raceways === undefined) return [];
+  const counts = "sets" in supply ? supply.sets.map((set) => set.count) : [supply.forLoad.sets];
+  if (counts.every((count) => count % raceways.count === 0)) return [];
+  const expected = `sets that ${raceways.count} raceways share evenly`;
+  const keys = [...at, "raceways", "count"];
+  const advice = "give raceways that differ as runs of their own";
+  return [fault("unlike-raceways", keys, expected, raceways.count, advice)];
+}
+
+function ringFaults(electrodes: readonly ElectrodeEntry[] | undefined, at: Keys): readonly Fault[] {
+  return (electrodes ?? []).flatMap(({ kind, ringConductor }, i) =>
+    eitherOr(
+      kind === "ring",
+      ringConductor,
+      [...at, "electrodes", i, "ringConductor"],
+      "the size of the ring's conductor",
+    ),
+  );
+}
+
+function circuitFaults(circuit: Circuit, at: Keys): readonly Fault[] {
+  const { wiring, raceways, conductors, increasedFrom } = circuit;
+  const parallel = wiring === "parallel-raceways" || wiring === "parallel-cables";
+  const keys = [...at, "raceways"];
+  return [
+    ...(parallel && raceways === undefined
+      ? [fault("missing", keys, "the number of raceways or cables", raceways, "one conductor runs in each")]
+      : []),
+    ...(wiring === "raceway" && raceways !== undefined && raceways > 1
+      ? [fault("unknown-value", keys, "one raceway", raceways, "several are parallel-raceways")]
+      : []),
+    ...(increasedFrom !== undefined && conductors === undefined
+      ? [
+          fault(
+            "missing",
+            [...at, "conductors"],
+            "the conductors as installed",
+            conductors,
+            "give them beside increasedFrom",
+          ),
+        ]
+      : []),
+    ...(increasedFrom !== undefined && conductors !== undefined
+      ? unlikeMaterials(conductors, increasedFrom.conductors, [...at, "increasedFrom", "conductors"])
+      : []),
+  ];
+}
+
+function unlikeMaterials(
+  installed: NonNullable<Circuit["conductors"]>,
+  baseline: NonNullable<Circuit["conductors"]>,
+  keys: Keys,
+): readonly Fault[] {
+  const all = [...conductorsOf(installed), ...conductorsOf(baseline)];
+  if (new Set(all.map(({ material }) => columnOf(material))).size <= 1) return [];
+  const expected = "conductors of the material that is installed";
+  return [
+    fault("unlike-materials", keys, expected, baseline, "areas of different materials are not in proportion"),
+  ];
+}
+
+/** A building on a feeder takes its electrode conductor's size from the feeder's conductors. */
+function buildingFaults(
+  { circuit: id, onSingleBranchCircuit, electrodes = [] }: NonNullable<Drawing["buildings"]>[number],
+  { circuits = [] }: Drawing,
+  at: Keys,
+): readonly Fault[] {
+  const circuit = circuits.find((one) => one.id === id);
+  if (onSingleBranchCircuit || electrodes.length === 0) return [];
+  return lacksConductors(circuit, [...at, "circuit"], "the electrode conductor goes by them");
+}
+
+function metalFaults(drawing: Drawing, list: "piping" | "structuralMetal"): readonly Fault[] {
+  const { derivedSystems = [], buildings = [], circuits = [] } = drawing;
+  const derived = new Set(derivedSystems.map(({ id }) => id));
+  const feeders = new Map(buildings.map(({ id, circuit }) => [id, circuit]));
+  return (drawing[list] ?? []).flatMap((one, i) => {
+    if (!("of" in one)) return [];
+    const feeder = feeders.get(one.of);
+    const circuit = circuits.find(({ id }) => id === feeder);
+    return [
+      ...(one.isElectrode === true && !derived.has(one.of)
+        ? [
+            fault(
+              "unknown-value",
+              [list, i, "isElectrode"],
+              "false",
+              true,
+              "only metal of a derived system goes without a jumper because it is the electrode",
+            ),
+          ]
+        : []),
+      ...(feeder === undefined ? [] : lacksConductors(circuit, [list, i, "of"], "the jumper goes by them")),
+    ];
+  });
+}
+
+function lacksConductors(circuit: Circuit | undefined, keys: Keys, advice: string): readonly Fault[] {
+  if (circuit === undefined || circuit.conductors !== undefined) return [];
+  return [fault("missing", keys, `conductors of circuit "${circuit.id}"`, undefined, advice)];
+}
+
+/** Notes a member that is missing where it is wanted, or there where it is not. */
+function eitherOr(wanted: boolean, given: unknown, keys: Keys, what: string): readonly Fault[] {
+  if (wanted === (given !== undefined)) return [];
+  return wanted
+    ? [fault("missing", keys, what, given, "give it")]
+    : [fault("unknown-key", keys, `no such member, which is for ${what}`, given, "remove it")];
+}

@@ -1,0 +1,94 @@
+import type { Drawing } from "./document.js";
+import { type Fault, fault, type Keys } from "./fault.js";
+
+interface Hanging {
+  readonly id: string;
+  readonly from: string;
+}
+
+/** Electrodes that hang on themselves, over others. */
+export function electrodeCycles(electrodes: readonly Hanging[], at: Keys): readonly Fault[] {
+  const before = new Map(electrodes.map(({ id, from }) => [id, from]));
+  return cycleFaults(electrodes, before, at, "an electrode cannot hang on itself");
+}
+
+/** Circuits that feed each other in a circle, over panels, buildings and derived systems. */
+export function circuitCycles({
+  circuits = [],
+  buildings = [],
+  derivedSystems = [],
+}: Drawing): readonly Fault[] {
+  const feeds = new Map<string, string>();
+  for (const { id } of circuits) feeds.set(id, id);
+  for (const { id, to } of circuits) if (!feeds.has(to)) feeds.set(to, id);
+  for (const { id, circuit } of buildings) feeds.set(id, circuit);
+  for (const { id, source, disconnects } of derivedSystems) {
+    const feeder = feeds.get(source.id) ?? feeds.get(id);
+    for (const disconnect of disconnects) if (feeder !== undefined) feeds.set(disconnect.id, feeder);
+  }
+  const before = new Map(circuits.map(({ id, from }) => [id, feeds.get(from) ?? from]));
+  return cycleFaults(circuits, before, ["circuits"], "a circuit cannot feed itself");
+}
+
+/** Runs whose end leads back to their start. */
+export function runCycles(
+  runs: readonly { readonly from: string; readonly to: string }[],
+  at: Keys,
+): readonly Fault[] {
+  const next = grouped(runs);
+  return runs.flatMap(({ from, to }, i) =>
+    leads(next, to, from)
+      ? [fault("cycle", [...at, "runs", i, "to"], "a place ahead", to, "a run cannot lead back to its start")]
+      : [],
+  );
+}
+
+function grouped(
+  runs: readonly { readonly from: string; readonly to: string }[],
+): ReadonlyMap<string, readonly string[]> {
+  const next = new Map<string, string[]>();
+  for (const { from, to } of runs) {
+    const ends = next.get(from);
+    if (ends === undefined) next.set(from, [to]);
+    else ends.push(to);
+  }
+  return next;
+}
+
+function leads(next: ReadonlyMap<string, readonly string[]>, start: string, end: string): boolean {
+  const reached = new Set([start]);
+  for (const place of reached) for (const one of next.get(place) ?? []) reached.add(one);
+  return reached.has(end);
+}
+
+function cycleFaults(
+  items: readonly Hanging[],
+  before: ReadonlyMap<string, string>,
+  at: Keys,
+  advice: string,
+): readonly Fault[] {
+  const circular = membersOfCycles(before);
+  return items.flatMap(({ id, from }, i) =>
+    circular.has(id) ? [fault("cycle", [...at, i, "from"], "a way back to a source", from, advice)] : [],
+  );
+}
+
+/** Ids that a walk along `before` comes back to; each id is walked once. */
+function membersOfCycles(before: ReadonlyMap<string, string>): ReadonlySet<string> {
+  const members = new Set<string>();
+  const done = new Set<string>();
+  for (const start of before.keys()) {
+    const walk = new Set<string>();
+    let at: string | undefined = start;
+    while (at !== undefined && !walk.has(at) && !done.has(at)) {
+      walk.add(at);
+      at = before.get(at);
+    }
+    if (at !== undefined && walk.has(at)) {
+      const ids = [...walk];
+      for (const id of ids.slice(ids.indexOf(at))) members.add(id);
+    }
+    for (const id of walk) done.add(id);
+  }
+  return members;
+}

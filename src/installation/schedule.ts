@@ -1,0 +1,69 @@
+import type { Code, EditionYear, Role } from "../edition/index.js";
+import type { Caution } from "../rules/caution.js";
+import type { SizingResult } from "../rules/result.js";
+import type { Drawing } from "./document.js";
+
+/** One conductor of a drawing, or the place where none is required and why. */
+export interface ScheduledConductor {
+  /** Stable name: the role and what it belongs to. */
+  readonly id: string;
+  readonly role: Role;
+  /** Where it starts, an id of the drawing or a part of it. */
+  readonly from: string;
+  /** Where it ends. */
+  readonly to: string;
+  /** How many alike: one in each raceway, one at each end. 0 where none is required. */
+  readonly quantity: number;
+  readonly result: SizingResult;
+  /** Where several arrangements are compared, the one that it belongs to. */
+  readonly alternative?: string;
+  readonly lengthFeet?: number;
+}
+
+/** Something that the drawing holds and the library does not size, with where to look. */
+export interface NotSized {
+  readonly what: string;
+  readonly see: string;
+}
+
+/** Metal of the conductors whose length is given. */
+export interface MetalTotal {
+  readonly size: string;
+  readonly material: string;
+  /** Feet of conductor. */
+  readonly feet: number;
+}
+
+/** A schedule of conductors with its basis. Plain JSON. */
+export interface Schedule {
+  readonly format: 1;
+  readonly title: string;
+  readonly edition: EditionYear;
+  readonly code: Code;
+  readonly conductors: readonly ScheduledConductor[];
+  /** Cautions about the drawing as a whole. */
+  readonly cautions: readonly PlacedCaution[];
+  readonly notSized: readonly NotSized[];
+  /** Feet of conductor by size and material, of those whose length is given. */
+  readonly totals: readonly MetalTotal[];
+  /** Short mark of everything above, for a title block: two schedules that differ have different ones. */
+  readonly fingerprint: string;
+}
+
+/** A caution with the place that it is about. */
+export interface PlacedCaution extends Caution {
+  readonly at: string;
+}
+
+/** What the parts of a schedule hand on while it is built. */
+export interface ScheduledPart {
+  readonly conductors: readonly ScheduledConductor[];
+  readonly cautions?: readonly PlacedCaution[];
+  readonly notSized?: readonly NotSized[];
+}
+
+/** A drawing with its code as the rules take it. */
+export interface DrawingInCode {
+  readonly drawing: Drawing;
+  readonly code: Code;
+}

@@ -1,0 +1,159 @@
+import * as v from "valibot";
+import type { IssueCode } from "../input/input-error.js";
+import { drawingSchema } from "./document.js";
+import { type Fault, fault, type Keys } from "./fault.js";
+import { nearest } from "./nearest.js";
+
+type SchemaIssue = v.BaseIssue<unknown>;
+type Schema = v.GenericSchema<unknown>;
+
+/** Unknown keys that are listed of one object; further ones wait until these are mended. */
+const mostUnknown = 100;
+
+/** What the definition of drawings refuses in a value, each with one sentence of advice. */
+export function schemaFaults(issues: readonly SchemaIssue[]): readonly Fault[] {
+  return issues.flatMap((issue) => faultsOf(issue, drawingSchema, []));
+}
+
+function faultsOf(issue: SchemaIssue, root: Schema, before: Keys): readonly Fault[] {
+  const own = keysOf(issue);
+  const keys = [...before, ...own];
+  const last = issue.path?.at(-1);
+  if (issue.type === "strict_object" && issue.expected === "never" && last !== undefined) {
+    return unknownKeys(last.input, schemaAt(root, own.slice(0, -1)), keys.slice(0, -1));
+  }
+  if (issue.type === "union") return unionFaults(issue, schemaAt(root, own), keys);
+  return [oneFault(issue, keys)];
+}
+
+/** Says of a union what is wrong in the alternative that is meant, not that none of them fits. */
+function unionFaults(issue: SchemaIssue, union: Schema | undefined, keys: Keys): readonly Fault[] {
+  const { input } = issue;
+  const options = optionsOf(union);
+  const meant = isRecord(input) ? meantBy(input, options) : undefined;
+  const within = meant && v.safeParse(meant, input).issues?.flatMap((one) => faultsOf(one, meant, keys));
+  return within ?? [fault("wrong-type", keys, alternatives(options), input, "see the schema of drawings")];
+}
+
+/** The alternative with the most keys of the value, and of those the one with the fewest faults. */
+function meantBy(input: Readonly<Record<string, unknown>>, options: readonly Schema[]): Schema | undefined {
+  const rank = (option: Schema): number => {
+    const known = entriesOf(option).filter((key) => Object.hasOwn(input, key)).length;
+    return known * 1000 - Math.min(999, v.safeParse(option, input).issues?.length ?? 0);
+  };
+  return [...options].sort((a, b) => rank(b) - rank(a))[0];
+}
+
+/** Every key of an object that its definition lacks; the check itself stops at the first. */
+function unknownKeys(input: unknown, schema: Schema | undefined, at: Keys): readonly Fault[] {
+  const known = entriesOf(schema);
+  const given = isRecord(input) || Array.isArray(input) ? Object.keys(input) : [];
+  return given
+    .filter((key) => !known.includes(key))
+    .slice(0, mostUnknown)
+    .map((key) => {
+      const near = nearest(key, known);
+      const shown = key.length > 60 ? `${key.slice(0, 57)}...` : key;
+      const advice = near === undefined ? "remove it" : `did you mean "${near}"?`;
+      const { keys, issue } = fault(
+        "unknown-key",
+        [...at, key],
+        near === undefined ? "no such key" : `"${near}"`,
+        key,
+        advice,
+      );
+      return { keys, issue: { ...issue, message: `"${shown}" is not known here; ${advice}` } };
+    });
+}
+
+function oneFault(issue: SchemaIssue, keys: Keys): Fault {
+  const code = codeOf(issue);
+  const expected = issue.expected ?? issue.message;
+  const name = keys.at(-1);
+  const isNamed = code === "missing" && typeof name === "string";
+  return fault(
+    code,
+    keys,
+    isNamed ? `"${name}"` : expected,
+    issue.input,
+    code === "missing" ? "give it" : (adviceOf(issue) ?? "see the schema of drawings"),
+  );
+}
+
+function adviceOf({ type, expected, input }: SchemaIssue): string | undefined {
+  if (type !== "picklist" || typeof input !== "string") return undefined;
+  const words = (expected ?? "").split(/[^\w/ -]+/).map((word) => word.trim());
+  const near = nearest(
+    input,
+    words.filter((word) => word !== ""),
+  );
+  return near === undefined ? "use one of these words" : `did you mean "${near}"?`;
+}
+
+function codeOf(issue: SchemaIssue): IssueCode {
+  if (issue.input === undefined) return "missing";
+  switch (issue.type) {
+    case "picklist":
+    case "literal":
+    case "regex":
+      return "unknown-value";
+    case "integer":
+      return "not-a-whole-number";
+    case "gt_value":
+    case "min_value":
+      return "not-positive";
+    case "finite":
+    case "max_value":
+    case "max_length":
+      return "out-of-range";
+    case "min_length":
+      return "empty-list";
+    default:
+      return "wrong-type";
+  }
+}
+
+function keysOf({ path }: SchemaIssue): Keys {
+  return (path ?? []).map(({ key }) => (typeof key === "number" ? key : String(key)));
+}
+
+/** The definition at some steps below another. */
+function schemaAt(root: Schema, keys: Keys): Schema | undefined {
+  return keys.reduce<Schema | undefined>((schema, key) => {
+    const inner = unwrapped(schema);
+    if (typeof key === "number") return partOf(inner, "item");
+    const holding = [inner, ...optionsOf(inner)].find((one) => entriesOf(one).includes(key));
+    const entries = holding && (holding as { readonly entries?: Readonly<Record<string, Schema>> }).entries;
+    return entries?.[key];
+  }, root);
+}
+
+function optionsOf(schema: Schema | undefined): readonly Schema[] {
+  const inner = unwrapped(schema);
+  const { options } = (inner ?? {}) as { readonly options?: readonly unknown[] };
+  return (options ?? []).filter((one) => typeof one === "object") as readonly Schema[];
+}
+
+function entriesOf(schema: Schema | undefined): readonly string[] {
+  const inner = unwrapped(schema);
+  const own = Object.keys(((inner ?? {}) as { readonly entries?: object }).entries ?? {});
+  return [...own, ...optionsOf(inner).flatMap(entriesOf)];
+}
+
+/** The definition inside of optional and the like. */
+function unwrapped(schema: Schema | undefined): Schema | undefined {
+  const inner = partOf(schema, "wrapped");
+  return inner === undefined ? schema : unwrapped(inner);
+}
+
+function partOf(schema: Schema | undefined, part: "wrapped" | "item"): Schema | undefined {
+  return (schema as Readonly<Partial<Record<typeof part, Schema>>> | undefined)?.[part];
+}
+
+function alternatives(options: readonly Schema[]): string {
+  return options.map((option) => `an object with ${entriesOf(option).join(", ")}`).join("; or ");
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}

@@ -1,0 +1,71 @@
+import type { EditionYear } from "../edition/index.js";
+import { InputError } from "../input/input-error.js";
+import { type Supply, type SupplySet, suppliesForLoad } from "../supply/index.js";
+import type { Drawing } from "./document.js";
+
+/** A run of a drawing. */
+export type DrawnRun = NonNullable<Drawing["services"]>[number]["runs"][number];
+
+/** A supply as a drawing gives it: conductors, or the load that they are yet to be chosen for. */
+export type DrawnSupply = DrawnRun["supply"];
+
+type Load = Extract<DrawnSupply, { readonly forLoad: unknown }>["forLoad"];
+
+/** The supply that a drawing describes; for a load without conductors, those that it requires in so many sets. */
+export function supplyOf(drawn: DrawnSupply, year: EditionYear): Supply {
+  if ("sets" in drawn) return { sets: drawn.sets };
+  const required = supplyForLoad(drawn.forLoad, year);
+  if (required === null) throw new TypeError("a drawing is read before it is built from");
+  return required;
+}
+
+/** The conductors that a load requires in so many sets; `null` if the ampacity table has none. */
+export function supplyForLoad({ amperes, material, sets }: Load, year: EditionYear): Supply | null {
+  try {
+    const candidates = suppliesForLoad({ year, amperes, material, mostSets: sets });
+    return candidates.find((supply) => supply.sets[0]?.count === sets) ?? null;
+  } catch (error) {
+    if (error instanceof InputError) return null;
+    throw error;
+  }
+}
+
+/** All sets of several runs as one supply. */
+export function joined(supplies: readonly Supply[]): Supply {
+  const required = supplies.flatMap(({ requiredForAmperes }) => requiredForAmperes ?? []);
+  const sets = supplies.flatMap((supply) => supply.sets);
+  return required.length === 0
+    ? { sets }
+    : { sets, requiredForAmperes: required.reduce((sum, one) => sum + one, 0) };
+}
+
+/** The ungrounded conductors of all runs that end at a place. */
+export function supplyTo(runs: readonly DrawnRun[], place: string, year: EditionYear): Supply {
+  return joined(runs.filter(({ to }) => to === place).map(({ supply }) => supplyOf(supply, year)));
+}
+
+/** The ungrounded conductors of all runs that start at a place. */
+export function supplyFrom(runs: readonly DrawnRun[], place: string, year: EditionYear): Supply {
+  return joined(runs.filter(({ from }) => from === place).map(({ supply }) => supplyOf(supply, year)));
+}
+
+/** What runs in each of so many raceways that share a supply evenly. */
+export function shareOf(supply: Supply, raceways: number): Supply {
+  const sets = supply.sets.map((set): SupplySet => ({ ...set, count: set.count / raceways }));
+  return { ...supply, sets };
+}
+
+/** Raceways of a run; one nonmetallic unless told. */
+export function racewaysOf({ raceways }: Pick<DrawnRun, "raceways">): {
+  readonly count: number;
+  readonly kind: "nonflexible-metal" | "flexible-metal" | "nonmetallic";
+} {
+  return raceways ?? { count: 1, kind: "nonmetallic" };
+}
+
+/** Whether the runs of a system hold a grounded conductor, a neutral or a phase. */
+export function hasGroundedConductor({ grounding }: Pick<Service, "grounding">): boolean {
+  return grounding === "solidly-grounded" || grounding === "grounded-phase";
+}
+
+type Service = NonNullable<Drawing["services"]>[number];

@@ -1,0 +1,187 @@
+import { ampacityOf, smallestConductorFor } from "../ampacity/index.js";
+import { areaOf, columnOf, type Material } from "../conductor/index.js";
+import { type Code, readCode } from "../edition/index.js";
+import { ringElectrodeLeast } from "../edition/tables/named-sizes.generated.js";
+import { intersystemBusbarExists } from "../edition/tables/placements.generated.js";
+import type { Issue } from "../input/input-error.js";
+import { terminationColumn } from "../rules/load.js";
+import { ratingOf } from "../rules/protected-circuit.js";
+import { largestRating } from "../rules/rating-table.js";
+import type { SupplySet } from "../supply/index.js";
+import { conductorsOf } from "../supply/sums.js";
+import type { Drawing } from "./document.js";
+import { type Fault, fault, type Keys } from "./fault.js";
+import { type DrawnSupply, racewaysOf, supplyForLoad, supplyOf } from "./supplies.js";
+
+type Service = NonNullable<Drawing["services"]>[number];
+type Derived = NonNullable<Drawing["derivedSystems"]>[number];
+
+/** What the tables of the edition have no row, no conductor or no word for. */
+export function tableFaults(drawing: Drawing): readonly Fault[] {
+  const issues: Issue[] = [];
+  const code = readCode({ value: drawing.code, path: "code", issues });
+  if (code === undefined || issues.length > 0) return issues.map(codeFault);
+  const { services = [], derivedSystems = [], generators = [], circuits = [], buildings = [] } = drawing;
+  const rating = (amperes: number | undefined, keys: Keys): readonly Fault[] =>
+    ratingFaults(code, amperes, keys);
+  return [
+    ...services.flatMap((one, i) => systemFaults(one, drawing, code, ["services", i])),
+    ...derivedSystems.flatMap((one, i) => systemFaults(one, drawing, code, ["derivedSystems", i])),
+    ...generators.flatMap(({ supply, deviceAmperes }, i) => [
+      ...supplyFaults(supply, code, ["generators", i, "supply"]),
+      ...rating(deviceAmperes, ["generators", i, "deviceAmperes"]),
+    ]),
+    ...circuits.flatMap(({ device, conductors, increasedFrom }, i) => [
+      ...rating(ratingOf(device), ["circuits", i, "device"]),
+      ...(conductors ? setFaults(conductors.sets, ["circuits", i, "conductors", "sets"]) : []),
+      ...(increasedFrom
+        ? setFaults(increasedFrom.conductors.sets, ["circuits", i, "increasedFrom", "conductors", "sets"])
+        : []),
+    ]),
+    ...buildings.flatMap(({ electrodes }, i) => ringFaults(electrodes, code, ["buildings", i])),
+    ...(drawing.piping ?? []).flatMap((one, i) =>
+      "deviceAmperes" in one ? rating(one.deviceAmperes, ["piping", i, "deviceAmperes"]) : [],
+    ),
+    ...(drawing.intersystem ?? []).flatMap(({ termination }, i) =>
+      termination !== "busbar" || intersystemBusbarExists[code.year]
+        ? []
+        : [
+            fault(
+              "unknown-value",
+              ["intersystem", i, "termination"],
+              '"on-enclosure" or "apart"',
+              termination,
+              `the ${code.year} edition knows no busbar here`,
+            ),
+          ],
+    ),
+  ];
+}
+
+/** Readings may have any name, dots included, so the steps are cut from the written path with care. */
+function codeFault(issue: Issue): Fault {
+  const prefix = "code.readings.";
+  const keys = issue.path.startsWith(prefix)
+    ? ["code", "readings", issue.path.slice(prefix.length)]
+    : issue.path.split(".");
+  return { keys, issue };
+}
+
+function systemFaults(system: Service | Derived, drawing: Drawing, code: Code, at: Keys): readonly Fault[] {
+  const { runs, impedance, electrodes, grounding } = system;
+  const material = drawing.materials.groundedConductors;
+  const wrong = runs.flatMap(({ supply }, i) => supplyFaults(supply, code, [...at, "runs", i, "supply"]));
+  const drawn = runs.flatMap(({ supply }) => ("sets" in supply ? supply.sets : []));
+  return [
+    ...wrong,
+    ...(wrong.length > 0 ? [] : unlikePhases(drawn, [...at, "runs"])),
+    ...runs.flatMap(({ load, ...run }, i) => {
+      if (load === undefined) return [];
+      const { count } = racewaysOf(run);
+      const column = terminationColumn(load.circuitAmperes, load.listedFor75 ?? false);
+      const keys = [...at, "runs", i, "load", "amperes"];
+      return currentFaults(code, load.amperes, count, material, column, keys);
+    }),
+    ...(grounding === "grounded-phase" && wrong.length === 0 ? phaseFaults(system, material, code, at) : []),
+    ...(impedance
+      ? currentFaults(code, impedance.amperes, 1, material, 60, [...at, "impedance", "amperes"])
+      : []),
+    ...ringFaults(electrodes, code, at),
+  ];
+}
+
+function supplyFaults(supply: DrawnSupply, { year }: Code, keys: Keys): readonly Fault[] {
+  if ("sets" in supply) return setFaults(supply.sets, [...keys, "sets"]);
+  const { forLoad } = supply;
+  if (supplyForLoad(forLoad, year) !== null) return [];
+  const expected = `a number of sets that carry ${forLoad.amperes} A`;
+  const advice = "the ampacity table has no such conductors, of at least 1/0 AWG if in parallel";
+  return [fault("out-of-range", [...keys, "forLoad", "sets"], expected, forLoad.sets, advice)];
+}
+
+function setFaults(sets: readonly SupplySet[], keys: Keys): readonly Fault[] {
+  return [
+    ...sets.flatMap((set, i) =>
+      "phases" in set && set.phases.every((phase) => phase === null)
+        ? [
+            fault(
+              "empty-list",
+              [...keys, i, "phases"],
+              "a conductor in at least one phase",
+              set.phases,
+              "leave the set out if it has none",
+            ),
+          ]
+        : [],
+    ),
+    ...unlikePhases(sets, keys),
+  ];
+}
+
+/** Sets that are added phase by phase list the same phases. */
+function unlikePhases(sets: readonly SupplySet[], keys: Keys): readonly Fault[] {
+  const lengths = new Set(sets.flatMap((set) => ("phases" in set ? [set.phases.length] : [])));
+  if (lengths.size <= 1) return [];
+  const expected = "the same number of phases in every set";
+  const advice = "list the phases of every set in the same order, with null where a set leaves a phase out";
+  return [fault("unlike-phases", keys, expected, sets, advice)];
+}
+
+function currentFaults(
+  { year }: Code,
+  amperes: number,
+  parts: number,
+  material: Material,
+  column: Parameters<typeof smallestConductorFor>[3],
+  keys: Keys,
+): readonly Fault[] {
+  if (smallestConductorFor(year, amperes / parts, material, column) !== null) return [];
+  const expected = "a current that one conductor of the ampacity table can carry";
+  return [fault("out-of-range", keys, expected, amperes, "divide it over more raceways")];
+}
+
+/** A grounded phase of another material must find a conductor of the same ampacity. */
+function phaseFaults(
+  { runs }: Service | Derived,
+  material: Material,
+  { year }: Code,
+  at: Keys,
+): readonly Fault[] {
+  return runs.flatMap(({ supply }, i) => {
+    const others = conductorsOf(supplyOf(supply, year)).filter(
+      (one) => columnOf(one.material) !== columnOf(material),
+    );
+    const lost = others.find((one) => {
+      const { amperes } = ampacityOf(year, one.size, one.material, 75);
+      return amperes !== null && smallestConductorFor(year, amperes, material, 75) === null;
+    });
+    if (lost === undefined) return [];
+    const expected = `conductors that one of ${material} can equal`;
+    const advice = "a grounded phase carries as much as the others; choose their material for it";
+    return [fault("out-of-range", [...at, "runs", i, "supply"], expected, lost.size, advice)];
+  });
+}
+
+function ringFaults(electrodes: Service["electrodes"], { year }: Code, at: Keys): readonly Fault[] {
+  const least = ringElectrodeLeast[year].copper;
+  return (electrodes ?? []).flatMap(({ ringConductor }, i) =>
+    ringConductor === undefined || areaOf(ringConductor) >= areaOf(least)
+      ? []
+      : [
+          fault(
+            "out-of-range",
+            [...at, "electrodes", i, "ringConductor"],
+            `a ring conductor of at least ${least}`,
+            ringConductor,
+            "a smaller one is no electrode",
+          ),
+        ],
+  );
+}
+
+function ratingFaults(code: Code, amperes: number | undefined, keys: Keys): readonly Fault[] {
+  const largest = largestRating(code);
+  if (amperes === undefined || amperes <= largest) return [];
+  const advice = "the table has no row for a larger device";
+  return [fault("out-of-range", keys, `at most ${largest} A, where the table ends`, amperes, advice)];
+}

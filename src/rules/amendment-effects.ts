@@ -1,0 +1,124 @@
+import { areaOf, columnOf } from "../conductor/index.js";
+import {
+  type Amendment,
+  amendmentsInForce,
+  type Citation,
+  type Code,
+  citeAmendment,
+  holds,
+  type Role,
+} from "../edition/index.js";
+import type { FloorStep, RatingRowStep } from "../sizing/index.js";
+import { floorStep } from "../sizing/limits.js";
+import type { Caution, CautionCode } from "./caution.js";
+import type { Decided } from "./decided.js";
+import { equipmentGroundingArea } from "./rating-table.js";
+
+/** Lays the amendments in force over a decision: another basis, floors, and what has to be said. */
+export function withAmendments(decided: Decided): Decided {
+  const { code, role } = decided;
+  if ((code.amendments ?? []).length === 0) return decided;
+  const based = onOtherBasis(decided);
+  const floors = [...floorsOf(based), ...materialFloors(based)];
+  const floored = floors.reduce(underFloor, based);
+  const cited = new Set(floored.steps.map(({ citation }) => citation.section));
+  const said = (code.amendments ?? []).flatMap((one) => cautionOf(one, code, role, floored.material, cited));
+  return { ...floored, cautions: [...(floored.cautions ?? []), ...said] };
+}
+
+/** What amendments have to say where no conductor is required. */
+export function amendmentCautions(code: Code, role: Role, material: Decided["material"]): readonly Caution[] {
+  return (code.amendments ?? []).flatMap((one) => cautionOf(one, code, role, material, new Set()));
+}
+
+/** Whether an amendment in force requires a wire for a role. */
+export function isAlwaysWire(code: Code, role: Role): boolean {
+  return amendmentsInForce(code, "always-wire").some((one) => one.role === role);
+}
+
+/** The amendment in force that gives a role another basis, if there is one. */
+export function basisInForce(code: Code, role: Role, use: "no-increase" | "no-electrode-ceiling"): boolean {
+  return amendmentsInForce(code, "basis").some((one) => one.role === role && one.use === use);
+}
+
+function onOtherBasis(decided: Decided): Decided {
+  const { code, role, material } = decided;
+  const amperes = code.circumstances?.serviceAmperes;
+  const basis = amendmentsInForce(code, "basis")
+    .filter((one) => one.role === role && one.use === "equipment-grounding-table")
+    .at(-1);
+  if (basis === undefined || amperes === undefined) return decided;
+  const { step, requiredArea } = equipmentGroundingArea(code, amperes, columnOf(material));
+  const row: RatingRowStep = { ...step, citation: citationOf(basis) };
+  return { ...decided, steps: [row], governs: row.kind, requiredArea, citation: row.citation, readings: [] };
+}
+
+function floorsOf({ code, role, material }: Decided): readonly FloorStep[] {
+  return amendmentsInForce(code, "floor").flatMap((one) => {
+    const size = one.role === role ? one[columnOf(material)] : undefined;
+    return size === undefined ? [] : [floorStep(size, citationOf(one), "amendment")];
+  });
+}
+
+/** A material that is allowed from a size up has that size as its floor. */
+function materialFloors({ code, role, material }: Decided): readonly FloorStep[] {
+  return amendmentsInForce(code, "material").flatMap((one) => {
+    const concerned = (one.role === role || one.role === "every-role") && one.material === material;
+    return concerned && one.allowedFrom !== undefined
+      ? [floorStep(one.allowedFrom, citationOf(one), "amendment")]
+      : [];
+  });
+}
+
+function underFloor(decided: Decided, floor: FloorStep): Decided {
+  const steps = [...decided.steps, floor];
+  if (floor.requiredArea <= decided.requiredArea) return { ...decided, steps };
+  return { ...decided, steps, governs: "floor", requiredArea: areaOf(floor.size) };
+}
+
+function cautionOf(
+  amendment: Amendment,
+  code: Code,
+  role: Role,
+  material: Decided["material"],
+  cited: ReadonlySet<string>,
+): readonly Caution[] {
+  if (!concerns(amendment, role, material)) return [];
+  const section = citeAmendment(amendment);
+  const found = codeOf(amendment, code);
+  return found === "amended" && cited.has(section) ? [] : [{ code: found, section }];
+}
+
+function codeOf(amendment: Amendment, code: Code): CautionCode {
+  switch (holds(amendment, code.circumstances)) {
+    case "unknown":
+      return "amendment-condition-unknown";
+    case "no":
+      return "amendment-condition-not-met";
+    case "yes":
+      break;
+  }
+  if (amendment.kind === "always-wire") return "always-wire";
+  if (amendment.kind === "material" && amendment.allowedFrom === undefined) return "material-forbidden";
+  const needsRating = amendment.kind === "basis" && amendment.use === "equipment-grounding-table";
+  return needsRating && code.circumstances?.serviceAmperes === undefined
+    ? "amendment-condition-unknown"
+    : "amended";
+}
+
+/** Cells and readings may concern any role; the step that reads the cell cites it, so nothing more is said of them. */
+function concerns(amendment: Amendment, role: Role, material: Decided["material"]): boolean {
+  switch (amendment.kind) {
+    case "cell":
+    case "reading":
+      return false;
+    case "material":
+      return amendment.material === material && (amendment.role === role || amendment.role === "every-role");
+    default:
+      return amendment.role === role;
+  }
+}
+
+function citationOf(amendment: Amendment): Citation {
+  return { section: citeAmendment(amendment), evidence: "single" };
+}

@@ -1,0 +1,164 @@
+import { areaOf, type ConductorSize, columnOf, type Material } from "../conductor/index.js";
+import { readSize } from "../conductor/read.js";
+import {
+  type Citation,
+  type Code,
+  chosenReading,
+  type EditionYear,
+  type NamedSize,
+} from "../edition/index.js";
+import {
+  concreteElectrodeCeiling,
+  ringElectrodeLeast,
+  rodElectrodeCeiling,
+} from "../edition/tables/named-sizes.generated.js";
+import {
+  electrodeCeilingWording,
+  rodCeilingNamesCopperClad,
+} from "../edition/tables/placements.generated.js";
+import { aluminumElectrodeConductor, ringElectrodeCeiling } from "../edition/tables/sections.generated.js";
+import { member, type Reader, readObject, readOneOf, refuse } from "../input/reader.js";
+import type { CapStep } from "../sizing/index.js";
+import { basisInForce } from "./amendment-effects.js";
+import type { Caution } from "./caution.js";
+
+/** A grounding electrode without a size of its own that counts (250.52). */
+export interface PlainElectrode {
+  readonly kind:
+    | "rod"
+    | "pipe"
+    | "plate"
+    | "concrete-encased"
+    | "metal-water-pipe"
+    | "structural-metal"
+    | "other";
+}
+
+/** A ground ring, whose own conductor counts. */
+export interface RingElectrode {
+  readonly kind: "ring";
+  /** Size of the ring's bare copper conductor, at least 2 AWG. */
+  readonly conductor: ConductorSize;
+}
+
+/** A grounding electrode. */
+export type Electrode = PlainElectrode | RingElectrode;
+
+const plainKinds = [
+  "rod",
+  "pipe",
+  "plate",
+  "concrete-encased",
+  "metal-water-pipe",
+  "structural-metal",
+  "other",
+] as const;
+
+/** Checks an electrode in an input. */
+export function readElectrode(at: Reader, year: EditionYear | undefined): Electrode | undefined {
+  const kind = readOneOf(member(at, "kind"), [...plainKinds, "ring"]);
+  if (kind === undefined) return undefined;
+  if (!readObject(at, kind === "ring" ? ["kind", "conductor"] : ["kind"])) return undefined;
+  if (kind !== "ring") return { kind };
+  const conductor = readSize(member(at, "conductor"));
+  if (conductor === undefined || year === undefined) return undefined;
+  const least = ringElectrodeLeast[year].copper;
+  if (areaOf(conductor) >= areaOf(least)) return { kind, conductor };
+  return refuse(
+    member(at, "conductor"),
+    "out-of-range",
+    `a ring conductor of at least ${least}`,
+    "a smaller one is no electrode",
+  );
+}
+
+/**
+ * The cap that the electrodes of one conductor set, if each of them has one: the largest of them. Through 2014 the text speaks of
+ * the sole connection to an electrode, so that by default a conductor to electrodes of different kinds has none.
+ */
+export function electrodeCap(
+  code: Code,
+  electrodes: readonly Electrode[],
+  material: Material,
+): CapStep | null {
+  const [first, ...others] = electrodes;
+  if (first === undefined || basisInForce(code, "grounding-electrode-conductor", "no-electrode-ceiling"))
+    return null;
+  const ceilings = electrodes.map((electrode) => ceilingOf(code, electrode, material));
+  const known = ceilings.filter((ceiling) => ceiling !== null);
+  if (known.length < electrodes.length) return null;
+  if (electrodeCeilingWording[code.year] === "sole-connection" && others.length > 0) {
+    const several = chosenReading(code, "electrode-ceiling-for-several");
+    const alike = others.every((other) => familyOf(other) === familyOf(first));
+    if (several === "one-electrode-only" || (several === "all-of-a-kind" && !alike)) return null;
+  }
+  const [largest] = [...known].sort((a, b) => b.requiredArea - a.requiredArea);
+  return largest === undefined ? null : { kind: "cap", why: "electrode", ...largest };
+}
+
+/**
+ * A size that the code names as a limit, for a material; `null` where it names none. Through 2020 the limits for rods name aluminum
+ * and not copper-clad aluminum.
+ */
+export function namedLimit(code: Code, named: NamedSize, material: Material): ConductorSize | null {
+  const unnamed =
+    material === "copper-clad aluminum" &&
+    !rodCeilingNamesCopperClad[code.year] &&
+    chosenReading(code, "copper-clad-to-rods") === "not-named";
+  return unnamed ? null : named[columnOf(material)];
+}
+
+/** What to know about a material: where it may not be used, and that a limit is named for copper but not for it. */
+export function electrodeCautions(
+  code: Code,
+  electrodes: readonly Electrode[],
+  material: Material,
+): readonly Caution[] {
+  if (material === "copper") return [];
+  const restricted: Caution = {
+    code: "aluminum-grounding-restrictions",
+    section: aluminumElectrodeConductor[code.year].section,
+  };
+  const inCopper = electrodeCap(code, electrodes, "copper");
+  if (inCopper === null || electrodeCap(code, electrodes, material) !== null) return [restricted];
+  const unnamed = electrodes
+    .filter((electrode) => ceilingOf(code, electrode, material) === null)
+    .flatMap((electrode) => ceilingOf(code, electrode, "copper")?.citation.section ?? [])
+    .sort();
+  return [restricted, { code: "electrode-limit-not-for-material", section: unnamed[0] ?? null }];
+}
+
+interface Ceiling {
+  readonly requiredArea: number;
+  readonly citation: Citation;
+}
+
+function ceilingOf(code: Code, electrode: Electrode, material: Material): Ceiling | null {
+  if (electrode.kind === "ring") {
+    const copper = { requiredArea: areaOf(electrode.conductor), citation: ringElectrodeCeiling[code.year] };
+    return material === "copper" ? copper : null;
+  }
+  const named = namedCeiling(electrode.kind)?.[code.year];
+  const size = named === undefined ? null : namedLimit(code, named, material);
+  return named === undefined || size === null
+    ? null
+    : { requiredArea: areaOf(size), citation: named.citation };
+}
+
+function namedCeiling(kind: PlainElectrode["kind"]): typeof rodElectrodeCeiling | null {
+  switch (kind) {
+    case "rod":
+    case "pipe":
+    case "plate":
+      return rodElectrodeCeiling;
+    case "concrete-encased":
+      return concreteElectrodeCeiling;
+    default:
+      return null;
+  }
+}
+
+/** Rods, pipes and plates share one ceiling. */
+function familyOf({ kind }: Electrode): string {
+  return kind === "pipe" || kind === "plate" ? "rod" : kind;
+}

@@ -1,0 +1,104 @@
+import { type Citation, type Evidence, evidenceLevels } from "../edition/index.js";
+import { InputError, type Issue } from "../input/input-error.js";
+import { member, readAll, readOneOf } from "../input/reader.js";
+import type { Step } from "../sizing/index.js";
+import type { SizingResult } from "./result.js";
+
+/**
+ * Lets a result through only if nothing that it rests on is weaker than a level: the rule, every step, and the ampacities of
+ * assumed conductors. For whoever may not build on values that nobody has read.
+ *
+ * @param result - a result of any sizing function
+ * @param level - the weakest evidence that will do
+ * @returns the same result
+ * @throws {@link InputError} with one `evidence-too-weak` for each place that is weaker, by its path in the result
+ *
+ * @example
+ * ```ts
+ * import { type EditionYear, InputError, requireEvidence, sizeMainBondingJumper } from "bondmil";
+ * const jumper = (year: EditionYear) =>
+ *   sizeMainBondingJumper({
+ *     code: { year },
+ *     supply: { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] },
+ *     jumper: { material: "copper" },
+ *   });
+ * requireEvidence(jumper("2017"), "single").requiredArea; // => 105600
+ * const weak = [];
+ * try {
+ *   requireEvidence(jumper("2008"), "single");
+ * } catch (error) {
+ *   if (error instanceof InputError) weak.push(...error.issues.map(({ path, received }) => `${path}: ${received}`));
+ * }
+ * weak; // => ["citation: carried", "steps[0]: carried", "steps[1]: carried", "steps[2]: carried"]
+ * ```
+ */
+export function requireEvidence<T extends SizingResult>(result: T, level: Evidence): T {
+  const least = readAll({ level }, (at) => readOneOf(member(at, "level"), evidenceLevels));
+  const issues = placesOf(result)
+    .filter(({ evidence }) => isWeaker(evidence, least))
+    .map((place) => issueOf(place, least, result));
+  if (issues.length > 0) throw new InputError(issues);
+  return result;
+}
+
+/** A place that a result rests on: where it stands in the result, and what it was asked. */
+interface Place extends Citation {
+  readonly path: string;
+  readonly decides: string;
+}
+
+function placesOf({ citation, steps, evidence, name }: SizingResult): readonly Place[] {
+  const places: readonly Place[] = [
+    { path: "citation", decides: `the rule for the ${name}`, ...citation },
+    ...steps.flatMap((step, i) => placesOfStep(step, `steps[${i}]`)),
+  ];
+  // A result that was stored and read back may call itself weaker than anything that it still shows.
+  const shown = places.some((place) => !isWeaker(evidence, place.evidence));
+  return shown
+    ? places
+    : [...places, { path: "evidence", decides: "the result as a whole", section: "something", evidence }];
+}
+
+function placesOfStep(step: Step, path: string): readonly Place[] {
+  const own: Place = { path, decides: decidedBy[step.kind], ...step.citation };
+  if (step.kind !== "assumed") return [own];
+  const ampacities = step.conductors.map(({ installed, citation }, i) => ({
+    path: `${path}.conductors[${i}]`,
+    decides: `the ampacities for ${installed.size} ${installed.material}`,
+    ...citation,
+  }));
+  return [own, ...ampacities];
+}
+
+const decidedBy: Readonly<Record<Step["kind"], string>> = {
+  sum: "how the ungrounded conductors are added",
+  assumed: "when conductors of another material are replaced",
+  row: "the row of the table",
+  "one-eighth": "the 12.5 percent",
+  floor: "the least size",
+  cap: "the size above which nothing more is asked",
+  "rating-row": "the row for the overcurrent device",
+  increase: "the increase in proportion",
+  shared: "how circuits share one conductor",
+  load: "the conductor for the load",
+  "named-size": "the size that is named or taken over",
+  "standard-size": "the standard sizes and their areas",
+};
+
+function issueOf(
+  { path, section, evidence, decides }: Place,
+  least: Evidence,
+  { edition }: SizingResult,
+): Issue {
+  return {
+    code: "evidence-too-weak",
+    path,
+    expected: `at least ${least}`,
+    received: evidence,
+    message: `${section} in the ${edition} edition decides ${decides}, and what is known of it is ${evidence}, not ${least}; read it in that edition, or accept ${evidence}`,
+  };
+}
+
+function isWeaker(evidence: Evidence, than: Evidence): boolean {
+  return evidenceLevels.indexOf(evidence) < evidenceLevels.indexOf(than);
+}

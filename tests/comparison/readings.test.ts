@@ -1,0 +1,100 @@
+import {
+  type Amendment,
+  cableTrayAsEquipmentGroundingConductor,
+  compareReadings,
+  InputError,
+  type JumperInput,
+  sizeMainBondingJumper,
+  sizeSupplySideBondingJumper,
+  sizeSystemBondingJumper,
+} from "bondmil";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { readings, request } from "../laws/arbitraries.js";
+
+const small: JumperInput = {
+  code: { year: "2020" },
+  supply: { sets: [{ count: 1, size: "10 AWG", material: "copper" }] },
+  jumper: { material: "copper" },
+};
+
+describe("comparing readings", () => {
+  it("puts the whole results side by side, one reading changed at a time", () => {
+    const jumpers = fc.constantFrom(
+      sizeMainBondingJumper,
+      sizeSystemBondingJumper,
+      sizeSupplySideBondingJumper,
+    );
+    fc.assert(
+      fc.property(jumpers, request, readings, (size, input, chosen) => {
+        const code = { ...input.code, readings: chosen };
+        const comparison = compareReadings({ size, input: { ...input, code } });
+        expect(comparison.result).toStrictEqual(size({ ...input, code }));
+        for (const { reading, alternative, result, effect } of comparison.otherwise) {
+          const other = { ...code, readings: { ...chosen, [reading]: alternative } };
+          expect(result).toStrictEqual(size({ ...input, code: other }));
+          expect(effect === "same").toBe(result.requiredArea === comparison.result.requiredArea);
+        }
+        expect(JSON.parse(JSON.stringify(comparison))).toStrictEqual(comparison);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it("tells what a reading changes", () => {
+    const { edition, otherwise } = compareReadings({ size: sizeMainBondingJumper, input: small });
+    expect(edition).toBe("2020");
+    expect(otherwise).toMatchObject([
+      { reading: "cap-on-small-supplies", chosen: "every-supply", effect: "larger" },
+    ]);
+    const { changes = [] } = otherwise[0] ?? {};
+    expect(changes.map(({ kind, what, before, after }) => [kind, what, before, after])).toEqual([
+      ["policy", "cap", 10380, null],
+      ["policy", "governs", "cap", "row"],
+      ["reading", "reading", "every-supply", "large-supplies-only"],
+      ["caution", "caution", "cap-applied", null],
+    ]);
+  });
+
+  it("goes both ways", () => {
+    const code = { year: "2020", readings: { "cap-on-small-supplies": "large-supplies-only" } } as const;
+    const { otherwise } = compareReadings({ size: sizeMainBondingJumper, input: { ...small, code } });
+    expect(otherwise.map(({ alternative, effect }) => [alternative, effect])).toEqual([
+      ["every-supply", "smaller"],
+    ]);
+  });
+
+  it("holds against a reading that an amendment chose", () => {
+    const amendment: Amendment = {
+      kind: "reading",
+      reading: "cap-on-small-supplies",
+      alternative: "large-supplies-only",
+      citation: { jurisdiction: "Example County", section: "12-3" },
+    };
+    const code = { year: "2020", amendments: [amendment] } as const;
+    const { result, otherwise } = compareReadings({ size: sizeMainBondingJumper, input: { ...small, code } });
+    expect(result.requiredArea).toBe(16510);
+    expect(otherwise.map((one) => [one.chosen, one.alternative, one.result.requiredArea])).toEqual([
+      ["large-supplies-only", "every-supply", 10380],
+    ]);
+  });
+
+  it("has nothing beside the result where no reading has a say", () => {
+    const large = compareReadings({
+      size: sizeMainBondingJumper,
+      input: { ...small, supply: { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] } },
+    });
+    expect(large.otherwise).toEqual([]);
+    const tray = compareReadings({
+      size: cableTrayAsEquipmentGroundingConductor,
+      input: { code: { year: "2020" }, amperes: 100, metal: "steel" },
+    });
+    expect(tray.otherwise).toEqual([]);
+  });
+
+  it("refuses what the function refuses", () => {
+    const bad = { ...small, code: { year: "2019" } } as never;
+    expect(() => compareReadings({ size: sizeMainBondingJumper, input: bad })).toThrow(InputError);
+    expect(() => compareReadings({ input: small } as never)).toThrow(InputError);
+  });
+});

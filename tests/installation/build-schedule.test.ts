@@ -1,0 +1,832 @@
+import {
+  buildSchedule,
+  checkInstalled,
+  type Drawing,
+  type EditionYear,
+  editionYears,
+  readDrawing,
+  type Schedule,
+  type ScheduledConductor,
+  sizeMainBondingJumper,
+} from "bondmil";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { anyDrawing, copper, demo, demoNames, derived, drawing, service, setsOf } from "./drawings.js";
+
+/** Id, quantity and size of every conductor, or why none is required. */
+function shown({ conductors }: Schedule): readonly (readonly [string, number, string])[] {
+  return conductors.map(({ id, quantity, result: { outcome } }) => [
+    id,
+    quantity,
+    outcome.kind === "not-required"
+      ? outcome.why
+      : outcome.kind === "conductor"
+        ? outcome.size
+        : `${outcome.requiredArea} cmil`,
+  ]);
+}
+
+function of(data: Drawing): readonly (readonly [string, number, string])[] {
+  return shown(buildSchedule(data));
+}
+
+function find(schedule: Schedule, id: string): ScheduledConductor {
+  const found = schedule.conductors.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`${id} is not in the schedule`);
+  return found;
+}
+
+const cautionsOf = ({ cautions }: Schedule) => cautions.map(({ code, at }) => [code, at]);
+const run = (id: string, from: string, to: string, supply: unknown = copper, parts: object = {}) =>
+  ({ id, from, to, supply, ...parts }) as never;
+
+describe("a service", () => {
+  it("has a main jumper, a grounded conductor and an electrode conductor, from and to somewhere", () => {
+    const schedule = buildSchedule(drawing({ services: [service()] }));
+    expect(shown(schedule)).toEqual([
+      ["main-bonding-jumper D1", 1, "1/0 AWG"],
+      ["grounded-conductor R1", 1, "1/0 AWG"],
+      ["grounding-electrode-conductor E1", 1, "4 AWG"],
+    ]);
+    expect(schedule.conductors.map(({ from, to }) => [from, to])).toEqual([
+      ["grounded conductor", "D1"],
+      ["U1", "D1"],
+      ["D1", "E1"],
+    ]);
+    expect(schedule.cautions).toEqual([]);
+    expect(schedule.notSized).toEqual([]);
+    expect([schedule.format, schedule.title, schedule.edition]).toEqual([1, "Test", "2023"]);
+  });
+
+  it("that is ungrounded has no jumper and no grounded conductor, but boxes bonded to the electrode conductor", () => {
+    const schedule = buildSchedule(
+      drawing({
+        services: [
+          service({
+            grounding: "ungrounded",
+            connection: "three-phase-delta",
+            boxes: [{ id: "W1", kind: "wireway", bondedBy: "jumper" }],
+            runs: [run("R1", "U1", "W1"), run("R2", "W1", "D1")],
+          }),
+        ],
+      }),
+    );
+    expect(shown(schedule)).toEqual([
+      ["main-bonding-jumper D1", 0, "ungrounded-system"],
+      ["supply-side-bonding-jumper W1", 1, "1/0 AWG"],
+      ["grounding-electrode-conductor E1", 1, "4 AWG"],
+    ]);
+    expect(find(schedule, "supply-side-bonding-jumper W1").from).toBe("grounding electrode conductor");
+    expect(find(schedule, "grounding-electrode-conductor E1").result.citation.section).toBe("250.24(F)");
+  });
+
+  it("with a grounded phase has it as large as the others, one in each set", () => {
+    const data = drawing({
+      services: [
+        service({
+          grounding: "grounded-phase",
+          connection: "three-phase-delta",
+          runs: [
+            run("R1", "U1", "D1", setsOf(4, "350 kcmil"), { raceways: { count: 2, kind: "nonmetallic" } }),
+          ],
+        }),
+      ],
+    });
+    expect(of(data).slice(0, 2)).toEqual([
+      ["main-bonding-jumper D1", 1, "4/0 AWG"],
+      ["grounded-conductor R1", 4, "350 kcmil"],
+    ]);
+  });
+
+  it.each([
+    ["impedance", "1/0 AWG"],
+    ["first-disconnect", "8 AWG"],
+  ] as const)("with an impedance and its electrode conductor at the %s", (electrodeConductorAt, size) => {
+    const data = drawing({
+      services: [service({ grounding: "impedance", impedance: { amperes: 10, electrodeConductorAt } })],
+    });
+    expect(of(data)).toEqual([
+      ["main-bonding-jumper D1", 0, "impedance-grounded"],
+      ["impedance-grounding-conductor S1", 1, "8 AWG"],
+      ["impedance-bonding-jumper S1", 1, size],
+      ["grounding-electrode-conductor E1", 1, "4 AWG"],
+    ]);
+  });
+
+  it("has metal raceways bonded in common or each, and nonmetallic ones not at all", () => {
+    const inRaceways = (parts: object) =>
+      of(
+        drawing({
+          services: [
+            service({ runs: [run("R1", "U1", "D1", setsOf(4, "500 kcmil"), parts)], electrodes: [] }),
+          ],
+        }),
+      ).slice(1);
+    const raceways = { count: 4, kind: "nonflexible-metal" };
+    expect(inRaceways({ raceways })).toEqual([
+      ["supply-side-bonding-jumper R1", 1, "250 kcmil"],
+      ["grounded-conductor R1", 4, "1/0 AWG"],
+    ]);
+    expect(inRaceways({ raceways, racewayJumpers: "per-raceway" })).toEqual([
+      ["supply-side-bonding-jumper R1", 4, "1/0 AWG"],
+      ["grounded-conductor R1", 4, "1/0 AWG"],
+    ]);
+    expect(inRaceways({ raceways: { count: 4, kind: "nonmetallic" } })).toEqual([
+      ["grounded-conductor R1", 4, "1/0 AWG"],
+    ]);
+  });
+
+  it("adds the load of the grounded conductor, shared by its parallel parts", () => {
+    const raceways = { count: 2, kind: "nonmetallic" };
+    const load = { amperes: 400, circuitAmperes: 800 };
+    const [, grounded] = of(
+      drawing({
+        services: [service({ runs: [run("R1", "U1", "D1", setsOf(2, "500 kcmil"), { raceways, load })] })],
+      }),
+    );
+    expect(grounded).toEqual(["grounded-conductor R1", 2, "3/0 AWG"]);
+  });
+
+  it.each([
+    ["meter-disconnect", "not-service-equipment"],
+    ["emergency-disconnect", "not-service-equipment"],
+  ] as const)("has no main jumper in a %s, whose metal is bonded otherwise", (designation, why) => {
+    const ahead = (bondedBy: "jumper" | "grounded-conductor") =>
+      of(
+        drawing({
+          services: [
+            service({
+              disconnects: [
+                { id: "D0", designation, amperes: 400, bondedBy },
+                { id: "D1", designation: "service-disconnect", amperes: 400 },
+              ],
+              runs: [run("R0", "U1", "D0"), run("R1", "D0", "D1")],
+            }),
+          ],
+        }),
+      ).slice(0, 3);
+    expect(ahead("jumper")).toEqual([
+      ["main-bonding-jumper D0", 0, why],
+      ["main-bonding-jumper D1", 1, "1/0 AWG"],
+      ["supply-side-bonding-jumper D0", 1, "1/0 AWG"],
+    ]);
+    expect(ahead("grounded-conductor")[2]).toEqual([
+      "supply-side-bonding-jumper D0",
+      0,
+      "grounded-conductor-serves",
+    ]);
+  });
+
+  it("treats a supply-side source like a service from 2020", () => {
+    const withSource = (year: EditionYear) =>
+      of(
+        drawing(
+          {
+            services: [
+              service({
+                disconnects: [
+                  { id: "D1", designation: "service-disconnect", amperes: 400 },
+                  { id: "V1", designation: "supply-side-source", amperes: 60 },
+                ],
+                runs: [run("R1", "U1", "D1"), run("R2", "U1", "V1", setsOf(1, "6 AWG"))],
+                electrodes: [],
+              }),
+            ],
+          },
+          year,
+        ),
+      ).filter(([id]) => id.endsWith("V1"));
+    expect(withSource("2020")).toEqual([["main-bonding-jumper V1", 1, "8 AWG"]]);
+    expect(withSource("2017")).toEqual([
+      ["main-bonding-jumper V1", 0, "supply-side-source-before-its-rule"],
+      ["supply-side-bonding-jumper V1", 1, "8 AWG"],
+    ]);
+  });
+
+  const six = (count: number, housing: "separate-enclosures" | "listed-assembly") => {
+    const ids = Array.from({ length: count }, (_, i) => `D${i + 1}`);
+    return service({
+      boxes: [{ id: "W1", kind: "wireway", bondedBy: "grounded-conductor" }],
+      runs: [
+        run("R0", "U1", "W1", setsOf(6, "350 kcmil")),
+        ...ids.map((id) => run(`R${id}`, "W1", id, setsOf(1, "2/0 AWG"))),
+      ],
+      disconnects: ids.map((id) => ({ id, designation: "service-disconnect" as const, amperes: 175 })),
+      housing,
+      electrodes: [{ id: "E1", kind: "structural-metal", from: "W1" }],
+    });
+  };
+
+  it("in a listed assembly has one main jumper from all conductors", () => {
+    const schedule = buildSchedule(drawing({ services: [six(3, "listed-assembly")] }));
+    const jumpers = shown(schedule).filter(([id]) => id.startsWith("main"));
+    expect(jumpers).toEqual([["main-bonding-jumper S1", 1, "300 kcmil"]]);
+    expect(cautionsOf(schedule)).toEqual([
+      ["assembly-size-inferred", "S1"],
+      ["assembly-narrowed", "S1"],
+    ]);
+    const older = buildSchedule(drawing({ services: [six(3, "listed-assembly")] }, "2017"));
+    expect(cautionsOf(older)).toEqual([["assembly-size-inferred", "S1"]]);
+  });
+
+  it("in a listed assembly that hangs on the utility itself adds the runs to its disconnects", () => {
+    const data = service({
+      disconnects: ["D1", "D2"].map((id) => ({
+        id,
+        designation: "service-disconnect" as const,
+        amperes: 400,
+      })),
+      runs: [run("R1", "U1", "D1"), run("R2", "U1", "D2")],
+      housing: "listed-assembly",
+    });
+    expect(of(drawing({ services: [data] }))[0]).toEqual(["main-bonding-jumper S1", 1, "2/0 AWG"]);
+  });
+
+  it("with seven disconnects is sized as found, with a caution", () => {
+    const seven = buildSchedule(drawing({ services: [six(7, "separate-enclosures")] }));
+    expect(shown(seven).filter(([id]) => id.startsWith("main")).length).toBe(7);
+    expect(cautionsOf(seven)).toEqual([["more-than-six-disconnects", "S1"]]);
+    expect(buildSchedule(drawing({ services: [six(6, "separate-enclosures")] })).cautions).toEqual([]);
+  });
+
+  it("says of a run, not of each conductor, that it is too small to be in parallel", () => {
+    const parallel = buildSchedule(
+      drawing({ services: [service({ runs: [run("R1", "U1", "D1", setsOf(2, "1 AWG"))] })] }),
+    );
+    expect(parallel.cautions).toEqual([{ code: "parallel-below-1-0", section: "310.10(G)", at: "R1" }]);
+    const several = service({
+      disconnects: ["D1", "D2"].map((id) => ({
+        id,
+        designation: "service-disconnect" as const,
+        amperes: 100,
+      })),
+      runs: [run("R1", "U1", "D1", setsOf(1, "1 AWG")), run("R2", "U1", "D2", setsOf(1, "1 AWG"))],
+      housing: "listed-assembly",
+    });
+    const codes = JSON.stringify(buildSchedule(drawing({ services: [several] })));
+    expect(codes).not.toContain("parallel-below-1-0");
+  });
+
+  it("sizes the common electrode conductor from all service disconnects and a tap from each", () => {
+    const data = service({
+      disconnects: [
+        { id: "D1", designation: "service-disconnect", amperes: 400 },
+        { id: "D2", designation: "service-disconnect", amperes: 200 },
+        { id: "M1", designation: "meter-disconnect", amperes: 100, bondedBy: "grounded-conductor" },
+      ],
+      boxes: [{ id: "W1", kind: "wireway", bondedBy: "grounded-conductor" }],
+      runs: [
+        run("R0", "U1", "W1", setsOf(2, "500 kcmil")),
+        run("R1", "W1", "D1"),
+        run("R2", "W1", "D2", setsOf(1, "3/0 AWG")),
+        run("R3", "W1", "M1", setsOf(1, "500 kcmil")),
+      ],
+      commonElectrodeConductor: { id: "B1" },
+      electrodes: [
+        { id: "E1", kind: "metal-water-pipe", from: "B1" },
+        { id: "E2", kind: "rod", from: "B1" },
+      ],
+    });
+    expect(of(drawing({ services: [data] })).filter(([id]) => id.startsWith("grounding"))).toEqual([
+      // 500 + 167.8 kcmil, the metering not added.
+      ["grounding-electrode-conductor E1", 1, "2/0 AWG"],
+      ["grounding-electrode-conductor E2", 1, "6 AWG"],
+      ["grounding-electrode-tap D1", 1, "1/0 AWG"],
+      ["grounding-electrode-tap D2", 1, "4 AWG"],
+    ]);
+    const bare = of(drawing({ services: [{ ...data, electrodes: [] }] })).map(([id]) => id);
+    expect(bare.slice(-3)).toEqual([
+      "grounding-electrode-conductor B1",
+      "grounding-electrode-tap D1",
+      "grounding-electrode-tap D2",
+    ]);
+  });
+
+  it("sizes electrodes that hang on others, and the conductor before them for all of them", () => {
+    const tree = (kinds: readonly ["rod" | "concrete-encased", "rod" | "metal-water-pipe"]) =>
+      of(
+        drawing({
+          services: [
+            service({
+              electrodes: [
+                { id: "E1", kind: kinds[0], from: "D1" },
+                { id: "E2", kind: kinds[1], from: "E1" },
+              ],
+            }),
+          ],
+        }),
+      ).slice(-2);
+    expect(tree(["rod", "rod"])).toEqual([
+      ["grounding-electrode-conductor E1", 1, "6 AWG"],
+      ["electrode-bonding-jumper E2", 1, "6 AWG"],
+    ]);
+    expect(tree(["concrete-encased", "metal-water-pipe"])).toEqual([
+      ["grounding-electrode-conductor E1", 1, "1/0 AWG"],
+      ["electrode-bonding-jumper E2", 1, "1/0 AWG"],
+    ]);
+  });
+
+  it("bonds both ends of a ferrous raceway by the conductor inside, as installed if that is larger", () => {
+    const data = (installed: Drawing["installed"]) =>
+      drawing({
+        services: [service({ electrodes: [{ id: "E1", kind: "rod", from: "D1", ferrousRaceway: true }] })],
+        ...(installed && { installed }),
+      });
+    const id = "electrode-raceway-bonding-jumper E1";
+    expect(of(data(undefined)).at(-1)).toEqual([id, 2, "6 AWG"]);
+    const larger = [
+      { conductor: "grounding-electrode-conductor E1", size: "2 AWG" as const, material: "copper" as const },
+    ];
+    expect(of(data(larger)).at(-1)).toEqual([id, 2, "2 AWG"]);
+  });
+
+  it("asks for a supplement of lone rods and of water pipes, and for one outside at an outdoor transformer", () => {
+    const cautions = (
+      kinds: readonly ("rod" | "metal-water-pipe" | "concrete-encased")[],
+      outdoorTransformer = false,
+    ) =>
+      cautionsOf(
+        buildSchedule(
+          drawing({
+            services: [
+              service({
+                utility: { id: "U1", outdoorTransformer },
+                electrodes: kinds.map((kind, i) => ({ id: `E${i}`, kind, from: "D1" })),
+              }),
+            ],
+          }),
+        ),
+      );
+    expect(cautions(["rod"])).toEqual([["electrode-to-be-supplemented", "E0"]]);
+    expect(cautions(["metal-water-pipe", "metal-water-pipe"])).toEqual([
+      ["electrode-to-be-supplemented", "E0"],
+    ]);
+    expect(cautions(["rod", "rod"])).toEqual([]);
+    expect(cautions(["metal-water-pipe", "rod"])).toEqual([]);
+    expect(cautions(["concrete-encased"], true)).toEqual([["outdoor-transformer-electrode", "U1"]]);
+  });
+
+  it("says that a jumper in a wireway is no main jumper, and that electrodes are missing", () => {
+    const schedule = buildSchedule(
+      drawing({
+        services: [
+          service({
+            boxes: [{ id: "W1", kind: "wireway", bondedBy: "jumper" }],
+            runs: [run("R1", "U1", "W1"), run("R2", "W1", "D1")],
+            electrodes: [],
+          }),
+        ],
+      }),
+    );
+    expect(cautionsOf(schedule)).toEqual([["jumper-in-wireway", "W1"]]);
+    expect(schedule.notSized).toEqual([{ what: "grounding electrode conductor of S1", see: "250.24(A)(1)" }]);
+  });
+
+  it("takes the conductors that a load requires where none are chosen", () => {
+    const supply = { forLoad: { amperes: 380, material: "copper", sets: 1 } };
+    const schedule = buildSchedule(
+      drawing({ services: [service({ runs: [run("R1", "U1", "D1", supply)] })] }),
+    );
+    expect(shown(schedule)).toEqual(of(drawing({ services: [service()] })));
+    expect(find(schedule, "main-bonding-jumper D1").result.cautions.map(({ code }) => code)).toContain(
+      "conductors-required-for-load",
+    );
+  });
+
+  it("gives the very result of the rule", () => {
+    const [jumper] = buildSchedule(drawing({ services: [service()] })).conductors;
+    const code = { year: "2023" } as const;
+    expect(jumper?.result).toEqual(
+      sizeMainBondingJumper({ code, supply: copper, jumper: { material: "copper" } }),
+    );
+  });
+});
+
+describe("a separately derived system", () => {
+  const system = (parts: Parameters<typeof derived>[0] = {}, year: EditionYear = "2023") =>
+    buildSchedule(drawing({ derivedSystems: [derived(parts)] }, year));
+
+  it("with its jumper at the source asks for no grounded conductor but that of its load", () => {
+    expect(shown(system())).toEqual([
+      ["system-bonding-jumper T1", 1, "1/0 AWG"],
+      ["supply-side-bonding-jumper Y1", 1, "1/0 AWG"],
+      ["grounded-conductor Y1", 0, "jumper-at-source"],
+      ["grounding-electrode-conductor G1", 1, "1/0 AWG"],
+    ]);
+    const load = { amperes: 100, circuitAmperes: 400 };
+    const loaded = system({ runs: [run("Y1", "T1", "P1", copper, { load })] });
+    expect(shown(loaded)[2]).toEqual(["grounded-conductor Y1", 1, "3 AWG"]);
+    const parallel = system({
+      runs: [
+        run("Y1", "T1", "P1", setsOf(2, "500 kcmil"), { load, raceways: { count: 2, kind: "nonmetallic" } }),
+      ],
+    });
+    expect(shown(parallel)[2]).toEqual(["grounded-conductor Y1", 2, "1/0 AWG"]);
+  });
+
+  it("runs a supply-side jumper in each nonmetallic raceway, none in a nonflexible metal one", () => {
+    const jumper = (kind: string, racewayJumpers?: string) =>
+      shown(
+        system({
+          runs: [
+            run("Y1", "T1", "P1", setsOf(2, "500 kcmil"), {
+              raceways: { count: 2, kind },
+              ...(racewayJumpers && { racewayJumpers }),
+            }),
+          ],
+        }),
+      )[1];
+    expect(jumper("nonmetallic")).toEqual(["supply-side-bonding-jumper Y1", 2, "1/0 AWG"]);
+    expect(jumper("flexible-metal")).toEqual(["supply-side-bonding-jumper Y1", 2, "1/0 AWG"]);
+    expect(jumper("nonmetallic", "common")).toEqual(["supply-side-bonding-jumper Y1", 1, "2/0 AWG"]);
+    expect(jumper("nonflexible-metal")).toEqual(["supply-side-bonding-jumper Y1", 0, "metal-raceway-serves"]);
+  });
+
+  const two = {
+    runs: [run("Y1", "T1", "P1"), run("Y2", "T1", "P2", setsOf(1, "3/0 AWG"))],
+    disconnects: ["P1", "P2"].map((id) => ({ id, amperes: 200 })),
+  };
+
+  it("with a jumper in each enclosure wants an electrode conductor from each", () => {
+    const schedule = system({
+      ...two,
+      jumperAt: "disconnects",
+      electrodes: [{ id: "G1", kind: "structural-metal", from: "P1" }],
+    });
+    expect(shown(schedule)).toEqual([
+      ["system-bonding-jumper P1", 1, "1/0 AWG"],
+      ["system-bonding-jumper P2", 1, "4 AWG"],
+      ["supply-side-bonding-jumper Y1", 1, "1/0 AWG"],
+      ["supply-side-bonding-jumper Y2", 1, "4 AWG"],
+      ["grounded-conductor Y1", 1, "1/0 AWG"],
+      ["grounded-conductor Y2", 1, "4 AWG"],
+      ["grounding-electrode-conductor G1", 1, "1/0 AWG"],
+    ]);
+    expect(cautionsOf(schedule)).toEqual([["electrode-conductor-not-at-jumper", "P2"]]);
+    const read = { readings: { "electrode-connection-with-several-jumpers": "at-one-jumper" } };
+    const one = drawing({
+      derivedSystems: [
+        derived({ ...two, jumperAt: "disconnects", electrodes: [{ id: "G1", kind: "rod", from: "P1" }] }),
+      ],
+    });
+    expect(buildSchedule({ ...one, code: { year: "2023", ...read } }).cautions).toEqual([]);
+  });
+
+  it("marks an electrode conductor that starts elsewhere than at the jumper", () => {
+    const electrodes = [{ id: "G1", kind: "structural-metal" as const, from: "P1" }];
+    expect(system({ electrodes }).cautions).toEqual([
+      { code: "electrode-conductor-not-at-jumper", section: "250.30(A)(5)", at: "G1" },
+    ]);
+    expect(system({ electrodes, jumperAt: "disconnects" }).cautions).toEqual([]);
+    expect(system({ electrodes, grounding: "ungrounded" }).cautions).toEqual([]);
+  });
+
+  it("compares the arrangements that are permitted without a condition, each with its grounded conductor", () => {
+    const schedule = system({ ...two, jumperAt: "compare" });
+    expect(schedule.conductors.map(({ id, alternative }) => [id, alternative])).toEqual([
+      ["system-bonding-jumper T1", "jumper-at-source"],
+      ["system-bonding-jumper P1", "jumper-in-each-enclosure"],
+      ["system-bonding-jumper P2", "jumper-in-each-enclosure"],
+      ["supply-side-bonding-jumper Y1", undefined],
+      ["supply-side-bonding-jumper Y2", undefined],
+      ["grounded-conductor Y1 (jumper-at-source)", "jumper-at-source"],
+      ["grounded-conductor Y1 (jumper-in-each-enclosure)", "jumper-in-each-enclosure"],
+      ["grounded-conductor Y2 (jumper-at-source)", "jumper-at-source"],
+      ["grounded-conductor Y2 (jumper-in-each-enclosure)", "jumper-in-each-enclosure"],
+      ["grounding-electrode-conductor G1", undefined],
+    ]);
+    const source = { id: "T1", kind: "transformer" as const, outdoors: true };
+    const outdoors = system({ ...two, jumperAt: "compare", source });
+    expect(outdoors.conductors.slice(0, 2).map(({ id, alternative }) => [id, alternative])).toEqual([
+      ["system-bonding-jumper T1", undefined],
+      ["supply-side-bonding-jumper Y1", undefined],
+    ]);
+  });
+
+  it.each([
+    ["2011", false, ["only-without-parallel-path"], 1],
+    ["2014", false, ["jumper-not-permitted-here"], 1],
+    ["2014", true, ["only-without-parallel-path"], 0],
+    ["2023", true, ["only-without-parallel-path"], 0],
+  ] as const)("with jumpers at both ends in %s, outdoors %s", (year, outdoors, codes, supplySide) => {
+    const schedule = system(
+      { jumperAt: "both-ends", source: { id: "T1", kind: "transformer", outdoors } },
+      year,
+    );
+    expect(schedule.cautions.map(({ code }) => code)).toEqual(codes);
+    expect(shown(schedule).filter(([id]) => id.startsWith("system")).length).toBe(2);
+    expect(find(schedule, "supply-side-bonding-jumper Y1").quantity).toBe(supplySide);
+    expect(find(schedule, "grounded-conductor Y1").quantity).toBe(1);
+  });
+
+  it("with jumpers at both ends of a metal raceway has the parallel path that is forbidden", () => {
+    const schedule = system({
+      jumperAt: "both-ends",
+      source: { id: "T1", kind: "transformer", outdoors: true },
+      runs: [run("Y1", "T1", "P1", copper, { raceways: { count: 1, kind: "nonflexible-metal" } })],
+    });
+    expect(cautionsOf(schedule)).toEqual([["jumper-not-permitted-here", "T1"]]);
+  });
+
+  it("outdoors keeps its jumper and its electrode conductor at the source from 2011", () => {
+    const astray = (year: EditionYear) =>
+      cautionsOf(
+        system(
+          {
+            source: { id: "T1", kind: "transformer", outdoors: true },
+            jumperAt: "disconnects",
+            electrodes: [{ id: "G1", kind: "rod", from: "P1" }],
+          },
+          year,
+        ),
+      );
+    expect(astray("2023")).toEqual([
+      ["jumper-not-permitted-here", "T1"],
+      ["electrode-conductor-not-at-jumper", "G1"],
+    ]);
+    expect(astray("2008")).toEqual([]);
+  });
+
+  it.each(["ungrounded", "impedance"] as const)("that is %s has no system jumper", (grounding) => {
+    const schedule = system({
+      grounding,
+      ...(grounding === "impedance" && {
+        impedance: { amperes: 100, electrodeConductorAt: "first-disconnect" as const },
+      }),
+    });
+    const why = grounding === "impedance" ? "impedance-grounded" : "ungrounded-system";
+    expect(shown(schedule)).toEqual([
+      ["system-bonding-jumper X1", 0, why],
+      ...(grounding === "impedance"
+        ? [
+            ["impedance-grounding-conductor X1", 1, "1 AWG"],
+            ["impedance-bonding-jumper X1", 1, "1 AWG"],
+          ]
+        : []),
+      ["supply-side-bonding-jumper Y1", 1, "1/0 AWG"],
+      ["grounding-electrode-conductor G1", 1, "1/0 AWG"],
+    ]);
+  });
+
+  it("of a control transformer needs no electrode conductor; of another without electrodes says so", () => {
+    const source = { id: "T1", kind: "transformer" as const, outdoors: false, controlTransformer: true };
+    const control = system({ source, electrodes: [] });
+    expect(shown(control).at(-1)).toEqual(["grounding-electrode-conductor X1", 0, "control-transformer"]);
+    expect(control.notSized).toEqual([]);
+    expect(system({ electrodes: [] }).notSized).toEqual([
+      { what: "grounding electrode conductor of X1", see: "250.30(A)(5)" },
+    ]);
+  });
+
+  it("taps a common electrode conductor of a fixed size, which stands in the schedule once", () => {
+    const common = { commonElectrodeConductor: { id: "riser" } };
+    const schedule = buildSchedule(
+      drawing({
+        derivedSystems: [
+          derived({
+            ...common,
+            electrodes: [
+              { id: "G1", kind: "structural-metal", from: "riser" },
+              { id: "G2", kind: "rod", from: "G1" },
+            ],
+          }),
+          derived({
+            ...common,
+            id: "X2",
+            source: { id: "T2", kind: "transformer", outdoors: false },
+            runs: [run("Y2", "T2", "P2", setsOf(1, "2 AWG"))],
+            disconnects: [{ id: "P2", amperes: 100 }],
+            jumperAt: "disconnects",
+            electrodes: [],
+          }),
+        ],
+      }),
+    );
+    const electrodes = schedule.conductors.filter(({ result }) => result.purpose === "electrode-system");
+    expect(shown({ ...schedule, conductors: electrodes })).toEqual([
+      ["grounding-electrode-conductor G1", 1, "3/0 AWG"],
+      ["electrode-bonding-jumper G2", 1, "6 AWG"],
+      ["grounding-electrode-tap T1", 1, "1/0 AWG"],
+      ["grounding-electrode-tap P2", 1, "8 AWG"],
+    ]);
+    expect(electrodes.map(({ from, to }) => [from, to])).toEqual([
+      ["riser", "G1"],
+      ["G1", "G2"],
+      ["T1", "riser"],
+      ["P2", "riser"],
+    ]);
+    expect(schedule.notSized).toEqual([]);
+    expect(schedule.cautions).toEqual([]);
+  });
+
+  it("sizes the common conductor where no electrode is drawn on it", () => {
+    const schedule = system({ commonElectrodeConductor: { id: "riser" }, electrodes: [] });
+    expect(shown(schedule).slice(-2)).toEqual([
+      ["grounding-electrode-conductor riser", 1, "3/0 AWG"],
+      ["grounding-electrode-tap T1", 1, "1/0 AWG"],
+    ]);
+  });
+});
+
+describe("what follows a service", () => {
+  const circuit = (parts: object) =>
+    ({ id: "C1", from: "P", to: "load", device: { amperes: 400 }, wiring: "raceway", ...parts }) as never;
+  const existing = [{ id: "P" }];
+
+  it.each([
+    [{}, 1, "3 AWG"],
+    [{ wiring: "parallel-raceways", raceways: 3 }, 3, "3 AWG"],
+    [{ device: { amperes: 15 }, wiring: "tray-single-conductor" }, 1, "4 AWG"],
+    [{ device: { motor: { kind: "inverse-time-or-fuse", amperes: 100 } } }, 1, "8 AWG"],
+    [{ device: { motor: { kind: "instantaneous-trip", dualElementFuseAmperes: 100 } } }, 1, "8 AWG"],
+    [{ device: { aheadOfFeeder: { amperes: 100 } } }, 1, "8 AWG"],
+    [
+      {
+        conductors: setsOf(1, "750 kcmil"),
+        increasedFrom: { conductors: setsOf(1, "500 kcmil"), reason: "voltage-drop" },
+      },
+      1,
+      "1 AWG",
+    ],
+  ] as const)("a circuit %j has equipment grounding conductors", (parts, quantity, size) => {
+    const data = drawing({ existing, circuits: [circuit(parts)] });
+    expect(of(data)).toEqual([["equipment-grounding-conductor C1", quantity, size]]);
+  });
+
+  it("a generator that is not separately derived has a jumper, or is a feeder if its device is integral", () => {
+    const generator = (parts: object) =>
+      of(
+        drawing({
+          generators: [
+            { id: "N1", supply: copper, to: "ATS", integralOvercurrentDevice: false, ...parts } as never,
+          ],
+        }),
+      );
+    expect(generator({})).toEqual([["supply-side-bonding-jumper N1", 1, "1/0 AWG"]]);
+    expect(generator({ integralOvercurrentDevice: true, deviceAmperes: 200 })).toEqual([
+      ["equipment-grounding-conductor N1", 1, "6 AWG"],
+    ]);
+  });
+
+  it("a building has its electrode conductor by the feeder, none on one branch circuit", () => {
+    const building = (parts: object, electrodes: object[] = []) =>
+      buildSchedule(
+        drawing({
+          existing,
+          circuits: [circuit({ conductors: copper })],
+          buildings: [
+            { id: "B1", circuit: "C1", onSingleBranchCircuit: false, electrodes, ...parts } as never,
+          ],
+        }),
+      );
+    const frame = { id: "E1", kind: "structural-metal", from: "B1" };
+    expect(shown(building({}, [frame]))[1]).toEqual(["grounding-electrode-conductor E1", 1, "1/0 AWG"]);
+    expect(shown(building({ onSingleBranchCircuit: true }))[1]).toEqual([
+      "grounding-electrode-conductor B1",
+      0,
+      "building-on-one-branch-circuit",
+    ]);
+    expect(building({}).notSized).toEqual([
+      { what: "grounding electrode conductor of B1", see: "250.32(E)" },
+    ]);
+  });
+
+  it.each([
+    ["2017", "1/0 AWG"],
+    ["2020", "3 AWG"],
+  ] as const)("piping of a building goes by conductors or device: %s", (year, size) => {
+    const data = drawing(
+      {
+        existing,
+        circuits: [circuit({ conductors: copper })],
+        buildings: [{ id: "B1", circuit: "C1", onSingleBranchCircuit: false }],
+        piping: [{ id: "W1", of: "B1", kind: "water" }],
+      },
+      year,
+    );
+    expect(of(data).at(-1)).toEqual(["water-piping-bonding-jumper W1", 1, size]);
+  });
+
+  it("metal of services and derived systems, occupancies, other piping and terminations", () => {
+    const data = drawing({
+      services: [service({ runs: [run("R1", "U1", "D1", setsOf(6, "500 kcmil"))] })],
+      derivedSystems: [derived()],
+      piping: [
+        { id: "W1", of: "S1", kind: "water" },
+        { id: "W2", of: "X1", kind: "water", isElectrode: true },
+        { id: "W3", kind: "water-of-occupancy", deviceAmperes: 60 },
+        { id: "W4", kind: "other", deviceAmperes: 20 },
+      ],
+      structuralMetal: [
+        { id: "M1", of: "S1" },
+        { id: "M2", of: "X1" },
+      ],
+      intersystem: [
+        { id: "I1", at: "D1", termination: "apart" },
+        { id: "I2", at: "D1", termination: "on-enclosure" },
+        { id: "I3", at: "S1", termination: "busbar", electrodeConductorOnBusbar: "1/0 AWG" },
+        { id: "I4", at: "D1", termination: "apart", communicationsUnlikely: true },
+      ],
+    });
+    expect(of(data).filter(([id]) => /piping|metal|intersystem/.test(id))).toEqual([
+      ["water-piping-bonding-jumper W1", 1, "3/0 AWG"],
+      ["water-piping-bonding-jumper W2", 0, "part-is-the-electrode"],
+      ["water-piping-bonding-jumper W3", 1, "10 AWG"],
+      ["other-piping-bonding-jumper W4", 1, "12 AWG"],
+      ["structural-metal-bonding-jumper M1", 1, "3/0 AWG"],
+      ["structural-metal-bonding-jumper M2", 1, "1/0 AWG"],
+      ["intersystem-bonding-conductor I1", 1, "6 AWG"],
+      ["intersystem-bonding-conductor I2", 0, "termination-on-enclosure"],
+      ["intersystem-bonding-conductor I3", 1, "1/0 AWG"],
+      ["intersystem-bonding-conductor I4", 0, "communications-unlikely"],
+    ]);
+  });
+
+  it("adds the metal of conductors whose length is given, alternatives left out", () => {
+    const lengthFeet = 12.5;
+    const schedule = buildSchedule(
+      drawing({
+        existing,
+        circuits: [circuit({ wiring: "parallel-raceways", raceways: 2, lengthFeet: 100 })],
+        derivedSystems: [
+          derived({ jumperAt: "compare", runs: [run("Y1", "T1", "P1", copper, { lengthFeet })] }),
+        ],
+      }),
+    );
+    expect(schedule.totals).toEqual([
+      { size: "3 AWG", material: "copper", feet: 200 },
+      { size: "1/0 AWG", material: "copper", feet: 12.5 },
+    ]);
+  });
+});
+
+describe("every schedule", () => {
+  const code = { format: 1, title: "Empty", materials: drawing({}).materials };
+
+  it("of nothing is empty", () => {
+    const schedule = buildSchedule({ ...code, code: { year: "2026" } });
+    expect(schedule).toEqual({
+      format: 1,
+      title: "Empty",
+      edition: "2026",
+      code: { year: "2026" },
+      conductors: [],
+      cautions: [],
+      notSized: [],
+      totals: [],
+      fingerprint: schedule.fingerprint,
+    });
+    expect(schedule.fingerprint).toMatch(/^([0-9a-f]{4}-){3}[0-9a-f]{4}$/);
+  });
+
+  it.each(demoNames)("of %s is the same from text, from data, and from what was read", (name) => {
+    const data = demo(name);
+    const schedule = buildSchedule(data);
+    expect(buildSchedule(JSON.stringify(data))).toEqual(schedule);
+    expect(buildSchedule(JSON.parse(JSON.stringify(readDrawing(data))))).toEqual(schedule);
+    expect(checkInstalled(data).schedule).toEqual(schedule);
+    expect(JSON.parse(JSON.stringify(schedule))).toEqual(schedule);
+  });
+
+  it("follows its drawing, takes nothing of it along, and names each conductor once", {
+    timeout: 30_000,
+  }, () => {
+    fc.assert(
+      fc.property(anyDrawing, (data) => {
+        const before = structuredClone(data);
+        const schedule = buildSchedule(data);
+        expect(data).toEqual(before);
+        expect(buildSchedule(structuredClone(data))).toEqual(schedule);
+        const ids = schedule.conductors.map(({ id }) => id);
+        expect(new Set(ids).size).toBe(ids.length);
+        expect(JSON.parse(JSON.stringify(schedule))).toEqual(schedule);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it("changes its fingerprint with the edition, and with nothing that does not matter", () => {
+    const marks = new Set(
+      editionYears.map((year) => buildSchedule(drawing({ services: [service()] }, year)).fingerprint),
+    );
+    expect(marks.size).toBe(editionYears.length);
+    const { title, ...rest } = drawing({ services: [service()] });
+    expect(marks).toContain(buildSchedule({ title, ...rest }).fingerprint);
+  });
+
+  it("keeps the order of the drawing", () => {
+    const services = ["S1", "S2"].map((id) =>
+      service({
+        id,
+        utility: { id: `U${id}`, outdoorTransformer: false },
+        runs: [run(`R${id}`, `U${id}`, `D${id}`)],
+        disconnects: [{ id: `D${id}`, designation: "service-disconnect", amperes: 100 }],
+        electrodes: [],
+      }),
+    );
+    const order = (list: readonly ReturnType<typeof service>[]) =>
+      of(drawing({ services: [...list] })).map(([id]) => id.slice(-2));
+    expect(order(services)).toEqual(["S1", "S1", "S2", "S2"]);
+    expect(order([...services].reverse())).toEqual(["S2", "S2", "S1", "S1"]);
+  });
+});

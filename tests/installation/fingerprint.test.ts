@@ -1,0 +1,41 @@
+import { fingerprintOf } from "bondmil";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+
+/** The textbook form of 64-bit FNV-1a. */
+function fnv1a(text: string): string {
+  let hash = 0xcbf29ce484222325n;
+  for (const byte of new TextEncoder().encode(text))
+    hash = ((hash ^ BigInt(byte)) * 0x100000001b3n) & 0xffffffffffffffffn;
+  return hash
+    .toString(16)
+    .padStart(16, "0")
+    .replace(/(.{4})(?=.)/g, "$1-");
+}
+
+describe("the fingerprint", () => {
+  it("has the published value of the hash", () => {
+    // FNV-1a of the one byte of the text 7, and of an empty object.
+    expect(fingerprintOf(7)).toBe(fnv1a("7"));
+    expect(fnv1a("a")).toBe("af63-dc4c-8601-ec8c");
+    expect(fnv1a("foobar")).toBe("8594-4171-f739-67e8");
+  });
+
+  it("is the hash of JSON without spaces", () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), (data) => {
+        const plain = fingerprintOf(JSON.parse(JSON.stringify(data)));
+        expect(fingerprintOf(data)).toBe(plain);
+        if (typeof data !== "object" || data === null) expect(plain).toBe(fnv1a(JSON.stringify(data)));
+      }),
+    );
+    expect(fingerprintOf({ b: [1, { d: "é", c: null }], a: 0.5 })).toBe(
+      fnv1a('{"a":0.5,"b":[1,{"c":null,"d":"é"}]}'),
+    );
+  });
+
+  it("does not depend on the order of keys, and tells lists apart", () => {
+    expect(fingerprintOf({ a: 1, b: 2 })).toBe(fingerprintOf({ b: 2, a: 1, c: undefined }));
+    expect(fingerprintOf([1, 2])).not.toBe(fingerprintOf([2, 1]));
+  });
+});

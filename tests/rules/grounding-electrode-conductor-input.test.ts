@@ -1,0 +1,166 @@
+import {
+  InputError,
+  sizeCommonConductorOfDerivedSystems,
+  sizeElectrodeBondingJumper,
+  sizeElectrodeRacewayBondingJumper,
+  sizeGroundingElectrodeConductor,
+  sizeIntersystemBondingConductor,
+} from "bondmil";
+import { describe, expect, it } from "vitest";
+
+const supply = { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] };
+const code = { year: "2020" };
+const conductor = { material: "copper" };
+const electrodes = [{ kind: "rod" }];
+const service = { code, of: "service", supply, conductor, electrodes };
+const jumper = { code, supply, jumper: conductor, to: electrodes };
+const raceway = { code, ferrous: true, enclosed: [{ size: "4 AWG", material: "copper" }], jumper: conductor };
+const termination = { code, termination: "apart" };
+
+type Case = readonly [string, unknown, readonly string[]];
+
+function refused(size: (input: never) => unknown, cases: readonly Case[]): void {
+  it.each(cases)("%s", (_, input, issues) => {
+    let found: unknown;
+    try {
+      size(input as never);
+    } catch (error) {
+      if (error instanceof InputError)
+        found = error.issues.map(({ path, code: fault }) => `${path}: ${fault}`);
+    }
+    expect(found).toEqual(issues);
+  });
+}
+
+describe("a grounding electrode conductor is refused with", () => {
+  refused(sizeGroundingElectrodeConductor, [
+    ["nothing", undefined, [": missing"]],
+    ["a key too many", { ...service, raceway: 1 }, ["raceway: unknown-key"]],
+    [
+      "everything wrong at once",
+      { code: {}, of: "panel", supply: {}, conductor: { material: "gold" }, electrodes: [] },
+      [
+        "code.year: missing",
+        "of: unknown-value",
+        "supply.sets: missing",
+        "conductor.material: unknown-value",
+        "electrodes: empty-list",
+      ],
+    ],
+    ["no electrode", { ...service, electrodes: undefined }, ["electrodes: missing"]],
+    [
+      "an unknown electrode",
+      { ...service, electrodes: [{ kind: "tree" }] },
+      ["electrodes[0].kind: unknown-value"],
+    ],
+    [
+      "a ring without its conductor",
+      { ...service, electrodes: [{ kind: "ring" }] },
+      ["electrodes[0].conductor: missing"],
+    ],
+    [
+      "a ring that is too small",
+      { ...service, electrodes: [{ kind: "rod" }, { kind: "ring", conductor: "3 AWG" }] },
+      ["electrodes[1].conductor: out-of-range"],
+    ],
+    [
+      "a conductor on another electrode than a ring",
+      { ...service, electrodes: [{ kind: "rod", conductor: "4 AWG" }] },
+      ["electrodes[0].conductor: unknown-key"],
+    ],
+    [
+      "an area only",
+      { ...service, conductor: { material: "copper", form: "bus" } },
+      ["conductor.form: unknown-key"],
+    ],
+    ["an unknown part", { ...service, part: "branch" }, ["part: unknown-value"]],
+    [
+      "a common conductor of one derived system",
+      { ...service, of: "separately-derived", part: "common" },
+      ["part: unknown-value"],
+    ],
+    [
+      "conductors from the drop without a common conductor",
+      { ...service, fromDrop: true },
+      ["fromDrop: unknown-value"],
+    ],
+    [
+      "conductors from the drop at a building",
+      { ...service, of: "building", part: "common", fromDrop: true },
+      ["fromDrop: unknown-value"],
+    ],
+    [
+      "a control transformer at a service",
+      { ...service, controlTransformer: true },
+      ["controlTransformer: unknown-value"],
+    ],
+    [
+      "a service on one branch circuit",
+      { ...service, onSingleBranchCircuit: true },
+      ["onSingleBranchCircuit: unknown-value"],
+    ],
+    [
+      "flags that are no flags",
+      { ...service, ungrounded: "yes", controlTransformer: 1, fromDrop: 0, onSingleBranchCircuit: "" },
+      [
+        "fromDrop: wrong-type",
+        "ungrounded: wrong-type",
+        "controlTransformer: wrong-type",
+        "onSingleBranchCircuit: wrong-type",
+      ],
+    ],
+  ]);
+
+  it("but not with flags that are false", () => {
+    const flags = {
+      fromDrop: false,
+      ungrounded: false,
+      controlTransformer: false,
+      onSingleBranchCircuit: false,
+    };
+    const size = (input: unknown) => sizeGroundingElectrodeConductor(input as never);
+    expect(size({ ...service, ...flags })).toEqual(size(service));
+  });
+});
+
+describe("a common conductor of derived systems is refused with", () => {
+  refused(sizeCommonConductorOfDerivedSystems, [
+    ["a supply", { code, conductor, electrodes, supply }, ["supply: unknown-key"]],
+    ["no electrodes", { code, conductor, electrodes: [] }, ["electrodes: empty-list"]],
+    ["nothing in it", {}, ["code: missing", "conductor: missing", "electrodes: missing"]],
+  ]);
+});
+
+describe("an electrode bonding jumper is refused with", () => {
+  refused(sizeElectrodeBondingJumper, [
+    ["nothing in it", {}, ["code: missing", "supply: missing", "jumper: missing", "to: missing"]],
+    ["no electrode beyond it", { ...jumper, to: [] }, ["to: empty-list"]],
+    ["a word for a flag", { ...jumper, supplemental: "yes" }, ["supplemental: wrong-type"]],
+  ]);
+});
+
+describe("a jumper of a raceway is refused with", () => {
+  refused(sizeElectrodeRacewayBondingJumper, [
+    ["nothing in it", {}, ["code: missing", "ferrous: missing", "enclosed: missing", "jumper: missing"]],
+    ["nothing inside", { ...raceway, enclosed: [] }, ["enclosed: empty-list"]],
+    ["a metal for a flag", { ...raceway, ferrous: "steel" }, ["ferrous: wrong-type"]],
+  ]);
+});
+
+describe("a conductor to an intersystem termination is refused with", () => {
+  refused(sizeIntersystemBondingConductor, [
+    ["nothing in it", {}, ["code: missing", "termination: missing"]],
+    ["an unknown termination", { code, termination: "none" }, ["termination: unknown-value"]],
+    [
+      "a busbar before there was one",
+      { code: { year: "2014" }, termination: "busbar" },
+      ["termination: unknown-value"],
+    ],
+    [
+      "an electrode conductor on something else than a busbar",
+      { ...termination, electrodeConductorOnBusbar: "3/0 AWG" },
+      ["electrodeConductorOnBusbar: unknown-value"],
+    ],
+    ["a material", { ...termination, conductor }, ["conductor: unknown-key"]],
+  ]);
+});

@@ -1,0 +1,366 @@
+import {
+  type Amendment,
+  amend,
+  areaOf,
+  type EditionYear,
+  editionYears,
+  InputError,
+  type LargestSupplyInput,
+  largestSupplyFor,
+  type Material,
+  materials,
+  prepareMainBondingJumper,
+  prepareSupplySideBondingJumper,
+  prepareSystemBondingJumper,
+  type ReserveInput,
+  reserveOf,
+  type StandardSize,
+  type SupplyJumperRole,
+  sizeMainBondingJumper,
+  sizeSupplySideBondingJumper,
+  standardSizes,
+} from "bondmil";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+
+const prepare = {
+  "main-bonding-jumper": prepareMainBondingJumper,
+  "system-bonding-jumper": prepareSystemBondingJumper,
+  "supply-side-bonding-jumper": prepareSupplySideBondingJumper,
+} satisfies Record<SupplyJumperRole, unknown>;
+const supplyJumperRoles = Object.keys(prepare) as readonly SupplyJumperRole[];
+
+const ask = (
+  year: EditionYear,
+  size: StandardSize,
+  material: Material = "copper",
+  supplyMaterial: Material = material,
+  role: SupplyJumperRole = "main-bonding-jumper",
+) => largestSupplyFor({ code: { year }, role, jumper: { size, material }, supplyMaterial });
+
+const request: fc.Arbitrary<LargestSupplyInput> = fc.record({
+  code: fc.record({ year: fc.constantFrom(...editionYears) }),
+  role: fc.constantFrom(...supplyJumperRoles),
+  jumper: fc.record({
+    size: fc.constantFrom(...standardSizes),
+    material: fc.constantFrom(...materials),
+  }),
+  supplyMaterial: fc.constantFrom(...materials),
+});
+
+describe("the largest supply", () => {
+  it.each<readonly [StandardSize, Material, number]>([
+    ["2 AWG", "copper", 350_000],
+    ["1/0 AWG", "copper", 600_000],
+    ["2/0 AWG", "copper", 1_100_000],
+    ["3/0 AWG", "copper", 8 * 167_800],
+    ["4/0 AWG", "copper", 8 * 211_600],
+    ["500 kcmil", "copper", 4_000_000],
+    ["2000 kcmil", "copper", 16_000_000],
+    ["1/0 AWG", "aluminum", 500_000],
+    ["4/0 AWG", "aluminum", 1_750_000],
+    ["250 kcmil", "aluminum", 2_000_000],
+  ])("of %s %s in 2023 ends at a row edge or at eight times its area", (size, material, largest) => {
+    const found = ask("2023", size, material);
+    expect([found.largest, found.limit]).toEqual([largest, "jumper-area"]);
+  });
+
+  it("is where the 2011 table ends below its last row, which stays as a floor", () => {
+    expect(ask("2011", "2/0 AWG")).toMatchObject({
+      largest: 1_100_000,
+      requiredAtLargest: 133_100,
+      requiredAbove: 167_800,
+    });
+  });
+
+  it("follows the cap where it acts, and says what the other reading gives", () => {
+    const found = ask("2023", "10 AWG");
+    expect(found).toMatchObject({ largest: 10_380, requiredAtLargest: 10_380, requiredAbove: 10_381 });
+    expect(found.readings).toEqual([
+      {
+        id: "cap-on-small-supplies",
+        chosen: "every-supply",
+        otherwise: [{ alternative: "large-supplies-only", largest: null }],
+      },
+    ]);
+  });
+
+  it("is none for a jumper below every row", () => {
+    expect(ask("2011", "10 AWG")).toMatchObject({
+      largest: null,
+      limit: "jumper-below-every-row",
+      requiredAtLargest: null,
+      requiredAbove: 16_510,
+    });
+  });
+
+  it("stops at the threshold where assumed conductors would decide, and says so", () => {
+    expect(ask("2023", "4/0 AWG", "copper", "aluminum")).toMatchObject({
+      largest: 1_750_000,
+      limit: "assumed-conductors-decide-above",
+      requiredAtLargest: 133_100,
+      requiredAbove: null,
+    });
+    expect(ask("2023", "2 AWG", "copper", "aluminum")).toMatchObject({
+      largest: 500_000,
+      limit: "jumper-area",
+    });
+  });
+
+  it("takes several sets, for which assumed conductors count the soonest", () => {
+    const found = largestSupplyFor({
+      code: { year: "2023", readings: { "single-conductor-of-another-material": "parallel-only" } },
+      role: "main-bonding-jumper",
+      jumper: { size: "4/0 AWG", material: "copper" },
+      supplyMaterial: "aluminum",
+    });
+    expect(found).toMatchObject({ largest: 1_750_000, limit: "assumed-conductors-decide-above" });
+  });
+
+  it("is not told where assumed conductors decide at any size", () => {
+    const found = ask("2011", "4/0 AWG", "copper", "aluminum", "supply-side-bonding-jumper");
+    expect(found).toMatchObject({ largest: null, limit: "assumed-conductors-always-decide" });
+    expect(found.readings.map(({ id }) => id)).toEqual(["supply-side-other-material-in-2011"]);
+  });
+
+  it("names its rule and the weakest evidence", () => {
+    expect(ask("2023", "4/0 AWG").citation.section).toBe("250.28(D)(1)");
+    expect(ask("2023", "4/0 AWG").evidence).toBe("single");
+    expect(ask("2008", "4/0 AWG").evidence).toBe("carried");
+  });
+
+  describe("under amendments", () => {
+    const citation = { jurisdiction: "Example County", section: "Sec. 12-3" };
+    const under = (amendment: Amendment, size: StandardSize, circumstances = {}) =>
+      largestSupplyFor({
+        code: amend({ year: "2023", circumstances }, amendment),
+        role: "main-bonding-jumper",
+        jumper: { size, material: "copper" },
+        supplyMaterial: "copper",
+      });
+
+    it("keeps a floor", () => {
+      const floor = { kind: "floor", role: "main-bonding-jumper", copper: "4 AWG", citation } as const;
+      expect(under(floor, "6 AWG")).toMatchObject({
+        largest: null,
+        limit: "jumper-below-every-row",
+        requiredAbove: 41_740,
+        cautions: [{ code: "amended", section: "Example County, Sec. 12-3" }],
+      });
+      expect(under(floor, "4 AWG").largest).toBe(167_800);
+    });
+
+    it("stays below an amended last row that asks for more than the one eighth above it", () => {
+      const cell = {
+        kind: "cell",
+        table: "bonding-conductor",
+        row: "1100 kcmil",
+        column: "copper",
+        size: "250 kcmil",
+        citation,
+      } as const;
+      expect(under(cell, "4/0 AWG")).toMatchObject({ largest: 600_000, requiredAbove: 250_000 });
+      expect(under(cell, "250 kcmil").largest).toBe(2_000_000);
+    });
+
+    it("has no end where the supply does not decide", () => {
+      const basis = {
+        kind: "basis",
+        role: "main-bonding-jumper",
+        use: "equipment-grounding-table",
+        citation,
+      } as const;
+      const circumstances = { serviceAmperes: 200 };
+      expect(under(basis, "6 AWG", circumstances)).toMatchObject({
+        largest: null,
+        limit: "supply-does-not-decide",
+      });
+      expect(under(basis, "8 AWG", circumstances).limit).toBe("jumper-below-every-row");
+    });
+  });
+
+  it("requires at most the jumper, and one circular mil more requires more", () => {
+    fc.assert(
+      fc.property(request, (input) => {
+        const { code, role, jumper, supplyMaterial } = input;
+        const prepared = prepare[role]({ code, supply: supplyMaterial, jumper: jumper.material });
+        const { largest, limit, requiredAtLargest, requiredAbove } = largestSupplyFor(input);
+        const area = areaOf(jumper.size);
+        const needsAssumed = (supply: number): boolean =>
+          prepared.kind === "by-assumed-area" && prepared.needsAssumedArea(supply, 2);
+        const required = (supply: number): number =>
+          prepared.kind === "by-area"
+            ? prepared.requiredArea(supply)
+            : prepared.requiredArea(supply, Number.NaN, 2);
+        const next = (largest ?? 0) + 1;
+        if (largest !== null) {
+          expect(needsAssumed(largest)).toBe(false);
+          expect(requiredAtLargest).toBe(required(largest));
+          expect(requiredAtLargest).toBeLessThanOrEqual(area);
+        }
+        if (limit === "jumper-area" || limit === "jumper-below-every-row") {
+          expect(requiredAbove).toBe(required(next));
+          expect(requiredAbove).toBeGreaterThan(area);
+        } else {
+          expect(needsAssumed(next)).toBe(true);
+          expect(requiredAbove).toBeNull();
+        }
+        expect(largest === null).toBe(
+          limit === "jumper-below-every-row" || limit === "assumed-conductors-always-decide",
+        );
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it("agrees with the full sizing of every supply of one size and material", () => {
+    for (const year of editionYears) {
+      for (const jumper of standardSizes) {
+        const { largest } = ask(year, jumper);
+        for (const size of ["2 AWG", "350 kcmil", "600 kcmil", "2000 kcmil"] as const) {
+          for (const count of [1, 2, 7]) {
+            const { requiredArea } = sizeMainBondingJumper({
+              code: { year },
+              supply: { sets: [{ count, size, material: "copper" }] },
+              jumper: { material: "copper" },
+            });
+            const fits = count * areaOf(size) <= (largest ?? 0);
+            expect(requiredArea <= areaOf(jumper)).toBe(fits);
+          }
+        }
+      }
+    }
+  });
+
+  it("never shrinks with a larger jumper", () => {
+    fc.assert(
+      fc.property(request, fc.constantFrom(...standardSizes), (input, size) => {
+        const sizes = [input.jumper.size, size].sort((a, b) => areaOf(a) - areaOf(b));
+        const [small, large] = sizes.map(
+          (one) => largestSupplyFor({ ...input, jumper: { ...input.jumper, size: one } }).largest ?? 0,
+        );
+        expect(large).toBeGreaterThanOrEqual(small ?? Number.NaN);
+      }),
+    );
+  });
+
+  it("is plain data that shares nothing with the input", () => {
+    const input: LargestSupplyInput = {
+      code: { year: "2023" },
+      role: "main-bonding-jumper",
+      jumper: { size: "10 AWG", material: "copper" },
+      supplyMaterial: "copper",
+    };
+    const before = structuredClone(input);
+    const found = largestSupplyFor(input);
+    expect(JSON.parse(JSON.stringify(found))).toEqual(found);
+    expect(found.jumper).not.toBe(input.jumper);
+    expect(input).toEqual(before);
+  });
+
+  it("refuses everything that is wrong at once", () => {
+    const wrong = { code: { year: "2022" }, role: "grounded-conductor", jumper: { size: "4" }, more: 1 };
+    expect(issuesOf(() => largestSupplyFor(wrong as never))).toEqual([
+      "unknown-key more",
+      "unknown-value code.year",
+      "unknown-value role",
+      "unknown-size jumper.size",
+      "missing jumper.material",
+      "missing supplyMaterial",
+    ]);
+  });
+});
+
+function issuesOf(action: () => unknown): readonly string[] {
+  try {
+    action();
+  } catch (error) {
+    if (error instanceof InputError) return error.issues.map(({ code, path }) => `${code} ${path}`);
+    throw error;
+  }
+  return [];
+}
+
+describe("the reserve of an installed conductor", () => {
+  const result = sizeMainBondingJumper({
+    code: { year: "2023" },
+    supply: { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] },
+    jumper: { material: "copper" },
+  });
+
+  it.each<readonly [StandardSize, number, string, boolean]>([
+    ["250 kcmil", 25_000, "11.1", true],
+    ["4/0 AWG", -13_400, "-6.0", false],
+    ["500 kcmil", 275_000, "122.2", true],
+  ])("%s: %d circular mils", (size, reserve, percent, meets) => {
+    const found = reserveOf({ installed: { size, material: "copper" }, result });
+    expect(found).toMatchObject({ area: areaOf(size), requiredArea: 225_000, reserve, meets });
+    expect(found.percent?.toFixed(1)).toBe(percent);
+  });
+
+  it("is none, and met, where the conductor has just the area", () => {
+    const exact = sizeMainBondingJumper({
+      code: { year: "2023" },
+      supply: { sets: [{ count: 4, size: "1000 kcmil", material: "copper" }] },
+      jumper: { material: "copper" },
+    });
+    expect(reserveOf({ installed: { size: "500 kcmil", material: "copper" }, result: exact })).toEqual({
+      area: 500_000,
+      requiredArea: 500_000,
+      reserve: 0,
+      percent: 0,
+      meets: true,
+    });
+  });
+
+  it("has no percentage where none is required", () => {
+    const none = sizeSupplySideBondingJumper({
+      code: { year: "2023" },
+      supply: { sets: [{ count: 1, size: "4/0 AWG", material: "copper" }] },
+      jumper: { material: "copper" },
+      instead: "nonflexible-metal-raceway",
+    });
+    expect(reserveOf({ installed: { size: "4 AWG", material: "copper" }, result: none })).toEqual({
+      area: 41_740,
+      requiredArea: 0,
+      reserve: 41_740,
+      percent: null,
+      meets: true,
+    });
+  });
+
+  it("counts copper-clad aluminum as aluminum, and refuses another material than the result's", () => {
+    const aluminum = sizeMainBondingJumper({
+      code: { year: "2023" },
+      supply: { sets: [{ count: 1, size: "500 kcmil", material: "aluminum" }] },
+      jumper: { material: "aluminum" },
+    });
+    const installed = { size: "1/0 AWG", material: "copper-clad aluminum" } as const;
+    expect(reserveOf({ installed, result: aluminum }).reserve).toBe(0);
+    expect(issuesOf(() => reserveOf({ installed, result }))).toEqual(["unknown-value installed.material"]);
+  });
+
+  it("refuses what is no result", () => {
+    const wrong = { installed: { size: "4 AWG", material: "tin" }, result: { requiredArea: -1 } };
+    expect(issuesOf(() => reserveOf(wrong as unknown as ReserveInput))).toEqual([
+      "unknown-value installed.material",
+      "missing result.material",
+      "wrong-type result.requiredArea",
+    ]);
+  });
+
+  it("is never negative for the largest supply that the inverse finds", () => {
+    for (const size of standardSizes) {
+      const { largest } = ask("2023", size);
+      if (largest === null || largest > 2_000_000) continue;
+      const supply = standardSizes.filter((one) => areaOf(one) <= largest).at(-1);
+      if (supply === undefined) continue;
+      const required = sizeMainBondingJumper({
+        code: { year: "2023" },
+        supply: { sets: [{ count: 1, size: supply, material: "copper" }] },
+        jumper: { material: "copper" },
+      });
+      expect(reserveOf({ installed: { size, material: "copper" }, result: required }).meets).toBe(true);
+    }
+  });
+});
