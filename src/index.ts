@@ -31,6 +31,7 @@ export type {
   EnclosureElectrodesInput,
 } from "./arrangement/electrode-conductors-input.js";
 export type { CommonInput, SuppliedPlace } from "./arrangement/enclosure.js";
+export { arrangeRacewayJumpers, type RacewayJumpersInput } from "./arrangement/raceway-jumpers.js";
 export {
   arrangeSeparatelyDerivedSystem,
   type DerivedSource,

@@ -11,7 +11,9 @@ export type ArrangementId =
   | "jumpers-at-source-and-disconnect"
   | "common-electrode-conductor"
   | "individual-electrode-conductors"
-  | "electrode-conductor-at-one-place";
+  | "electrode-conductor-at-one-place"
+  | "jumper-in-each-raceway"
+  | "one-common-raceway-jumper";
 
 /** A sized conductor with its place. */
 export interface PlacedConductor {

@@ -25,6 +25,8 @@ const arrangementNames: Readonly<Record<Arrangement["id"], string>> = {
   "common-electrode-conductor": "A common electrode conductor with taps",
   "individual-electrode-conductors": "An electrode conductor from each",
   "electrode-conductor-at-one-place": "One electrode conductor on the supply side",
+  "jumper-in-each-raceway": "A jumper in each raceway",
+  "one-common-raceway-jumper": "One jumper for all raceways",
 };
 
 const standingWords: Readonly<Record<Arrangement["standing"], string>> = {

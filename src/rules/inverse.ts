@@ -16,6 +16,7 @@ import {
   weakestEvidence,
 } from "../edition/index.js";
 import {
+  groundingElectrodeConductorServicePolicies,
   mainBondingJumperPolicies,
   supplySideBondingJumperPolicies,
   systemBondingJumperPolicies,
@@ -27,16 +28,22 @@ import type { Caution } from "./caution.js";
 import { codeOfAreas, type Prepared, prepareJumper } from "./prepare.js";
 import { type InstalledConductor, readInstalled } from "./reserve.js";
 
-/** Jumpers that are sized from the area of their supply and nothing else. */
+/** Conductors that are sized from the area of their supply and nothing else. */
 export type SupplyJumperRole = Extract<
   Role,
-  "main-bonding-jumper" | "system-bonding-jumper" | "supply-side-bonding-jumper"
+  | "main-bonding-jumper"
+  | "system-bonding-jumper"
+  | "supply-side-bonding-jumper"
+  | "grounding-electrode-conductor"
 >;
 
 /** A jumper that is there, and the supply that is asked for. */
 export interface LargestSupplyInput {
   readonly code: Code;
-  /** A supply-side bonding jumper is taken as one of a service, for all that there is. */
+  /**
+   * A supply-side bonding jumper is taken as one of a service, for all that there is; an electrode conductor as the only one of a
+   * service, to electrodes that set no limit.
+   */
   readonly role: SupplyJumperRole;
   readonly jumper: InstalledConductor;
   /** The one material of the supply. */
@@ -47,7 +54,7 @@ export interface LargestSupplyInput {
  * What ends the supply: `jumper-area`, one circular mil more asks for a larger jumper; `assumed-conductors-decide-above`, the
  * jumper is enough through the table, and above it conductors of its own material are assumed, which an area does not tell;
  * `assumed-conductors-always-decide`, the same at any size; `jumper-below-every-row`, the jumper is too small for any supply;
- * `supply-does-not-decide`, an amendment gives the jumper another basis, and it is enough.
+ * `supply-does-not-decide`, it is enough for every supply: its table ends there, or an amendment gives it another basis.
  */
 export type SupplyLimit =
   | "jumper-area"
@@ -92,6 +99,7 @@ const policySets: Readonly<Record<SupplyJumperRole, PolicySet>> = {
   "main-bonding-jumper": mainBondingJumperPolicies,
   "system-bonding-jumper": systemBondingJumperPolicies,
   "supply-side-bonding-jumper": supplySideBondingJumperPolicies,
+  "grounding-electrode-conductor": groundingElectrodeConductorServicePolicies,
 };
 
 const supplyJumperRoles = /* @__PURE__ */ Object.keys(policySets) as readonly SupplyJumperRole[];

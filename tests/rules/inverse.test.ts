@@ -27,8 +27,9 @@ const prepare = {
   "main-bonding-jumper": prepareMainBondingJumper,
   "system-bonding-jumper": prepareSystemBondingJumper,
   "supply-side-bonding-jumper": prepareSupplySideBondingJumper,
-} satisfies Record<SupplyJumperRole, unknown>;
-const supplyJumperRoles = Object.keys(prepare) as readonly SupplyJumperRole[];
+} as const;
+type PreparedRole = keyof typeof prepare;
+const supplyJumperRoles = Object.keys(prepare) as readonly PreparedRole[];
 
 const ask = (
   year: EditionYear,
@@ -183,7 +184,11 @@ describe("the largest supply", () => {
     fc.assert(
       fc.property(request, (input) => {
         const { code, role, jumper, supplyMaterial } = input;
-        const prepared = prepare[role]({ code, supply: supplyMaterial, jumper: jumper.material });
+        const prepared = prepare[role as PreparedRole]({
+          code,
+          supply: supplyMaterial,
+          jumper: jumper.material,
+        });
         const { largest, limit, requiredAtLargest, requiredAbove } = largestSupplyFor(input);
         const area = areaOf(jumper.size);
         const needsAssumed = (supply: number): boolean =>
@@ -362,5 +367,21 @@ describe("the reserve of an installed conductor", () => {
       });
       expect(reserveOf({ installed: { size, material: "copper" }, result: required }).meets).toBe(true);
     }
+  });
+});
+
+describe("an electrode conductor", () => {
+  const serves = (size: "6 AWG" | "2/0 AWG" | "3/0 AWG") =>
+    largestSupplyFor({
+      code: { year: "2020" },
+      role: "grounding-electrode-conductor",
+      jumper: { size, material: "copper" },
+      supplyMaterial: "copper",
+    });
+
+  it("serves through the end of its row, and every supply from the last row on", () => {
+    expect(serves("6 AWG")).toMatchObject({ largest: 105_600, limit: "jumper-area", requiredAbove: 41_740 });
+    expect(serves("2/0 AWG")).toMatchObject({ largest: 1_100_000, requiredAbove: 167_800 });
+    expect(serves("3/0 AWG")).toMatchObject({ largest: null, limit: "supply-does-not-decide" });
   });
 });

@@ -1,0 +1,55 @@
+import { arrangeRacewayJumpers, InputError, type RacewayJumpersInput, type Supply } from "bondmil";
+import { describe, expect, it } from "vitest";
+
+const supply: Supply = { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] };
+const base: RacewayJumpersInput = {
+  code: { year: "2023" },
+  raceways: ["A", "B", "C"].map((id) => ({ id, supply })),
+  jumper: { material: "copper" },
+};
+
+describe("several metal raceways", () => {
+  it("have a jumper each, by what runs in it, or one in common, by all", () => {
+    const { arrangements, differences } = arrangeRacewayJumpers(base);
+    expect(arrangements.map(({ id, totalArea }) => [id, totalArea])).toEqual([
+      ["jumper-in-each-raceway", 3 * 105_600],
+      ["one-common-raceway-jumper", 211_600],
+    ]);
+    expect(differences).toEqual(["sizes", "total-metal"]);
+  });
+
+  it("cite the paragraph on several raceways for a jumper in each", () => {
+    const [each] = arrangeRacewayJumpers({ ...base, code: { year: "2017" } }).arrangements;
+    expect(each?.citation.section).toBe("250.102(C)(2)");
+  });
+
+  it("are capped at the derived conductors in a derived system", () => {
+    const small: Supply = { sets: [{ count: 1, size: "10 AWG", material: "copper" }] };
+    const [one] = arrangeRacewayJumpers({
+      ...base,
+      system: "separately-derived",
+      raceways: [{ id: "A", supply: small }],
+    }).arrangements;
+    expect(one?.conductors[0]?.result.requiredArea).toBe(10_380);
+  });
+
+  it("have one way if there is one", () => {
+    expect(arrangeRacewayJumpers({ ...base, raceways: base.raceways.slice(0, 1) }).arrangements).toHaveLength(
+      1,
+    );
+  });
+
+  it.each([
+    [{ raceways: [] }, "empty-list", "raceways"],
+    [{ raceways: [...base.raceways, { id: "B", supply }] }, "duplicate-id", "raceways[3].id"],
+    [{ system: "feeder" }, "unknown-value", "system"],
+  ])("%j is %s at %s", (change, code, path) => {
+    let issues: unknown;
+    try {
+      arrangeRacewayJumpers({ ...base, ...change } as never);
+    } catch (error) {
+      if (error instanceof InputError) issues = error.issues;
+    }
+    expect(issues).toMatchObject([{ code, path }]);
+  });
+});
