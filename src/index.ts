@@ -105,8 +105,10 @@ export {
   type Citation,
   type Code,
   type EditionYear,
+  type ElectrodeKind,
   type Evidence,
   editionYears,
+  electrodeKinds,
   evidenceLevels,
   type FloorAmendment,
   type MaterialAmendment,
@@ -152,6 +154,13 @@ export {
 } from "./installation/check.js";
 export { type Drawing, drawingSchema } from "./installation/document.js";
 export { fingerprintOf } from "./installation/fingerprint.js";
+export {
+  type ChangedConductor,
+  type GridEffect,
+  type ProposalEffects,
+  type ProposalInput,
+  proposalEffects,
+} from "./installation/proposal.js";
 export { readDrawing } from "./installation/read-drawing.js";
 export type {
   MetalTotal,

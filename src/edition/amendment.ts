@@ -2,6 +2,29 @@ import type { ConductorColumn, ConductorSize, Material } from "../conductor/inde
 import type { Role } from "./role.js";
 import type { Readings } from "./tables/readings.generated.js";
 
+/**
+ * Kinds of grounding electrodes (250.52).
+ *
+ * @example
+ * ```ts
+ * import { electrodeKinds } from "bondmil";
+ * electrodeKinds.includes("ring"); // => true
+ * ```
+ */
+export const electrodeKinds = [
+  "rod",
+  "pipe",
+  "plate",
+  "concrete-encased",
+  "metal-water-pipe",
+  "structural-metal",
+  "other",
+  "ring",
+] as const;
+
+/** Kind of a grounding electrode. */
+export type ElectrodeKind = (typeof electrodeKinds)[number];
+
 /** Tables of which a cell can be amended. */
 export type AmendableTable = "electrode-conductor" | "bonding-conductor" | "equipment-grounding";
 
@@ -60,6 +83,8 @@ export interface BasisAmendment extends AnyAmendment {
   readonly kind: "basis";
   readonly role: Role;
   readonly use: "no-increase" | "no-electrode-ceiling" | "equipment-grounding-table";
+  /** For `no-electrode-ceiling`, the kind of electrode whose ceiling is lifted; every kind unless told. */
+  readonly electrode?: ElectrodeKind;
 }
 
 /** A reading that the jurisdiction enforces. */

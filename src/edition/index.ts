@@ -8,6 +8,8 @@ export {
   type CellAmendment,
   type Circumstances,
   citeAmendment,
+  type ElectrodeKind,
+  electrodeKinds,
   type FloorAmendment,
   holds,
   type MaterialAmendment,
@@ -36,6 +38,7 @@ export type {
 } from "./policy.js";
 export type { IncreaseRule, RatingPolicy } from "./rating-policy.js";
 export type { RatingTable } from "./rating-table.js";
+export { amendmentKinds } from "./read-amendment.js";
 export { type Purpose, type Role, roles } from "./role.js";
 export type { ByEdition, SupplyAreaRow, SupplyAreaTable } from "./supply-area-table.js";
 export type { Readings } from "./tables/readings.generated.js";

@@ -11,11 +11,18 @@ import {
   readPositive,
   refuse,
 } from "../input/reader.js";
-import type { Amendment, AmendmentCitation, AmendmentCondition, Circumstances } from "./amendment.js";
+import {
+  type Amendment,
+  type AmendmentCitation,
+  type AmendmentCondition,
+  type Circumstances,
+  electrodeKinds,
+} from "./amendment.js";
 import { roles } from "./role.js";
 import { type Readings, readingFacts } from "./tables/readings.generated.js";
 
-const kinds = ["cell", "floor", "basis", "reading", "material", "always-wire"] as const;
+/** Kinds of amendments, a closed set. */
+export const amendmentKinds = ["cell", "floor", "basis", "reading", "material", "always-wire"] as const;
 
 /** Checks a list of amendments in an input. */
 export function readAmendments(at: Reader): readonly Amendment[] | undefined {
@@ -37,7 +44,7 @@ export function readCircumstances(at: Reader): Circumstances | undefined {
 
 /** Checks one amendment in an input. */
 export function readAmendment(at: Reader): Amendment | undefined {
-  const kind = readOneOf(member(at, "kind"), kinds);
+  const kind = readOneOf(member(at, "kind"), amendmentKinds);
   if (kind === undefined || !readObject(at, ["kind", "citation", "when", ...keysOf[kind]])) return undefined;
   const citation = readCitation(member(at, "citation"));
   const when = optional(member(at, "when"), readCondition);
@@ -48,7 +55,7 @@ export function readAmendment(at: Reader): Amendment | undefined {
 const keysOf: Readonly<Record<Amendment["kind"], readonly string[]>> = {
   cell: ["table", "row", "column", "size"],
   floor: ["role", "copper", "aluminum"],
-  basis: ["role", "use"],
+  basis: ["role", "use", "electrode"],
   reading: ["reading", "alternative"],
   material: ["role", "material", "allowedFrom"],
   "always-wire": ["role"],
@@ -69,7 +76,8 @@ function readOwn(at: Reader, kind: Amendment["kind"]): Own | undefined {
         "no-electrode-ceiling",
         "equipment-grounding-table",
       ]);
-      return role && use && { kind, role, use };
+      const electrode = optional(member(at, "electrode"), (one) => readOneOf(one, electrodeKinds));
+      return role && use && { kind, role, use, ...(electrode && { electrode }) };
     }
     case "reading":
       return readReading(at);
@@ -118,11 +126,11 @@ function readRow(at: Reader, byRating: boolean): string | number | undefined {
 
 function readFloor(at: Reader): Own | undefined {
   const role = readOneOf(member(at, "role"), roles);
-  const copper = optional(member(at, "copper"), readSize);
-  const aluminum = optional(member(at, "aluminum"), readSize);
-  if (copper === undefined && aluminum === undefined) {
+  const sizes = [member(at, "copper"), member(at, "aluminum")] as const;
+  if (sizes.every(({ value }) => value === undefined)) {
     return refuse(at, "missing", "a size for copper or for aluminum", "a floor names at least one");
   }
+  const [copper, aluminum] = sizes.map((size) => optional(size, readSize));
   return role && { kind: "floor", role, ...(copper && { copper }), ...(aluminum && { aluminum }) };
 }
 

@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { editionYears } from "../edition/index.js";
+import { amendmentKinds, editionYears } from "../edition/index.js";
 import { parts, reference } from "./document-parts.js";
 
 function makeDrawingSchema() {
@@ -150,6 +150,9 @@ function makeDrawingSchema() {
       ),
     ),
     lengthFeet: v.optional(feet),
+    location: v.optional(
+      v.pipe(v.string(), v.description("Location, for amendments that are limited to one.")),
+    ),
   });
 
   const building = v.strictObject({
@@ -201,6 +204,27 @@ function makeDrawingSchema() {
       ),
       readings: v.optional(
         v.pipe(v.record(v.string(), v.string()), v.description("Readings that differ from the defaults.")),
+      ),
+      amendments: v.optional(
+        v.pipe(
+          v.array(v.looseObject({ kind: v.picklist(amendmentKinds), citation: v.looseObject({}) })),
+          v.maxLength(100),
+          v.description(
+            "Local amendments or proposals, as the function amend takes them; checked as it does.",
+          ),
+        ),
+      ),
+      circumstances: v.optional(
+        v.pipe(
+          v.strictObject({
+            lengthFeet: v.optional(feet),
+            location: v.optional(v.string()),
+            serviceAmperes: v.optional(amperes),
+          }),
+          v.description(
+            "What is known of the place, for amendments under a condition; a circuit adds its own.",
+          ),
+        ),
       ),
     }),
     materials: v.pipe(

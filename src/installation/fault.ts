@@ -31,6 +31,11 @@ export function pathOf(keys: Keys): string {
   }, "");
 }
 
+/** The steps of a written path. */
+export function keysOf(path: string): Keys {
+  return path.split(/[.[]/).map((step) => (/^\d+\]$/.test(step) ? Number.parseInt(step, 10) : step));
+}
+
 /** The error that lists everything wrong in a document. */
 export function errorOf(faults: readonly Fault[]): InputError {
   return new InputError(faults.map(({ issue }) => issue));

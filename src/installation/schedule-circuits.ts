@@ -1,3 +1,4 @@
+import type { Code } from "../edition/index.js";
 import { groundingElectrodeConductorBuildingPolicies } from "../edition/tables/policies.generated.js";
 import { buildingOnBranchCircuit } from "../edition/tables/sections.generated.js";
 import { sizeEquipmentGroundingConductor } from "../rules/equipment-grounding-conductor.js";
@@ -27,7 +28,7 @@ export function circuitPart({ drawing, code }: DrawingInCode): ScheduledPart {
   const conductors = (drawing.circuits ?? []).map((circuit) => {
     const { id, from, to, device, conductors: installed, increasedFrom, wiring, raceways = 1 } = circuit;
     const result = sizeEquipmentGroundingConductor({
-      code,
+      code: codeOfCircuit(code, circuit),
       circuits: [
         { device, ...(installed && { conductors: installed }), ...(increasedFrom && { increasedFrom }) },
       ],
@@ -40,6 +41,17 @@ export function circuitPart({ drawing, code }: DrawingInCode): ScheduledPart {
     });
   });
   return { conductors };
+}
+
+/** The code with what a circuit adds to the circumstances. */
+function codeOfCircuit(code: Code, { lengthFeet, location }: DrawnCircuit): Code {
+  if (code.amendments === undefined) return code;
+  const circumstances = {
+    ...code.circumstances,
+    ...(lengthFeet === undefined ? {} : { lengthFeet }),
+    ...(location === undefined ? {} : { location }),
+  };
+  return { ...code, circumstances };
 }
 
 /** A generator that is not separately derived: a supply-side jumper if its device is not integral, else an ordinary feeder. */

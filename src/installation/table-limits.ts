@@ -4,13 +4,14 @@ import { type Code, readCode } from "../edition/index.js";
 import { ringElectrodeLeast } from "../edition/tables/named-sizes.generated.js";
 import { intersystemBusbarExists } from "../edition/tables/placements.generated.js";
 import type { Issue } from "../input/input-error.js";
+import { keepsOrder } from "../rules/amend.js";
 import { terminationColumn } from "../rules/load.js";
 import { ratingOf } from "../rules/protected-circuit.js";
 import { largestRating } from "../rules/rating-table.js";
 import type { SupplySet } from "../supply/index.js";
 import { conductorsOf } from "../supply/sums.js";
 import type { Drawing } from "./document.js";
-import { type Fault, fault, type Keys } from "./fault.js";
+import { type Fault, fault, type Keys, keysOf } from "./fault.js";
 import { type DrawnSupply, racewaysOf, supplyForLoad, supplyOf } from "./supplies.js";
 
 type Service = NonNullable<Drawing["services"]>[number];
@@ -19,8 +20,9 @@ type Derived = NonNullable<Drawing["derivedSystems"]>[number];
 /** What the tables of the edition have no row, no conductor or no word for. */
 export function tableFaults(drawing: Drawing): readonly Fault[] {
   const issues: Issue[] = [];
-  const code = readCode({ value: drawing.code, path: "code", issues });
-  if (code === undefined || issues.length > 0) return issues.map(codeFault);
+  const at = { value: drawing.code, path: "code", issues };
+  const code = readCode(at);
+  if (code === undefined || issues.length > 0 || !keepsOrder(at, code)) return issues.map(codeFault);
   const { services = [], derivedSystems = [], generators = [], circuits = [], buildings = [] } = drawing;
   const rating = (amperes: number | undefined, keys: Keys): readonly Fault[] =>
     ratingFaults(code, amperes, keys);
@@ -63,7 +65,7 @@ function codeFault(issue: Issue): Fault {
   const prefix = "code.readings.";
   const keys = issue.path.startsWith(prefix)
     ? ["code", "readings", issue.path.slice(prefix.length)]
-    : issue.path.split(".");
+    : keysOf(issue.path);
   return { keys, issue };
 }
 

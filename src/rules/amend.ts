@@ -6,7 +6,7 @@ import {
   readCode,
   type SupplyAreaTableId,
 } from "../edition/index.js";
-import { type Reader, readAll, refuse } from "../input/reader.js";
+import { member, type Reader, readAll, refuse } from "../input/reader.js";
 import { hasRatingRow, hasSupplyRow } from "./amended-tables.js";
 import { ratingTable } from "./rating-table.js";
 import { supplyTableUnder } from "./tables.js";
@@ -51,28 +51,24 @@ export function amend(code: Code, ...amendments: readonly Amendment[]): Code {
   });
 }
 
-/** Checks that every amended cell exists and that its table still rises, each amendment taken as in force. */
-function keepsOrder(at: Reader, code: Code): boolean {
+/** Checks that every amended cell of a code exists and that its table still rises, each amendment taken as in force. */
+export function keepsOrder(at: Reader, code: Code): boolean {
   const always = {
     ...code,
     amendments: (code.amendments ?? []).map(({ when: _, ...one }) => one as Amendment),
   };
   return (code.amendments ?? []).every((one, i) => {
     if (one.kind !== "cell") return true;
-    const path = `amendments[${i}]`;
+    const list = member(at, "amendments").path;
+    const place = (key: "row" | "size") => ({ ...at, value: one[key], path: `${list}[${i}].${key}` });
     if (!hasRow(code, one)) {
       const expected = `a row of the ${one.table} table of ${code.year}`;
-      refuse(
-        { ...at, value: one.row, path: `${path}.row` },
-        "unknown-value",
-        expected,
-        "name the row as the table does",
-      );
+      refuse(place("row"), "unknown-value", expected, "name the row as the table does");
       return false;
     }
     if (rises(sizesOf(always, one))) return true;
-    const place = { ...at, value: one.size, path: `${path}.size` };
-    refuse(place, "out-of-order", "a size that keeps the table rising", "a larger row never asks for less");
+    const expected = "a size that keeps the table rising";
+    refuse(place("size"), "out-of-order", expected, "a larger row never asks for less");
     return false;
   });
 }

@@ -5,6 +5,7 @@ import {
   type Citation,
   type Code,
   citeAmendment,
+  type ElectrodeKind,
   holds,
   type Role,
 } from "../edition/index.js";
@@ -36,9 +37,16 @@ export function isAlwaysWire(code: Code, role: Role): boolean {
   return amendmentsInForce(code, "always-wire").some((one) => one.role === role);
 }
 
-/** The amendment in force that gives a role another basis, if there is one. */
-export function basisInForce(code: Code, role: Role, use: "no-increase" | "no-electrode-ceiling"): boolean {
-  return amendmentsInForce(code, "basis").some((one) => one.role === role && one.use === use);
+/** Whether an amendment in force lifts the increase in proportion from a role. */
+export function isWithoutIncrease(code: Code, role: Role): boolean {
+  return amendmentsInForce(code, "basis").some((one) => one.role === role && one.use === "no-increase");
+}
+
+/** Whether an amendment in force lifts the ceiling that a kind of electrode sets. */
+export function isWithoutCeiling(code: Code, electrode: ElectrodeKind): boolean {
+  return amendmentsInForce(code, "basis").some(
+    (one) => one.use === "no-electrode-ceiling" && (one.electrode ?? electrode) === electrode,
+  );
 }
 
 function onOtherBasis(decided: Decided): Decided {

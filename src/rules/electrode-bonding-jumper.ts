@@ -6,7 +6,7 @@ import { member, optional, type Reader, readAll, readFlag, readObject } from "..
 import type { CapStep } from "../sizing/index.js";
 import type { Supply } from "../supply/index.js";
 import { readSupply } from "../supply/read.js";
-import { basisInForce } from "./amendment-effects.js";
+import { isWithoutCeiling } from "./amendment-effects.js";
 import type { Decided } from "./decided.js";
 import { type Electrode, electrodeCap, electrodeCautions, namedLimit } from "./electrode.js";
 import { finish } from "./finish.js";
@@ -67,7 +67,7 @@ export function sizeElectrodeBondingJumper(input: ElectrodeJumperInput): SizingR
 const role = "electrode-bonding-jumper";
 
 function decide(code: Code, { supply, jumper, to, supplemental = false }: ElectrodeJumperInput): Decided {
-  const isLifted = basisInForce(code, role, "no-electrode-ceiling");
+  const isLifted = to.some(({ kind }) => isWithoutCeiling(code, kind));
   const sole = supplemental ? supplementalCap(code, to, jumper.material) : null;
   const cap = isLifted ? null : (sole ?? electrodeCap(code, to, jumper.material));
   const caps = cap === null ? [] : [cap];

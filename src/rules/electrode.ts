@@ -19,7 +19,7 @@ import {
 import { aluminumElectrodeConductor, ringElectrodeCeiling } from "../edition/tables/sections.generated.js";
 import { member, type Reader, readObject, readOneOf, refuse } from "../input/reader.js";
 import type { CapStep } from "../sizing/index.js";
-import { basisInForce } from "./amendment-effects.js";
+import { isWithoutCeiling } from "./amendment-effects.js";
 import type { Caution } from "./caution.js";
 
 /** A grounding electrode without a size of its own that counts (250.52). */
@@ -82,9 +82,10 @@ export function electrodeCap(
   material: Material,
 ): CapStep | null {
   const [first, ...others] = electrodes;
-  if (first === undefined || basisInForce(code, "grounding-electrode-conductor", "no-electrode-ceiling"))
-    return null;
-  const ceilings = electrodes.map((electrode) => ceilingOf(code, electrode, material));
+  if (first === undefined) return null;
+  const ceilings = electrodes.map((electrode) =>
+    isWithoutCeiling(code, electrode.kind) ? null : ceilingOf(code, electrode, material),
+  );
   const known = ceilings.filter((ceiling) => ceiling !== null);
   if (known.length < electrodes.length) return null;
   if (electrodeCeilingWording[code.year] === "sole-connection" && others.length > 0) {

@@ -4,7 +4,7 @@ import { equipmentGroundingFeederTap } from "../edition/tables/sections.generate
 import type { SharedStep } from "../sizing/index.js";
 import { sizeByRating } from "../sizing/size-by-rating.js";
 import type { SizedArea } from "../sizing/size-by-supply.js";
-import { basisInForce } from "./amendment-effects.js";
+import { isWithoutIncrease } from "./amendment-effects.js";
 import type { Decided } from "./decided.js";
 import { type ProtectedCircuit, ratingOf } from "./protected-circuit.js";
 import { ratedCautions } from "./rated-cautions.js";
@@ -60,8 +60,7 @@ function sizeCircuit(
   { conductor, floors }: RatedInput,
 ): SizedArea {
   const { device, conductors, increasedFrom } = circuit;
-  const counts =
-    countsIncrease(policy, circuit) && !basisInForce(code, "equipment-grounding-conductor", "no-increase");
+  const counts = countsIncrease(policy, circuit) && !isWithoutIncrease(code, "equipment-grounding-conductor");
   return sizeByRating({
     table: ratingTable(code),
     policy,

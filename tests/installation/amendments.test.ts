@@ -1,0 +1,207 @@
+import {
+  type Amendment,
+  buildSchedule,
+  type Drawing,
+  InputError,
+  proposalEffects,
+  readDrawing,
+} from "bondmil";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { anyDrawing, demo, demoNames, drawing, service, setsOf } from "./drawings.js";
+
+const citation = { jurisdiction: "Example County", section: "Sec. 12-3" };
+const floor: Amendment = { kind: "floor", role: "grounding-electrode-conductor", copper: "3 AWG", citation };
+const shortRuns: Amendment = {
+  kind: "basis",
+  role: "equipment-grounding-conductor",
+  use: "no-increase",
+  when: { lengthBelowFeet: 100 },
+  citation,
+};
+const wireOnRoofs: Amendment = {
+  kind: "always-wire",
+  role: "equipment-grounding-conductor",
+  when: { location: "roof" },
+  citation,
+};
+
+function amended(amendments: readonly unknown[], parts: Partial<Drawing>, circumstances?: object): Drawing {
+  const { code, ...rest } = drawing(parts);
+  const known = circumstances === undefined ? {} : { circumstances };
+  return { ...rest, code: { ...code, amendments, ...known } } as Drawing;
+}
+
+const long = (parts: object) => ({
+  id: "F1",
+  from: "D1",
+  to: "P1",
+  device: { amperes: 50 },
+  wiring: "raceway" as const,
+  conductors: setsOf(1, "4 AWG"),
+  increasedFrom: { conductors: setsOf(1, "8 AWG"), reason: "voltage-drop" as const },
+  ...parts,
+});
+
+const amendmentCodes = (cautions: readonly { readonly code: string }[]) =>
+  cautions.map(({ code }) => code).filter((code) => /amend|always/.test(code));
+
+function conductorsOf(data: Drawing) {
+  return buildSchedule(data).conductors;
+}
+
+describe("a drawing with amendments", () => {
+  it("sizes by them and cites them", () => {
+    const [, , electrode] = conductorsOf(amended([floor], { services: [service()] }));
+    expect(electrode?.result).toMatchObject({ outcome: { size: "3 AWG" }, governs: "floor" });
+    expect(electrode?.result.steps.map((step) => step.citation.section)).toContain(
+      "Example County, Sec. 12-3",
+    );
+  });
+
+  it("takes length and location from the circuit", () => {
+    const circuits = [
+      long({ id: "short", lengthFeet: 60 }),
+      long({ id: "long", lengthFeet: 160 }),
+      long({ id: "unknown" }),
+      long({ id: "roof", lengthFeet: 60, location: "roof" }),
+    ] as unknown as Drawing["circuits"];
+    const all = conductorsOf(amended([shortRuns, wireOnRoofs], { services: [service()], circuits })).filter(
+      ({ role }) => role === "equipment-grounding-conductor",
+    );
+    expect(all.map(({ result }) => [result.requiredArea, amendmentCodes(result.cautions)])).toMatchObject([
+      [10_380, ["amended", "amendment-condition-unknown"]],
+      [26_243, ["amendment-condition-not-met", "amendment-condition-unknown"]],
+      [26_243, ["amendment-condition-unknown", "amendment-condition-unknown"]],
+      [10_380, ["amended", "always-wire"]],
+    ]);
+  });
+
+  it.each([
+    [[{ ...floor, copper: "3 AGW" }], "code.amendments[0].copper"],
+    [
+      [
+        floor,
+        {
+          kind: "cell",
+          table: "electrode-conductor",
+          row: "2 AWG",
+          column: "copper",
+          size: "1 AWG",
+          citation,
+        },
+      ],
+      "code.amendments[1].size",
+    ],
+    [
+      [{ kind: "cell", table: "equipment-grounding", row: 401, column: "copper", size: "1 AWG", citation }],
+      "code.amendments[0].row",
+    ],
+  ])("refuses %j at %s", (amendments, path) => {
+    let paths: readonly string[] = [];
+    try {
+      buildSchedule(amended(amendments, { services: [service()] }));
+    } catch (error) {
+      if (error instanceof InputError) paths = error.issues.map((issue) => issue.path);
+    }
+    expect(paths).toEqual([path]);
+  });
+
+  it("has the conductors that it has without them", () => {
+    fc.assert(
+      fc.property(anyDrawing, (one) => {
+        const ids = (data: Drawing) => conductorsOf(data).map(({ id, alternative }) => [id, alternative]);
+        const amendments = [floor, shortRuns, wireOnRoofs] as unknown as Drawing["code"]["amendments"];
+        expect(ids({ ...one, code: { ...one.code, amendments } } as Drawing)).toEqual(ids(one));
+      }),
+    );
+  });
+});
+
+describe("a proposal", () => {
+  const drawings = demoNames.map(demo);
+  const effects = (...amendments: readonly Amendment[]) =>
+    proposalEffects({ year: "2023", amendments, drawings });
+
+  it("changes nothing when it is empty or as printed", () => {
+    const asPrinted = { ...floor, copper: "14 AWG" } as const;
+    for (const { grid, drawings: drawn } of [effects(), effects(asPrinted)]) {
+      expect(
+        grid.map(({ larger, smaller, cautioned, metal }) => [larger, smaller, cautioned, metal]),
+      ).toEqual(grid.map(() => [0, 0, 0, 0]));
+      expect(drawn.map(({ changed }) => changed)).toEqual(drawings.map(() => []));
+    }
+  });
+
+  it("shows what a floor makes larger, with the metal, and no other role", () => {
+    const { grid } = effects(floor);
+    const concerned = grid.filter(({ larger, smaller }) => larger + smaller > 0);
+    expect(concerned).toMatchObject([{ role: "grounding-electrode-conductor", smaller: 0, cautioned: 0 }]);
+    expect(concerned[0]?.example).toEqual({
+      id: "1 x 12 AWG copper, copper",
+      before: 16_510,
+      after: 52_620,
+      metal: 36_110,
+      cautions: [],
+    });
+  });
+
+  it("adds up the metal of a drawing by quantity", () => {
+    const { drawings: drawn } = effects(floor);
+    for (const { changed } of drawn) {
+      for (const { before, after, metal } of changed) {
+        expect(after).toBeGreaterThan(before);
+        expect(metal).toBeGreaterThan(0);
+      }
+    }
+    expect(drawn.map(({ title, changed }) => [title, changed.length])).toMatchInlineSnapshot(`
+      [
+        [
+          "Corner shop",
+          3,
+        ],
+        [
+          "Cold store",
+          4,
+        ],
+        [
+          "Print works",
+          4,
+        ],
+      ]
+    `);
+  });
+
+  it("shows where a material is forbidden though no size changes", () => {
+    const { grid } = effects({
+      kind: "material",
+      role: "grounding-electrode-conductor",
+      material: "aluminum",
+      citation,
+    });
+    expect(grid.filter(({ cautioned }) => cautioned > 0)).toMatchObject([
+      {
+        role: "grounding-electrode-conductor",
+        configurations: 2160,
+        cautioned: 1080,
+        example: { cautions: ["material-forbidden"] },
+      },
+    ]);
+  });
+
+  it.each([
+    [{ year: "2022", amendments: [] }, "year"],
+    [{ year: "2023", amendments: [], drawing: [] }, "drawing"],
+    [{ year: "2023", amendments: [{ kind: "ban", citation }] }, "amendments[0].kind"],
+  ])("refuses %j at %s", (input, path) => {
+    expect(() => proposalEffects(input as never)).toThrow(path);
+  });
+
+  it("leaves a drawing that can be read as it is", () => {
+    const one = demo("shop");
+    const before = structuredClone(one);
+    proposalEffects({ year: "2020", amendments: [floor], drawings: [one] });
+    expect(one).toEqual(before);
+    expect(readDrawing(one)).toBeDefined();
+  });
+});
