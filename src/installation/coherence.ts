@@ -2,7 +2,7 @@ import { columnOf } from "../conductor/index.js";
 import { conductorsOf } from "../supply/sums.js";
 import type { Drawing } from "./document.js";
 import { type Fault, fault, type Keys } from "./fault.js";
-import { hasGroundedConductor } from "./supplies.js";
+import { hasGroundedConductor, racewaysOf } from "./supplies.js";
 
 type Service = NonNullable<Drawing["services"]>[number];
 type Derived = NonNullable<Drawing["derivedSystems"]>[number];
@@ -51,6 +51,9 @@ function serviceFaults(service: Service, at: Keys): readonly Fault[] {
   const advice = "name the disconnect that is the service disconnect";
   return [
     ...systemFaults(service, at),
+    ...service.runs.flatMap((run, i) =>
+      racewaysOf(run).kind === "nonmetallic" ? fittingsFaults(run, [...at, "runs", i]) : [],
+    ),
     ...(isServed
       ? []
       : [fault("missing", [...at, "disconnects"], "a service disconnect", service.disconnects, advice)]),
@@ -78,6 +81,7 @@ function derivedFaults(system: Derived, at: Keys): readonly Fault[] {
   const keys = [...at, "source", "controlTransformer"];
   return [
     ...systemFaults(system, at),
+    ...system.runs.flatMap((run, i) => fittingsFaults(run, [...at, "runs", i])),
     ...(isOdd
       ? [fault("unknown-value", keys, "false", true, "only a transformer is a control transformer")]
       : []),
@@ -130,6 +134,13 @@ function bondFaults(system: Service, bondedBy: string | undefined, at: Keys): re
   if (bondedBy !== "grounded-conductor" || hasGroundedConductor(system)) return [];
   const keys = [...at, "bondedBy"];
   return [fault("unknown-value", keys, '"jumper"', bondedBy, "this system has no grounded conductor")];
+}
+
+/** Fittings bond nothing but the metal raceways of a service (250.92). */
+function fittingsFaults({ racewayJumpers: how }: Service["runs"][number], at: Keys): readonly Fault[] {
+  if (how !== "fittings-instead") return [];
+  const advice = "only the metal raceways of a service may be bonded by fittings instead";
+  return [fault("unknown-value", [...at, "racewayJumpers"], '"per-raceway" or "common"', how, advice)];
 }
 
 function unevenRaceways({ raceways, supply }: Service["runs"][number], at: Keys): readonly Fault[] {

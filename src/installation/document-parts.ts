@@ -82,8 +82,10 @@ function makeParts() {
     raceways: v.optional(raceways),
     racewayJumpers: v.optional(
       v.pipe(
-        v.picklist(["per-raceway", "common"]),
-        v.description("Whether metal raceways get a jumper each or one in common; common unless told."),
+        v.picklist(["per-raceway", "common", "fittings-instead"]),
+        v.description(
+          "Whether metal raceways get a jumper each or one in common, or, at a service, are bonded by fittings instead; common unless told.",
+        ),
       ),
     ),
     load: v.optional(load),

@@ -1,4 +1,8 @@
-import { derivedSupplySideJumper, parallelMinimum } from "../edition/tables/sections.generated.js";
+import {
+  derivedSupplySideJumper,
+  parallelMinimum,
+  serviceRacewayFittings,
+} from "../edition/tables/sections.generated.js";
 import { notRequired } from "../rules/finish.js";
 import { sizeGroundedConductor } from "../rules/grounded-conductor.js";
 import type { NeutralLoad } from "../rules/grounded-conductor-input.js";
@@ -60,16 +64,36 @@ export function racewayJumpersOf(system: RunsOfSystem, run: DrawnRun): readonly 
   const how = run.racewayJumpers ?? (wireInEach ? "per-raceway" : "common");
   const perRaceway = how === "per-raceway" && count > 1;
   const supply = supplyOf(run.supply, code.year);
+  const instead = insteadOfJumpers(kind, run);
   const result = sizeSupplySideBondingJumper({
     code,
     supply: perRaceway ? shareOf(supply, count) : supply,
     jumper: { material: drawing.materials.bondingJumpers },
     system: kind,
     scope: perRaceway ? "raceway" : "all",
-    ...(!isService && raceway === "nonflexible-metal" && { instead: "nonflexible-metal-raceway" as const }),
+    ...(instead && { instead }),
   });
   const times = perRaceway ? count : 1;
   return [scheduled(`supply-side-bonding-jumper ${run.id}`, run.from, run.to, result, { times, run })];
+}
+
+function insteadOfJumpers(
+  system: SystemKind,
+  run: DrawnRun,
+): "bonding-fittings" | "nonflexible-metal-raceway" | undefined {
+  if (system === "service") return run.racewayJumpers === "fittings-instead" ? "bonding-fittings" : undefined;
+  return racewaysOf(run).kind === "nonflexible-metal" ? "nonflexible-metal-raceway" : undefined;
+}
+
+/** Metal raceways of a service whose jumper fittings could stand in for. */
+export function racewayCautions(
+  runs: readonly DrawnRun[],
+  { code: { year } }: Pick<DrawingInCode, "code">,
+): readonly PlacedCaution[] {
+  const { section } = serviceRacewayFittings[year];
+  return runs
+    .filter((run) => racewaysOf(run).kind !== "nonmetallic" && run.racewayJumpers !== "fittings-instead")
+    .map(({ id }) => ({ code: "bonding-fittings-may-serve", section, at: id }));
 }
 
 /** Says of each run that the jumpers at both of its ends make a supply-side jumper needless. */

@@ -24,6 +24,7 @@ import {
   groundedConductorsOf,
   parallelCautions,
   type RunsOfSystem,
+  racewayCautions,
   racewayJumpersOf,
 } from "./schedule-runs.js";
 import { scheduled } from "./scheduled.js";
@@ -63,7 +64,12 @@ export function servicePart(at: ServiceInCode): ScheduledPart {
       ...electrodes.conductors,
       ...electrodeTaps(at),
     ],
-    cautions: [...serviceCautions(at), ...parallelCautions(runs, at), ...(electrodes.cautions ?? [])],
+    cautions: [
+      ...serviceCautions(at),
+      ...parallelCautions(runs, at),
+      ...racewayCautions(runs, at),
+      ...(electrodes.cautions ?? []),
+    ],
     notSized:
       service.electrodes?.length || service.commonElectrodeConductor
         ? []

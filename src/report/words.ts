@@ -40,6 +40,12 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
     "This edition describes a common electrode conductor with taps for services; for a building on a feeder ask the authority having jurisdiction.",
   "busbar-tie-inferred":
     "This edition gives the conductor to such a busbar no size of its own; that of a termination is taken.",
+  "bonding-fittings-may-serve":
+    "Threaded hubs, tight threadless fittings or listed bonding devices may bond a metal raceway of a service in place of this jumper; ordinary locknuts and bushings may not.",
+  "impaired-knockouts-need-jumpers":
+    "Bonded by fittings: ordinary locknuts and bushings do not count, and reducing washers and oversized, concentric or eccentric knockouts still get a jumper around them.",
+  "load-not-counted":
+    "No load is given for the grounded conductor: this is the least size for the fault path. Its load may ask for more.",
   "no-device-sized-by-conductors":
     "This edition sizes the jumper by the feeder's device; none is given, so it is sized by the feeder conductors, which as a rule asks for at least as much.",
   "equipment-grounding-conductor-may-serve":
@@ -100,6 +106,7 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
 
 /** Why a conductor is not required. */
 export const notRequiredWords: Readonly<Record<NotRequiredReason, string>> = {
+  "bonding-fittings-serve": "threaded or listed fittings bond the raceway in its place",
   "metal-raceway-serves": "a nonflexible metal raceway serves in its place",
   "grounded-conductor-serves": "the grounded conductor bonds this part",
   "jumpers-at-both-ends": "system bonding jumpers at both ends take its place",

@@ -69,9 +69,8 @@ export function sizeGroundedConductor(input: GroundedConductorInput): SizingResu
       ? finish(withoutTable(read, further, citation))
       : notRequired(role, code, conductor.material, "jumper-at-source", citation);
   }
-  return finish(
-    further.reduce(withStep, decideBySupply({ role, policies: policiesOf(read) }, jumperInputOf(read))),
-  );
+  const bySupply = decideBySupply({ role, policies: policiesOf(read) }, jumperInputOf(read));
+  return finish(further.reduce(withStep, read.load === undefined ? withoutLoad(bySupply) : bySupply));
 }
 
 const role = "grounded-conductor";
@@ -114,6 +113,12 @@ function furtherSteps(input: GroundedConductorInput): readonly FurtherStep[] {
     steps.push({ ...step, citation: both(rebondedBuilding[year], step.citation) });
   }
   return steps;
+}
+
+/** The table knows the fault path only; the load stands in another article. */
+function withoutLoad(decided: Decided): Decided {
+  const { section } = neutralLoad[decided.code.year];
+  return { ...decided, cautions: [...(decided.cautions ?? []), { code: "load-not-counted", section }] };
 }
 
 /** Two places that a step needs, as strong as the weaker one. */

@@ -34,6 +34,7 @@ export interface NotRequiredOutcome {
 export type NotRequiredReason =
   | "metal-raceway-serves"
   | "grounded-conductor-serves"
+  | "bonding-fittings-serve"
   | "jumper-at-source"
   | "jumpers-at-both-ends"
   | "nonferrous-raceway"

@@ -8,16 +8,21 @@ import {
 import {
   derivedSupplySideJumper,
   serviceBoxes,
+  serviceRacewayFittings,
   supplySideBoxesByGroundedConductor,
 } from "../edition/tables/sections.generated.js";
 import { member, optional, type Reader, readAll, readObject, readOneOf, refuse } from "../input/reader.js";
 import { isAlwaysWire } from "./amendment-effects.js";
+import type { Caution } from "./caution.js";
 import { notRequired } from "./finish.js";
 import { type JumperRole, sizeCheckedJumper } from "./jumper.js";
 import { type JumperInput, jumperKeys, readJumperMembers } from "./jumper-input.js";
 import { type Prepared, type PreparedRequest, prepareJumper } from "./prepare.js";
 import type { NotRequiredReason, SizingResult } from "./result.js";
 import { readSystemKind, type SystemKind } from "./system-kind.js";
+
+const insteads = ["nonflexible-metal-raceway", "grounded-conductor", "bonding-fittings"] as const;
+type Instead = (typeof insteads)[number];
 
 /** A supply-side bonding jumper to be sized. */
 export interface SupplySideJumperInput extends JumperInput {
@@ -30,9 +35,9 @@ export interface SupplySideJumperInput extends JumperInput {
   readonly scope?: "raceway" | "all";
   /**
    * What bonds in place of a wire or bus: a nonflexible metal raceway, or, at boxes and raceways of a service, the grounded
-   * conductor. No jumper is then required.
+   * conductor or fittings that are permitted for it. No jumper is then required.
    */
-  readonly instead?: "nonflexible-metal-raceway" | "grounded-conductor";
+  readonly instead?: Instead;
 }
 
 /**
@@ -63,13 +68,26 @@ export function sizeSupplySideBondingJumper(input: SupplySideJumperInput): Sizin
   const { year } = read.code;
   const serves = instead === "grounded-conductor" || !isAlwaysWire(read.code, role);
   if (instead !== undefined && serves) {
-    const none = (why: NotRequiredReason, citation: Citation): SizingResult =>
-      notRequired(role, read.code, read.jumper.material, why, citation);
-    if (instead === "grounded-conductor") {
-      return none("grounded-conductor-serves", supplySideBoxesByGroundedConductor[year]);
+    const none = (
+      why: NotRequiredReason,
+      citation: Citation,
+      cautions: readonly Caution[] = [],
+    ): SizingResult => notRequired(role, read.code, read.jumper.material, why, citation, cautions);
+    switch (instead) {
+      case "grounded-conductor":
+        return none("grounded-conductor-serves", supplySideBoxesByGroundedConductor[year]);
+      case "bonding-fittings": {
+        const citation = serviceRacewayFittings[year];
+        return none("bonding-fittings-serve", citation, [
+          { code: "impaired-knockouts-need-jumpers", section: citation.section },
+        ]);
+      }
+      case "nonflexible-metal-raceway":
+        return none(
+          "metal-raceway-serves",
+          system === "service" ? serviceBoxes[year] : derivedSupplySideJumper[year],
+        );
     }
-    const raceway = system === "service" ? serviceBoxes[year] : derivedSupplySideJumper[year];
-    return none("metal-raceway-serves", raceway);
   }
   return sizeCheckedJumper({ role, policies: policySets[system][scope] }, jumper);
 }
@@ -108,15 +126,13 @@ function readInput(at: Reader): SupplySideJumperInput | undefined {
   const jumper = readJumperMembers(at);
   const system = optional(member(at, "system"), readSystemKind);
   const scope = optional(member(at, "scope"), (one) => readOneOf(one, ["raceway", "all"]));
-  const instead = optional(member(at, "instead"), (one) =>
-    readOneOf(one, ["nonflexible-metal-raceway", "grounded-conductor"]),
-  );
-  if (instead === "grounded-conductor" && system === "separately-derived") {
+  const instead = optional(member(at, "instead"), (one) => readOneOf(one, insteads));
+  if (instead !== undefined && instead !== "nonflexible-metal-raceway" && system === "separately-derived") {
     return refuse(
       member(at, "instead"),
       "unknown-value",
       '"nonflexible-metal-raceway"',
-      "only at a service may the grounded conductor bond in place of the jumper",
+      "only at a service may the grounded conductor or fittings bond in place of the jumper",
     );
   }
   return (

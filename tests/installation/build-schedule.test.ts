@@ -131,9 +131,27 @@ describe("a service", () => {
       ["supply-side-bonding-jumper R1", 4, "1/0 AWG"],
       ["grounded-conductor R1", 4, "1/0 AWG"],
     ]);
+    expect(inRaceways({ raceways, racewayJumpers: "fittings-instead" })).toEqual([
+      ["supply-side-bonding-jumper R1", 0, "bonding-fittings-serve"],
+      ["grounded-conductor R1", 4, "1/0 AWG"],
+    ]);
     expect(inRaceways({ raceways: { count: 4, kind: "nonmetallic" } })).toEqual([
       ["grounded-conductor R1", 4, "1/0 AWG"],
     ]);
+  });
+
+  it("says where fittings could stand in for the jumper of a raceway, and that none are in nonmetallic ones", () => {
+    const schedule = (kind: string, racewayJumpers?: string) => {
+      const parts = { raceways: { count: 1, kind }, ...(racewayJumpers && { racewayJumpers }) };
+      return buildSchedule(
+        drawing({ services: [service({ runs: [run("R1", "U1", "D1", copper, parts)] })] }),
+      );
+    };
+    const said = (...args: Parameters<typeof schedule>) => cautionsOf(schedule(...args));
+    expect(said("nonflexible-metal")).toContainEqual(["bonding-fittings-may-serve", "R1"]);
+    expect(said("nonflexible-metal", "fittings-instead")).toEqual([]);
+    expect(said("nonmetallic")).toEqual([]);
+    expect(() => schedule("nonmetallic", "fittings-instead")).toThrow("services[0].runs[0].racewayJumpers");
   });
 
   it("adds the load of the grounded conductor, shared by its parallel parts", () => {
@@ -440,6 +458,12 @@ describe("a separately derived system", () => {
     expect(jumper("flexible-metal")).toEqual(["supply-side-bonding-jumper Y1", 2, "1/0 AWG"]);
     expect(jumper("nonmetallic", "common")).toEqual(["supply-side-bonding-jumper Y1", 1, "2/0 AWG"]);
     expect(jumper("nonflexible-metal")).toEqual(["supply-side-bonding-jumper Y1", 0, "metal-raceway-serves"]);
+  });
+
+  it("has no fittings in place of jumpers", () => {
+    const raceways = { count: 1, kind: "flexible-metal" };
+    const runs = [run("Y1", "T1", "P1", copper, { raceways, racewayJumpers: "fittings-instead" })];
+    expect(() => system({ runs })).toThrow("derivedSystems[0].runs[0].racewayJumpers");
   });
 
   const two = {

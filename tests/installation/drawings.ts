@@ -117,6 +117,17 @@ const anySupply = (parts: number): fc.Arbitrary<Run["supply"]> => {
   );
 };
 
+/** A run of a service, whose metal raceways may be bonded by fittings instead. */
+function anyServiceRun(...[id, from, to, hasNeutral]: Parameters<typeof anyRun>): fc.Arbitrary<Run> {
+  return fc
+    .tuple(anyRun(id, from, to, hasNeutral), fc.boolean())
+    .map(([one, fittings]) =>
+      fittings && one.raceways !== undefined && one.raceways.kind !== "nonmetallic"
+        ? { ...one, racewayJumpers: "fittings-instead" }
+        : one,
+    );
+}
+
 function anyRun(id: string, from: string, to: string, hasNeutral: boolean): fc.Arbitrary<Run> {
   return fc.integer({ min: 1, max: 4 }).chain((count) =>
     fc.record(
@@ -200,8 +211,8 @@ function anyService(n: number): fc.Arbitrary<Service> {
         }),
       ),
       runs: fc.tuple(
-        anyRun(`S${n}R`, `S${n}U`, `S${n}W`, hasNeutral),
-        ...ids.map((id) => anyRun(`${id}R`, `S${n}W`, id, hasNeutral)),
+        anyServiceRun(`S${n}R`, `S${n}U`, `S${n}W`, hasNeutral),
+        ...ids.map((id) => anyServiceRun(`${id}R`, `S${n}W`, id, hasNeutral)),
       ),
       disconnects: fc.tuple(
         ...ids.map((id, i) =>

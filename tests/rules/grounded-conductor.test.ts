@@ -31,6 +31,15 @@ describe("the table", () => {
     expect(ask(sets(3, "500 kcmil"))).toMatchObject({ requiredArea: 187_500, governs: "one-eighth" });
   });
 
+  it("says where the load would stand when none is given", () => {
+    const cautions = (year: EditionYear, change: Partial<GroundedConductorInput> = {}) =>
+      inEdition(year, sets(1, "350 kcmil"), change).cautions;
+    expect(cautions("2023")).toEqual([{ code: "load-not-counted", section: "220.61" }]);
+    expect(cautions("2026")).toEqual([{ code: "load-not-counted", section: "120.61" }]);
+    expect(cautions("2023", { load: { amperes: 40, circuitAmperes: 400 } })).toEqual([]);
+    expect(cautions("2023", { grounded: "phase" })).toEqual([]);
+  });
+
   it("stands in another section by edition and scope", () => {
     const sections = (change: Partial<GroundedConductorInput>) =>
       editionYears.map((year) => inEdition(year, sets(1, "500 kcmil"), change).citation.section);

@@ -353,6 +353,21 @@ describe("what bonds in place of a supply-side bonding jumper", () => {
     expect(result).toMatchObject({ requiredArea: 0, steps: [], governs: null });
   });
 
+  it("is fittings at a raceway of a service, but not around impaired knockouts", () => {
+    const result = sizeSupplySideBondingJumper({ ...input, instead: "bonding-fittings" });
+    expect(result.outcome).toMatchObject({
+      why: "bonding-fittings-serve",
+      citation: { section: "250.92(B)" },
+    });
+    expect(result.cautions).toEqual([{ code: "impaired-knockouts-need-jumpers", section: "250.92(B)" }]);
+  });
+
+  it.each(["grounded-conductor", "bonding-fittings"] as const)("is not %s in a derived system", (instead) => {
+    expect(() => sizeSupplySideBondingJumper({ ...input, system: "separately-derived", instead })).toThrow(
+      'instead: expected "nonflexible-metal-raceway"',
+    );
+  });
+
   it("is no raceway where an amendment asks for a wire", () => {
     const code = amend(
       { year: "2020" },

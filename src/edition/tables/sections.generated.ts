@@ -420,6 +420,17 @@ export const supplySideBoxesByGroundedConductor: ByEdition<Citation> = {
   "2026": { section: "250.92(B)(1)", evidence: "carried" },
 };
 
+/** Service raceways may be bonded by threaded hubs, tight threadless fittings or listed bonding devices. */
+export const serviceRacewayFittings: ByEdition<Citation> = {
+  "2008": { section: "250.92(B)", evidence: "carried" },
+  "2011": { section: "250.92(B)", evidence: "single" },
+  "2014": { section: "250.92(B)", evidence: "bracketed" },
+  "2017": { section: "250.92(B)", evidence: "single" },
+  "2020": { section: "250.92(B)", evidence: "single" },
+  "2023": { section: "250.92(B)", evidence: "single" },
+  "2026": { section: "250.92(B)", evidence: "carried" },
+};
+
 /** Existing separate building that keeps its grounded conductor as the fault path: not smaller than an equipment grounding conductor, nor than its load asks for. */
 export const rebondedBuilding: ByEdition<Citation> = {
   "2008": { section: "250.32(B) Exception", evidence: "carried" },
