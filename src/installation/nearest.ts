@@ -3,6 +3,7 @@ export function nearest(word: string, known: readonly string[]): string | undefi
   const near = known
     .map((one) => ({ one, changes: changesBetween(word.toLowerCase(), one.toLowerCase()) }))
     .filter(({ one, changes }) => changes <= Math.max(2, Math.floor(one.length / 3)))
+    .filter(({ one, changes }) => changes < Math.min(word.length, one.length))
     .sort((a, b) => a.changes - b.changes);
   return near[0]?.one;
 }

@@ -23,7 +23,7 @@ function faultsOf(issue: SchemaIssue, root: Schema, before: Keys): readonly Faul
     return unknownKeys(last.input, schemaAt(root, own.slice(0, -1)), keys.slice(0, -1));
   }
   if (issue.type === "union") return unionFaults(issue, schemaAt(root, own), keys);
-  return [oneFault(issue, keys)];
+  return [oneFault(issue, keys, schemaAt(root, own))];
 }
 
 /** Says of a union what is wrong in the alternative that is meant, not that none of them fits. */
@@ -52,21 +52,18 @@ function unknownKeys(input: unknown, schema: Schema | undefined, at: Keys): read
     .filter((key) => !known.includes(key))
     .slice(0, mostUnknown)
     .map((key) => {
-      const near = nearest(key, known);
+      const free = known.filter((one) => !given.includes(one));
+      const near = nearest(key, free);
       const shown = key.length > 60 ? `${key.slice(0, 57)}...` : key;
-      const advice = near === undefined ? "remove it" : `did you mean "${near}"?`;
-      const { keys, issue } = fault(
-        "unknown-key",
-        [...at, key],
-        near === undefined ? "no such key" : `"${near}"`,
-        key,
-        advice,
-      );
+      const rest = free.length === 0 ? "remove it" : `remove it, or use one of ${free.join(", ")}`;
+      const advice = near === undefined ? rest : `did you mean "${near}"?`;
+      const expected = near === undefined ? "no such key" : `"${near}"`;
+      const { keys, issue } = fault("unknown-key", [...at, key], expected, key, advice);
       return { keys, issue: { ...issue, message: `"${shown}" is not known here; ${advice}` } };
     });
 }
 
-function oneFault(issue: SchemaIssue, keys: Keys): Fault {
+function oneFault(issue: SchemaIssue, keys: Keys, schema: Schema | undefined): Fault {
   const code = codeOf(issue);
   const expected = issue.expected ?? issue.message;
   const name = keys.at(-1);
@@ -76,8 +73,20 @@ function oneFault(issue: SchemaIssue, keys: Keys): Fault {
     keys,
     isNamed ? `"${name}"` : expected,
     issue.input,
-    code === "missing" ? "give it" : (adviceOf(issue) ?? "see the schema of drawings"),
+    code === "missing" ? missingAdvice(schema) : (adviceOf(issue) ?? "see the schema of drawings"),
   );
+}
+
+/** What a missing member is, as far as its definition says. */
+function missingAdvice(schema: Schema | undefined): string {
+  const { options } = (unwrapped(schema) ?? {}) as { readonly options?: readonly unknown[] };
+  const words = (options ?? []).filter((one) => typeof one === "string");
+  const description = schema && v.getDescription(schema as Parameters<typeof v.getDescription>[0]);
+  const shown = [
+    ...(description === undefined ? [] : [description.replace(/\.$/, "")]),
+    ...(words.length === 0 ? [] : [`one of ${words.map((word) => `"${word}"`).join(", ")}`]),
+  ];
+  return shown.length === 0 ? "give it" : `give it: ${shown.join("; ")}`;
 }
 
 function adviceOf({ type, expected, input }: SchemaIssue): string | undefined {

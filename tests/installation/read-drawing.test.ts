@@ -62,6 +62,14 @@ describe("reading a drawing", () => {
     expect(refused({ ...drawing({}), format: "1" })).toEqual([["unknown-value", "format"]]);
   });
 
+  it("says what a missing member is", () => {
+    const { housing: _, ...lacking } = service();
+    expect(messages(drawing({ services: [{ ...lacking, intersystem: [] } as never] }))).toEqual([
+      'services[0].housing: expected "housing", received nothing; give it: Whether each disconnect has an enclosure of its own or all are one assembly listed as service equipment; one of "separate-enclosures", "listed-assembly"',
+      'services[0].intersystem: "intersystem" is not known here; remove it, or use one of impedance, boxes, housing, commonElectrodeConductor',
+    ]);
+  });
+
   it("names the known key nearest to an unknown one, and lists all of an object", () => {
     const data = { ...drawing({}), servces: [], bildings: [], zzz: 1 };
     expect(refused(data)).toEqual([
@@ -72,7 +80,7 @@ describe("reading a drawing", () => {
     expect(messages(data)).toEqual([
       'servces: "servces" is not known here; did you mean "services"?',
       'bildings: "bildings" is not known here; did you mean "buildings"?',
-      'zzz: "zzz" is not known here; remove it',
+      'zzz: "zzz" is not known here; remove it, or use one of $schema, existing, services, derivedSystems, generators, circuits, buildings, piping, structuralMetal, intersystem, installed',
     ]);
     const inRun = { ...service().runs[0], lenghtFeet: 5 };
     expect(messages(drawing({ services: [service({ runs: [inRun] as never })] }))).toEqual([
