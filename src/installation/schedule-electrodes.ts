@@ -116,12 +116,15 @@ export function asElectrode({ kind, ringConductor }: DrawnElectrode): Electrode 
   return kind === "ring" ? { kind, conductor: ringConductor ?? "2 AWG" } : { kind };
 }
 
-/** A lone rod, pipe or plate, and water pipes alone, want another electrode beside them. */
+/**
+ * A lone rod, pipe or plate, and water pipes alone, want another electrode beside them. A derived system that names the water pipe
+ * means the building's, whose other electrodes are drawn elsewhere.
+ */
 function supplementCautions({ of, electrodes, code }: ElectrodesOf): readonly PlacedCaution[] {
   const [first, ...others] = electrodes;
-  if (first === undefined || of === "separately-derived") return [];
+  if (first === undefined) return [];
   const isLone = others.length === 0 && ["rod", "pipe", "plate"].includes(first.kind);
-  const isWater = electrodes.every(({ kind }) => kind === "metal-water-pipe");
+  const isWater = of !== "separately-derived" && electrodes.every(({ kind }) => kind === "metal-water-pipe");
   const { section } = electrodeSupplement[code.year];
   return isLone || isWater ? [{ code: "electrode-to-be-supplemented", section, at: first.id }] : [];
 }

@@ -384,6 +384,22 @@ describe("a service", () => {
     expect(cautions(["concrete-encased"], true)).toEqual([["outdoor-transformer-electrode", "U1"]]);
   });
 
+  it("wants another electrode beside a lone rod of a derived system, but not beside the building's water pipe", () => {
+    const cautions = (...kinds: readonly ("rod" | "metal-water-pipe")[]) =>
+      cautionsOf(
+        buildSchedule(
+          drawing({
+            derivedSystems: [
+              derived({ electrodes: kinds.map((kind, i) => ({ id: `E${i}`, kind, from: "T1" })) }),
+            ],
+          }),
+        ),
+      );
+    expect(cautions("rod")).toEqual([["electrode-to-be-supplemented", "E0"]]);
+    expect(cautions("rod", "rod")).toEqual([]);
+    expect(cautions("metal-water-pipe")).toEqual([]);
+  });
+
   it("says that a jumper in a wireway is no main jumper, and that electrodes are missing", () => {
     const schedule = buildSchedule(
       drawing({
@@ -490,7 +506,7 @@ describe("a separately derived system", () => {
     const read = { readings: { "electrode-connection-with-several-jumpers": "at-one-jumper" } };
     const one = drawing({
       derivedSystems: [
-        derived({ ...two, jumperAt: "disconnects", electrodes: [{ id: "G1", kind: "rod", from: "P1" }] }),
+        derived({ ...two, jumperAt: "disconnects", electrodes: [{ id: "G1", kind: "structural-metal", from: "P1" }] }),
       ],
     });
     expect(buildSchedule({ ...one, code: { year: "2023", ...read } }).cautions).toEqual([]);
@@ -559,7 +575,7 @@ describe("a separately derived system", () => {
           {
             source: { id: "T1", kind: "transformer", outdoors: true },
             jumperAt: "disconnects",
-            electrodes: [{ id: "G1", kind: "rod", from: "P1" }],
+            electrodes: [{ id: "G1", kind: "structural-metal", from: "P1" }],
           },
           year,
         ),
