@@ -506,7 +506,11 @@ describe("a separately derived system", () => {
     const read = { readings: { "electrode-connection-with-several-jumpers": "at-one-jumper" } };
     const one = drawing({
       derivedSystems: [
-        derived({ ...two, jumperAt: "disconnects", electrodes: [{ id: "G1", kind: "structural-metal", from: "P1" }] }),
+        derived({
+          ...two,
+          jumperAt: "disconnects",
+          electrodes: [{ id: "G1", kind: "structural-metal", from: "P1" }],
+        }),
       ],
     });
     expect(buildSchedule({ ...one, code: { year: "2023", ...read } }).cautions).toEqual([]);
