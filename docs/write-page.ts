@@ -1,16 +1,18 @@
 import { readFileSync, writeFileSync } from "node:fs";
+import { posix } from "node:path";
 
 /** Writes a page of this folder; with `--check` on the command line it only says whether the written one is fresh. */
 export function writePage(name: string, text: string, command: string): void {
   const path = new URL(name, import.meta.url);
+  const shown = posix.join("docs", name);
   if (!process.argv.includes("--check")) {
     writeFileSync(path, text);
-    console.log(`docs/${name} written`);
+    console.log(`${shown} written`);
   } else if (readIfThere(path) !== text) {
-    console.error(`docs/${name} is stale: npm run ${command}`);
+    console.error(`${shown} is stale: npm run ${command}`);
     process.exitCode = 1;
   } else {
-    console.log(`docs/${name} is fresh`);
+    console.log(`${shown} is fresh`);
   }
 }
 

@@ -1,62 +1,23 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { posix } from "node:path";
-import { fileURLToPath } from "node:url";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { importsOf, readTree, roomOf, type Tree } from "../../docs/rooms/imports.js";
+import { rooms } from "../../docs/rooms/rooms.js";
 import { roles } from "../../src/edition/role.js";
 
-/** Top floor first: a room imports only from itself and from rooms before it. */
-const rooms = [
-  "input",
-  "units",
-  "conductor",
-  "edition",
-  "ampacity",
-  "supply",
-  "sizing",
-  "rules",
-  "arrangement",
-  "engineering",
-  "proposal",
-  "comparison",
-  "installation",
-  "report",
-  "command",
-];
+const names = rooms.map(({ name }) => name);
 const longestFile = 300;
-/** The one package that one room may import. */
-const packages: Readonly<Record<string, string>> = { installation: "valibot" };
-
-/** Paths below src with forward slashes, and their text. */
-type Tree = ReadonlyMap<string, string>;
-
-function readTree(): Tree {
-  const src = fileURLToPath(new URL("../../src/", import.meta.url));
-  const paths = readdirSync(src, { recursive: true, encoding: "utf8" }).filter((path) =>
-    path.endsWith(".ts"),
-  );
-  return new Map(paths.map((path) => [path.replaceAll("\\", "/"), readFileSync(src + path, "utf8")]));
-}
-
-function importsOf(file: string, text: string): readonly string[] {
-  return ts
-    .preProcessFile(text, true, false)
-    .importedFiles.map(({ fileName }) =>
-      fileName.startsWith(".") ? posix.join(posix.dirname(file), fileName).replace(/\.js$/, ".ts") : fileName,
-    );
-}
-
 function wrongImports(tree: Tree): readonly string[] {
   return [...tree].flatMap(([file, text]) => {
     if (file === "index.ts") return [];
-    const room = file.includes("/") ? file.slice(0, file.indexOf("/")) : "";
-    const floor = rooms.indexOf(room);
-    if (floor < 0) return [`${file}: the room "${room}" is not in the list of floors`];
+    const room = roomOf(file);
+    const floor = names.indexOf(room);
+    const own = rooms[floor];
+    if (own === undefined) return [`${file}: the room "${room}" is not in the list of floors`];
     return importsOf(file, text)
       .filter((target) => {
-        if (target.startsWith("node:")) return room !== "command";
-        if (target === packages[room]) return false;
-        const above = rooms.indexOf(target.slice(0, target.indexOf("/")));
+        if (target.startsWith("node:")) return own.nodeModules !== true;
+        if (target === own.package) return false;
+        const above = names.indexOf(roomOf(target));
         return !tree.has(target) || above < 0 || above > floor;
       })
       .map((target) => `${file} may not import ${target}`);
@@ -102,6 +63,8 @@ describe("the floors of src", () => {
   const tree = readTree();
   it("import only upwards", () => expect(wrongImports(tree)).toEqual([]));
   it("have no import cycles", () => expect(cycles(tree)).toEqual([]));
+  it("are all lived in", () =>
+    expect(names).toEqual(names.filter((name) => [...tree.keys()].some((file) => roomOf(file) === name))));
   it(`have no file over ${longestFile} lines`, () => expect(longFiles(tree)).toEqual([]));
   it("keep roles and editions out of sizing", () => expect(kernelSecrets(tree)).toEqual([]));
 });
