@@ -25,12 +25,16 @@ export function finish(asPrinted: Decided): SizingResult {
   const standard = form === "wire" ? standardSizeStep(requiredArea, conductorSizes[year]) : null;
   const steps = standard === null ? decided.steps : [...decided.steps, standard];
   const tooLarge = form === "wire" && standard === null;
+  const { purpose, name } = roleFacts[role];
   const outcome: Outcome =
     standard === null
       ? { kind: "area-only", requiredArea, why: tooLarge ? "above-largest-standard-size" : "bus" }
       : { kind: "conductor", size: standard.size, quantity: decided.quantity ?? 1 };
   return {
-    ...headOf(role, year),
+    role,
+    purpose,
+    edition: year,
+    name: name[year],
     material,
     form,
     outcome,
@@ -55,8 +59,12 @@ export function notRequired(
   citation: Citation,
   cautions: readonly Caution[] = [],
 ): SizingResult {
+  const { purpose, name } = roleFacts[role];
   return {
-    ...headOf(role, code.year),
+    role,
+    purpose,
+    edition: code.year,
+    name: name[code.year],
     material,
     form: "wire",
     outcome: { kind: "not-required", why, citation },
@@ -74,8 +82,4 @@ export function notRequired(
 function citationsOf(step: Step): readonly Citation[] {
   const conductors = step.kind === "assumed" ? step.conductors.map(({ citation }) => citation) : [];
   return [step.citation, ...conductors];
-}
-
-function headOf(role: Role, year: Code["year"]): Pick<SizingResult, "role" | "purpose" | "edition" | "name"> {
-  return { role, purpose: roleFacts[role].purpose, edition: year, name: roleFacts[role].name[year] };
 }
