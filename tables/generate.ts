@@ -18,6 +18,7 @@ import {
   checkTable,
 } from "./generator/checks.js";
 import type { Collected } from "./generator/collected.js";
+import { csvFiles } from "./generator/csv.js";
 import { checkDebts, collectDebts, type DebtsFile } from "./generator/debts.js";
 import * as emit from "./generator/emit.js";
 import { emitRatingPolicies, emitRatingTable, emitTrayTable } from "./generator/emit-rating.js";
@@ -41,6 +42,7 @@ import { checkWitness, readWitnesses, withWitnesses } from "./generator/witnesse
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const modules = join(here, "../src/edition/tables");
+const csv = join(here, "csv");
 const faults: string[] = [];
 const toFill: string[] = [];
 
@@ -160,6 +162,7 @@ const files = new Map([
   [join(here, "../docs/editions.md"), editionsPage(collected)],
   [join(here, "unconfirmed.md"), debtsPage(debts, channels)],
   [join(modules, "readings.generated.ts"), emit.emitReadings(readings)],
+  ...[...csvFiles(collected)].map(([name, text]) => [join(csv, name), text] as const),
 ]);
 
 const check = process.argv.includes("--check");
@@ -172,7 +175,7 @@ for (const [path, text] of files) {
     writeFileSync(path, wanted);
   }
 }
-const written = readdirSync(modules).map((name) => join(modules, name));
+const written = [modules, csv].flatMap((folder) => readdirSync(folder).map((name) => join(folder, name)));
 stale.push(
   ...written
     .filter((path) => !files.has(path))

@@ -3,9 +3,9 @@ import { fileURLToPath } from "node:url";
 
 const biome = fileURLToPath(new URL("../../node_modules/@biomejs/biome/bin/biome", import.meta.url));
 
-/** A text as the formatter of this repository writes it; Markdown is left as it is. */
+/** A text as the formatter of this repository writes it; Markdown and CSV are left as they are. */
 export function formatted(path: string, text: string): string {
-  if (path.endsWith(".md")) return text;
+  if (/\.(md|csv)$/.test(path)) return text;
   const run = spawnSync(process.execPath, [biome, "format", `--stdin-file-path=${path}`], {
     input: text,
     encoding: "utf8",

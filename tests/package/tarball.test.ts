@@ -59,7 +59,7 @@ describe("the packed tarball, as a user gets it", () => {
 
   it("holds the build, the tables and the papers, and nothing else", () => {
     const wanted =
-      /^(dist\/|tables\/[^/]+\.json$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/rules\/[^/]+\.md$|docs\/(?:schema|drawings)\/[^/]+\.json$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
+      /^(dist\/|tables\/[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/rules\/[^/]+\.md$|docs\/(?:schema|drawings)\/[^/]+\.json$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
     expect(packed).toContain("LICENSE");
     expect(packed.filter((path) => !wanted.test(path))).toEqual([]);
   });
@@ -89,6 +89,15 @@ console.log(JSON.stringify(outcome));`;
     const script = `const table = require("${table}"); console.log(table.id);`;
     writeFileSync(join(folder, "table.cjs"), script);
     expect(run(folder, process.execPath, "table.cjs").trim()).toBe("electrode-conductor");
+  });
+
+  it("lets its tables be found as CSV", () => {
+    const script = `const path = require.resolve("bondmil/tables/electrode-conductor.csv");
+console.log(require("node:fs").readFileSync(path, "utf8").split("\\r\\n")[1]);`;
+    writeFileSync(join(folder, "csv.cjs"), script);
+    expect(run(folder, process.execPath, "csv.cjs").trim()).toBe(
+      "2008,Table 250.66,1,2 AWG,1/0 AWG,8 AWG,6 AWG",
+    );
   });
 
   it("compiles in a strict TypeScript project", { timeout: 20_000 }, () => {

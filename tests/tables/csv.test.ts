@@ -1,0 +1,182 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { editionYears } from "bondmil";
+import { parse } from "csv-parse/sync";
+import { describe, expect, it } from "vitest";
+import type { ChannelsFile } from "../../tables/generator/channels.js";
+import { blockFor } from "../../tables/generator/checks.js";
+import type {
+  Cell,
+  LimitBlock,
+  NamedSizesFile,
+  PlacementsFile,
+  PoliciesFile,
+  RolesFile,
+  SectionsFile,
+  TableFile,
+  WithstandFile,
+} from "../../tables/generator/model.js";
+import { readWitnesses, withWitnesses } from "../../tables/generator/witnesses.js";
+
+const folder = join(import.meta.dirname, "../../tables");
+const json = <T>(name: string): T => JSON.parse(readFileSync(join(folder, `${name}.json`), "utf8")) as T;
+
+/** A file as a general CSV reader gives it: text by column. */
+function csv(name: string): readonly Readonly<Record<string, string>>[] {
+  return parse(readFileSync(join(folder, "csv", `${name}.csv`)), {
+    columns: true,
+    record_delimiter: "\r\n",
+  });
+}
+
+/** What stands in a CSV for a cell of a JSON file: empty for nothing. */
+const asText = (cell: Cell | undefined): string => String(cell ?? "");
+
+/** A line as text, whatever the cells were. */
+const line = (cells: Readonly<Record<string, Cell | undefined>>): Readonly<Record<string, string>> =>
+  Object.fromEntries(Object.entries(cells).map(([column, cell]) => [column, asText(cell)]));
+
+const named = readdirSync(folder).filter((name) => name.endsWith(".json"));
+const tables = named
+  .map((name) => json<TableFile>(name.replace(".json", "")))
+  .filter((file) => "blocks" in file);
+const policies = { ...json<PoliciesFile>("policies").policies };
+const ratingPolicies = { ...json<PoliciesFile>("rating-policies").policies };
+
+describe("the tables as CSV", () => {
+  it("are these", () => {
+    const others = "evidence named-sizes placements policies policy-basis rating-policies roles sections";
+    const names = [...tables.map(({ id }) => id), ...others.split(" "), "short-time-withstand"];
+    expect(readdirSync(join(folder, "csv"))).toEqual(names.map((name) => `${name}.csv`).sort());
+  });
+
+  it.each(tables.map((table) => [table.id, table] as const))("%s has the cells of its JSON", (id, table) => {
+    const lines = csv(id);
+    for (const edition of editionYears) {
+      const rows = table.number[edition] === null ? [] : (blockFor(table, edition)?.rows ?? []);
+      expect(lines.filter((one) => one["edition"] === edition)).toEqual(
+        rows.map((row, i) =>
+          line({
+            edition,
+            number: table.number[edition],
+            row: i + 1,
+            ...Object.fromEntries(table.columns.map((column, at) => [column.id, row[at]])),
+          }),
+        ),
+      );
+    }
+    expect(lines.filter((one) => !(editionYears as readonly unknown[]).includes(one["edition"]))).toEqual([]);
+  });
+
+  it("name the evidence of each table and cell", () => {
+    const channels = json<ChannelsFile>("channels");
+    const witnesses = [...readWitnesses(folder).values()];
+    const lines = csv("evidence");
+    let expected = 0;
+    for (const table of tables.map((one) => withWitnesses(one, witnesses, channels))) {
+      for (const edition of editionYears) {
+        const of = lines.filter((one) => one["table"] === table.id && one["edition"] === edition);
+        const whole = table.evidence[edition];
+        const cells = (table.cells ?? []).filter((cell) => cell.edition === edition);
+        expect(of[0]?.["level"]).toBe(whole?.level);
+        expect(of[0]?.["sources"]).toBe(whole?.sources.join(" "));
+        const rows = csv(table.id).filter((one) => one["edition"] === edition);
+        const first = table.columns[0]?.id ?? "";
+        expect(
+          of.slice(1).map(({ row, column, level, sources }) => ({
+            row: rows.find((one) => one["row"] === row)?.[first] || "last",
+            column,
+            level,
+            sources,
+          })),
+        ).toEqual(
+          cells.map(({ row, column, level, sources }) => ({
+            row,
+            column,
+            level,
+            sources: (sources ?? []).join(" "),
+          })),
+        );
+        expected += whole === undefined ? 0 : 1 + cells.length;
+      }
+    }
+    expect(lines).toHaveLength(expected);
+  });
+
+  it.each([
+    ["policies", policies],
+    ["rating-policies", ratingPolicies],
+  ])("%s have the fields of their JSON", (name, sets) => {
+    const lines = Object.entries(sets).flatMap(([policy, blocks]) =>
+      editionYears.map((edition) => {
+        const block = blocks.find(({ editions }) => editions.includes(edition));
+        const limits = ["ceiling", "floor"].filter((field) => field in (block ?? {}));
+        const { editions, basis, sources, note, ceiling, floor, ...fields } = block ?? expect.fail(policy);
+        const sizes = limits.map((field) => {
+          const limit = block?.[field] as LimitBlock | null;
+          return { [`${field}Copper`]: limit?.copper, [`${field}Aluminum`]: limit?.aluminum };
+        });
+        return line(Object.assign({ policy, edition }, fields, ...sizes));
+      }),
+    );
+    expect(csv(name)).toEqual(lines);
+  });
+
+  it("hold the section and evidence of every part of a policy", () => {
+    const lines = Object.entries({ ...policies, ...ratingPolicies }).flatMap(([policy, blocks]) =>
+      editionYears.flatMap((edition) => {
+        const block = blocks.find(({ editions }) => editions.includes(edition)) ?? expect.fail(policy);
+        const limits = ["ceiling", "floor"].flatMap((field) => {
+          const limit = block[field] as LimitBlock | null | undefined;
+          return limit ? [[field, limit.citation] as const] : [];
+        });
+        return [...Object.entries(block.basis), ...limits].map(([part, [section, level]]) =>
+          line({ policy, edition, part, section, level }),
+        );
+      }),
+    );
+    expect(csv("policy-basis")).toEqual(lines);
+  });
+
+  it("hold the sizes that sections name, the facts of placement, the sections and the names", () => {
+    const byEdition = <T>(entries: Readonly<Record<string, T>>, cells: (one: T, year: never) => object) =>
+      Object.entries(entries).flatMap(([key, one]) =>
+        editionYears.map((edition) => ({ key, edition, ...cells(one, edition as never) })),
+      );
+    const lines = (name: string) =>
+      csv(name).map((one) => {
+        const [[, key] = [], ...rest] = Object.entries(one);
+        return { key, ...Object.fromEntries(rest) };
+      });
+    const { sizes } = json<NamedSizesFile>("named-sizes");
+    expect(lines("named-sizes")).toEqual(
+      byEdition(sizes, ({ values }, year) => {
+        const { copper, aluminum, citation } = values[year];
+        return line({ copper, aluminum, section: citation[0], level: citation[1] });
+      }),
+    );
+    const { facts } = json<PlacementsFile>("placements");
+    expect(lines("placements")).toEqual(
+      byEdition(facts, ({ topic, values }, year) => line({ value: values[year], topic })),
+    );
+    const { topics } = json<SectionsFile>("sections");
+    expect(lines("sections")).toEqual(
+      byEdition(topics, ({ sections }, year) =>
+        line({ section: sections[year][0], level: sections[year][1] }),
+      ),
+    );
+    const { roles } = json<RolesFile>("roles");
+    expect(lines("roles")).toEqual(
+      byEdition(roles, ({ purpose, name }, year) => line({ purpose, name: name[year] })),
+    );
+  });
+
+  it("hold the constants of the short-time withstand under the editions that were read", () => {
+    const { metals, basis } = json<WithstandFile>("short-time-withstand");
+    expect(csv("short-time-withstand")).toEqual(
+      Object.entries(metals).flatMap(([metal, { factor, offset, highestFinal }]) =>
+        basis.editions.map((edition) => line({ metal, edition, factor, offset, highestFinal })),
+      ),
+    );
+  });
+});
