@@ -3,21 +3,26 @@ import { fileURLToPath } from "node:url";
 import type { Documents } from "./validate.js";
 
 const corpus = new URL("../", import.meta.url);
+const references = new URL("../references/", import.meta.url);
 const tables = new URL("../../tables/", import.meta.url);
 
-/** Reads the corpus, its schemas, the register of sources and what the tables name of it. */
+/** Reads the corpus, its schemas, the register of sources and what the tables and the general references name of it. */
 export function readDocuments(): Documents {
   const fromTables = jsonFiles(tables).filter((name) => name !== "sources.json");
+  const named = [
+    ...fromTables.map((name) => new URL(name, tables)),
+    ...jsonFiles(references).map((name) => new URL(name, references)),
+  ];
   return {
     files: new Map(jsonFiles(corpus).map((name) => [name, parse(new URL(name, corpus))])),
     sources: parse(new URL("sources.json", tables)),
     checksSchema: parse(new URL("schema/checks.schema.json", corpus)) as object,
     sourcesSchema: parse(new URL("schema/sources.schema.json", corpus)) as object,
-    namedByTables: fromTables.flatMap((name) => sourcesNamedIn(parse(new URL(name, tables)))),
+    namedByTables: named.flatMap((file) => sourcesNamedIn(parse(file))),
   };
 }
 
-/** Every id in a list called `sources`, wherever a table keeps its evidence. */
+/** Every id in a list called `sources`, wherever a table or a general reference keeps its evidence. */
 function sourcesNamedIn(value: unknown): readonly string[] {
   if (typeof value !== "object" || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) =>

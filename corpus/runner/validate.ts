@@ -9,7 +9,7 @@ export interface Documents {
   readonly sources: unknown;
   readonly checksSchema: object;
   readonly sourcesSchema: object;
-  /** Ids of sources that the tables name as their evidence. */
+  /** Ids of sources that the tables and the general references name as their evidence. */
   readonly namedByTables: readonly string[];
 }
 
