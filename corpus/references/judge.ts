@@ -1,5 +1,5 @@
 import { pairsOf } from "./formulas.js";
-import type { FormulaGroup, PrintedGroup, ReferenceFile } from "./model.js";
+import type { FormulaGroup, PrintedGroup, PrintedValue, ReferenceFile } from "./model.js";
 import { answerTo } from "./quantities.js";
 
 /** `changed-side`: a value that is called disputed and agrees after all. */
@@ -40,7 +40,7 @@ function judgePrinted({ quantity, constants = {}, values, within = 0 }: PrintedG
   return values.map(({ ask, printed, step = lastPlace(printed), disputed }) =>
     judged(
       {
-        what: Object.values(ask).join(", "),
+        what: inWords(ask),
         library: answerTo(quantity, ask, constants),
         reference: Number(printed),
         rounding: step / 2,
@@ -70,6 +70,13 @@ function judged(
   const agrees = Math.abs(library - reference) <= tolerance * (1 + 1e-9);
   const verdict = reason === undefined ? (agrees ? "met" : "missed") : agrees ? "changed-side" : "disputed";
   return { what, library, reference, tolerance, verdict, reason: reason ?? null };
+}
+
+/** What is asked, in one line: "cycles 1, copper, initial 75, final 250". */
+function inWords(ask: PrintedValue["ask"]): string {
+  return Object.entries(ask)
+    .map(([name, value]) => (typeof value === "string" ? value : `${name} ${value}`))
+    .join(", ");
 }
 
 /** The unit of the last place of a printed number: 0.01 for "3.94", 1 for "4107". */
