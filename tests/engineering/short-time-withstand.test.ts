@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import {
   areaOf,
+  type ConductorSize,
   explainShortTimeWithstand,
   InputError,
   type ShortTimeWithstand,
@@ -12,20 +13,22 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkWithstand } from "../../tables/generator/emit-withstand.js";
 import type { WithstandFile } from "../../tables/generator/model.js";
-import {
-  fiveSecondAmperes,
-  publishedCapacity,
-  publishedCoefficients,
-  publishedConstants,
-  publishedMultipliers,
-  publishedRule,
-  publishedWithstands,
-} from "./published-withstand.js";
 
 const readJson = <T>(name: string): T =>
   JSON.parse(readFileSync(new URL(`../../tables/${name}.json`, import.meta.url), "utf8")) as T;
 const file = readJson<WithstandFile>("short-time-withstand");
-const register = readJson<Readonly<Record<string, unknown>>>("sources");
+
+/** Five-second currents of one ampere per 42.25 circular mils; no outside figure. */
+const fiveSecondAmperes: readonly (readonly [ConductorSize, number])[] = [
+  ["6 AWG", 621],
+  ["4 AWG", 988],
+  ["2 AWG", 1571],
+  ["1/0 AWG", 2499],
+  ["3/0 AWG", 3972],
+  ["4/0 AWG", 5008],
+  ["250 kcmil", 5917],
+  ["500 kcmil", 11834],
+];
 
 const insulated = { initial: 75, final: 150 };
 const copper = (size: (typeof standardSizes)[number]) => ({ size, material: "copper" }) as const;
@@ -34,93 +37,16 @@ const ofArea = (areaCircularMils: number, material: "copper" | "aluminum" = "cop
   material,
 });
 
-function coefficient(material: "copper" | "aluminum", initial: number, final: number): number {
-  const unit = ofArea(1, material);
-  const { capacity } = shortTimeWithstand({
-    conductor: unit,
-    temperatures: { initial, final },
-    fault: { letThrough: 1 },
-  });
-  return Math.sqrt(capacity);
-}
-
-describe("published values", () => {
-  it.each(publishedConstants)("$material: constants of $locator, $source", ({ material, factor, offset }) => {
-    const { steps } = shortTimeWithstand({
-      conductor: ofArea(1000, material),
-      temperatures: insulated,
-      fault: { letThrough: 1 },
-    });
-    expect(steps[0]).toMatchObject({ kind: "heat", material, factor, offset });
-  });
-
-  it.each(publishedCoefficients.filter(({ disputed }) => disputed === undefined))(
-    "$id: coefficient $printed, $source",
-    ({ material, initial, final, printed, decimals }) => {
-      expect(Number(coefficient(material, initial, final).toFixed(decimals))).toBe(printed);
-    },
-  );
-
-  it.each(publishedCoefficients.filter(({ disputed }) => disputed !== undefined))(
-    "$id: coefficient $printed of $source stays disputed: $disputed",
-    ({ material, initial, final, printed }) => {
-      expect(coefficient(material, initial, final).toFixed(5)).toBe("0.06777");
-      expect(printed).toBe(0.06773);
-    },
-  );
-
-  it("copper from 75 C to 150 C: 0.05294, by the formula itself", () => {
-    expect(coefficient("copper", 75, 150).toFixed(5)).toBe("0.05294");
-  });
-
-  const cmilPerAmpere = (cycles: number, initial: number, final: number): number =>
-    Math.sqrt(cycles / 60) / coefficient("copper", initial, final);
-
-  it.each(publishedMultipliers.filter(({ disputed }) => disputed === undefined))(
-    "$id: $printed circular mils per ampere, $source",
-    ({ cycles, initial, final, printed, decimals }) => {
-      expect(Number(cmilPerAmpere(cycles, initial, final).toFixed(decimals))).toBe(printed);
-    },
-  );
-
-  it.each(publishedMultipliers.filter(({ disputed }) => disputed !== undefined))(
-    "$id: $printed of $source stays disputed: $disputed",
-    ({ cycles, initial, final, printed, decimals }) => {
-      expect(cmilPerAmpere(cycles, initial, final).toFixed(decimals)).toBe("1.20");
-      expect((1.3 * cmilPerAmpere(cycles, initial, final)).toFixed(decimals)).toBe(printed.toFixed(decimals));
-    },
-  );
-
-  it.each(publishedWithstands)("$id: $amperes A, $source", ({ size, seconds, amperes, step }) => {
-    const { capacity } = shortTimeWithstand({
-      conductor: { size, material: "copper" },
-      temperatures: insulated,
-      fault: { letThrough: 1 },
-    });
-    expect(Math.round(Math.sqrt(capacity / seconds) / step) * step).toBe(amperes);
-  });
-
-  it(`${publishedCapacity.id}: ${publishedCapacity.source} stays disputed: ${publishedCapacity.disputed}`, () => {
-    const { capacity } = shortTimeWithstand({
-      conductor: copper(publishedCapacity.size),
-      temperatures: insulated,
-      fault: { letThrough: publishedCapacity.printed },
-    });
-    expect(Math.round(capacity / 1000) * 1000).toBe(302_000);
-    expect(Math.round((5 * 246 * 246) / 1000) * 1000).toBe(publishedCapacity.printed);
-  });
-
-  it(`${publishedRule.id}: the formula gives 42.24, ${publishedRule.source}`, () => {
-    const perAmpere = Math.sqrt(publishedRule.seconds) / coefficient("copper", 75, 150);
-    expect(perAmpere.toFixed(2)).toBe("42.24");
-    expect(perAmpere).toBeLessThan(publishedRule.printed);
+// Published constants, coefficients and withstands are in corpus/references/short-time-withstand.json.
+describe("the rule of thumb beside the formula", () => {
+  it("is one ampere for 42.25 circular mils for five seconds from 75 C to 150 C", () => {
     const { crossCheck } = shortTimeWithstand({
       conductor: ofArea(42_250),
       temperatures: insulated,
-      fault: { amperes: 1000, seconds: publishedRule.seconds },
+      fault: { amperes: 1000, seconds: 5 },
     });
     expect(crossCheck).toEqual({
-      circularMilsPerAmpere: publishedRule.printed,
+      circularMilsPerAmpere: 42.25,
       seconds: 5,
       initial: 75,
       final: 150,
@@ -140,20 +66,6 @@ describe("published values", () => {
     });
     expect(Math.round(crossCheck?.amperes ?? 0)).toBe(amperes);
     expect(crossCheck?.sameTemperatures).toBe(false);
-  });
-
-  it("name sources that are in the register", () => {
-    const published = [
-      ...publishedConstants,
-      ...publishedCoefficients,
-      ...publishedMultipliers,
-      ...publishedWithstands,
-      publishedCapacity,
-      publishedRule,
-    ].map(({ source }) => source);
-    const { basis, metals, crossCheck } = file;
-    const named = [basis, metals.copper, metals.aluminum, crossCheck].flatMap(({ sources }) => sources);
-    expect([...published, ...named].filter((source) => register[source] === undefined)).toEqual([]);
   });
 });
 
