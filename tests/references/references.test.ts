@@ -24,6 +24,17 @@ describe("general references", () => {
   });
 });
 
+it("would notice an ampacity that is one step of 5 A off", () => {
+  const met = groups
+    .filter(([file]) => file === "ampacity-by-temperature")
+    .flatMap(([, , group]) => judgeGroup(group))
+    .filter(({ verdict }) => verdict === "met");
+  const unnoticed = met.filter(({ library, reference, tolerance }) =>
+    [-5, 5].some((off) => Math.abs(library + off - reference) <= tolerance),
+  );
+  expect([met.length, unnoticed]).toEqual([755, []]);
+});
+
 const printed: PrintedGroup = {
   id: "a-group",
   says: "An area.",
