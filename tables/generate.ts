@@ -18,6 +18,7 @@ import {
   checkTable,
 } from "./generator/checks.js";
 import type { Collected } from "./generator/collected.js";
+import { type CopiesFile, checkCopies, type PrintedTable, withCopies } from "./generator/copies.js";
 import { csvFiles } from "./generator/csv.js";
 import { checkDebts, collectDebts, type DebtsFile } from "./generator/debts.js";
 import * as emit from "./generator/emit.js";
@@ -54,6 +55,18 @@ function read<T>(name: string): T {
   return data;
 }
 
+/** A table, held against the copies beside it. */
+function readTable(name: string): TableFile {
+  const printed = read<PrintedTable>(name);
+  const file = `copies/${name}`;
+  const copies = JSON.parse(readFileSync(join(here, `${file}.json`), "utf8")) as CopiesFile;
+  note(file, [
+    ...schemaFaults("schema/copies.schema.json", copies),
+    ...checkCopies(printed, copies, sources),
+  ]);
+  return withCopies(printed, copies);
+}
+
 function schemaFaults(path: string, data: unknown): readonly string[] {
   const schema = JSON.parse(readFileSync(join(here, path), "utf8")) as object;
   const ajv = new Ajv2020({ allErrors: true, allowUnionTypes: true });
@@ -66,11 +79,14 @@ function note(name: string, found: readonly string[]): void {
   faults.push(...found.map((fault) => `${name}: ${fault}`));
 }
 
-const conductors = read<TableFile>("conductor-properties");
-const supplyAreaTables = ["electrode-conductor", "bonding-conductor"].map((name) => read<TableFile>(name));
-const ampacity = read<TableFile>("raceway-ampacity");
-const ratings = read<TableFile>("equipment-grounding");
-const trays = read<TableFile>("tray-as-conductor");
+const sources = JSON.parse(readFileSync(join(here, "sources.json"), "utf8")) as Readonly<
+  Record<string, unknown>
+>;
+const conductors = readTable("conductor-properties");
+const supplyAreaTables = ["electrode-conductor", "bonding-conductor"].map(readTable);
+const ampacity = readTable("raceway-ampacity");
+const ratings = readTable("equipment-grounding");
+const trays = readTable("tray-as-conductor");
 const policies = read<PoliciesFile>("policies");
 const ratingPolicies = read<PoliciesFile>("rating-policies");
 const roles = read<RolesFile>("roles");
@@ -81,9 +97,6 @@ const namedSizes = read<NamedSizesFile>("named-sizes");
 const withstand = read<WithstandFile>("short-time-withstand");
 const channels = read<ChannelsFile>("channels");
 const allowed = read<DebtsFile>("debts");
-const sources = JSON.parse(readFileSync(join(here, "sources.json"), "utf8")) as Readonly<
-  Record<string, unknown>
->;
 const witnesses = readWitnesses(here);
 stopAtUnfilled();
 

@@ -4,22 +4,22 @@ import type { Evidence } from "../../src/edition/evidence.js";
 /** One cell of a table file: a size, a number, a flag, or nothing. */
 export type Cell = string | number | boolean | null;
 
-/** A table of the code as its JSON file holds it. */
+/** A table of the code with what is known of each cell. */
 export interface TableFile {
   readonly id: string;
   readonly title: string;
   readonly columns: readonly { readonly id: string; readonly unit: string; readonly says: string }[];
   readonly number: Readonly<Record<EditionYear, string | null>>;
   readonly blocks: readonly { readonly from: EditionYear; readonly rows: readonly (readonly Cell[])[] }[];
-  readonly evidence: Readonly<
-    Partial<
-      Record<
-        EditionYear,
-        { readonly level: Evidence; readonly sources: readonly string[]; readonly note?: string }
-      >
-    >
-  >;
+  readonly evidence: Readonly<Partial<Record<EditionYear, TableEvidence>>>;
   readonly cells?: readonly CellEvidence[];
+}
+
+/** How sure most cells of a table are under an edition, and from where. */
+export interface TableEvidence {
+  readonly level: Evidence;
+  readonly sources: readonly string[];
+  readonly note?: string;
 }
 
 /** Evidence of one cell where it differs from that of its table. */

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { cellKey } from "../generator/cells.js";
 import type { TableFile } from "../generator/model.js";
+import { readPrinted, readTable } from "../generator/read-tables.js";
 import { checkWitness, type Verdict, verdictsOf, type WitnessFile } from "../generator/witnesses.js";
 import { hashOf } from "./canonical.js";
 
@@ -16,8 +17,9 @@ export interface Said {
 export function readTables(folder: string): readonly TableFile[] {
   return readdirSync(folder)
     .filter((name) => name.endsWith(".json"))
-    .map((name) => JSON.parse(readFileSync(join(folder, name), "utf8")) as object)
-    .filter((data): data is TableFile => "blocks" in data && "columns" in data);
+    .map((name) => name.replace(".json", ""))
+    .filter((id) => "columns" in readPrinted(folder, id))
+    .map((id) => readTable(folder, id));
 }
 
 /** Reads an answer, holds it beside the table and says what it found; stores it if it is accepted. */

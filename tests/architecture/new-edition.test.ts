@@ -6,6 +6,7 @@ import { type EditionYear, editionYears } from "../../src/edition/edition-year.j
 import { unanswered } from "../../tables/generator/answers.js";
 import { checkAnswers, checkPolicies, checkTable } from "../../tables/generator/checks.js";
 import type { PoliciesFile, TableFile } from "../../tables/generator/model.js";
+import { readTable } from "../../tables/generator/read-tables.js";
 
 const root = join(import.meta.dirname, "../..");
 const newestYear = String(editionYears.at(-1));
@@ -86,6 +87,8 @@ describe("a new edition, as one more member of the list", () => {
 
 const read = <T>(name: string): T => JSON.parse(readFileSync(join(root, "tables", name), "utf8")) as T;
 
+const tableOf = (name: string): TableFile => readTable(join(root, "tables"), name.replace(".json", ""));
+
 /** Files that owe no answer to a new edition. */
 const withoutEditions = ["debts.json", "readings.json", "short-time-withstand.json", "sources.json"];
 
@@ -99,7 +102,7 @@ describe("the files of the tables without a new edition", () => {
   );
 
   it("are all refused", () => {
-    expect(tables.filter((name) => checkTable(read<TableFile>(name), years).length === 0)).toEqual([]);
+    expect(tables.filter((name) => checkTable(tableOf(name), years).length === 0)).toEqual([]);
     expect(ofPolicies.filter((name) => checkAnswers(read<PoliciesFile>(name), years).length === 0)).toEqual(
       [],
     );
@@ -109,12 +112,12 @@ describe("the files of the tables without a new edition", () => {
   });
 
   it("are refused by name", () => {
-    expect(checkTable(read<TableFile>("electrode-conductor.json"), years)).toEqual([
+    expect(checkTable(tableOf("electrode-conductor.json"), years)).toEqual([
       `${newYear}: a number and its evidence go together`,
     ]);
     expect(unanswered(read("electrode-conductor.json"), years)).toEqual([`number: no answer for ${newYear}`]);
     const policies = read<PoliciesFile>("policies.json");
-    const bonding = tables.map((name) => read<TableFile>(name));
+    const bonding = tables.map(tableOf);
     expect(checkPolicies(policies, bonding, years)).toHaveLength(Object.keys(policies.policies).length);
     expect(unanswered(read("roles.json"), years)).toContain(
       `roles/main-bonding-jumper/name: no answer for ${newYear}`,

@@ -13,9 +13,9 @@ import type {
   PoliciesFile,
   RolesFile,
   SectionsFile,
-  TableFile,
   WithstandFile,
 } from "../../tables/generator/model.js";
+import { readTable } from "../../tables/generator/read-tables.js";
 import { readWitnesses, withWitnesses } from "../../tables/generator/witnesses.js";
 
 const folder = join(import.meta.dirname, "../../tables");
@@ -38,8 +38,9 @@ const line = (cells: Readonly<Record<string, Cell | undefined>>): Readonly<Recor
 
 const named = readdirSync(folder).filter((name) => name.endsWith(".json"));
 const tables = named
-  .map((name) => json<TableFile>(name.replace(".json", "")))
-  .filter((file) => "blocks" in file);
+  .map((name) => name.replace(".json", ""))
+  .filter((id) => "blocks" in json<object>(id))
+  .map((id) => readTable(folder, id));
 const policies = { ...json<PoliciesFile>("policies").policies };
 const ratingPolicies = { ...json<PoliciesFile>("rating-policies").policies };
 

@@ -55,7 +55,7 @@ describe("the scaffold of a new edition", () => {
     const toFill = refused.said.trim().split("\n").slice(1);
     expect(toFill).toEqual(
       expect.arrayContaining([
-        `electrode-conductor/evidence/${next}/level`,
+        `electrode-conductor/number/${next}`,
         `policies/policies/main-bonding-jumper/${next}/basis/cap/1`,
         `sections/topics/main-jumper-place/sections/${next}/1`,
         `roles/roles/main-bonding-jumper/name/${next}`,

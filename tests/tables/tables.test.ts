@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { areaReader } from "../../tables/generator/areas.js";
 import {
@@ -14,15 +15,15 @@ import type {
   PoliciesFile,
   ReadingsFile,
   SectionsFile,
-  TableFile,
 } from "../../tables/generator/model.js";
+import { readTable } from "../../tables/generator/read-tables.js";
 
-const read = <T>(name: string): T =>
-  JSON.parse(readFileSync(new URL(`../../tables/${name}.json`, import.meta.url), "utf8")) as T;
-const bonding = read<TableFile>("bonding-conductor");
-const electrode = read<TableFile>("electrode-conductor");
-const ampacity = read<TableFile>("raceway-ampacity");
-const conductors = read<TableFile>("conductor-properties");
+const folder = join(import.meta.dirname, "../../tables");
+const read = <T>(name: string): T => JSON.parse(readFileSync(join(folder, `${name}.json`), "utf8")) as T;
+const bonding = readTable(folder, "bonding-conductor");
+const electrode = readTable(folder, "electrode-conductor");
+const ampacity = readTable(folder, "raceway-ampacity");
+const conductors = readTable(folder, "conductor-properties");
 const policies = read<PoliciesFile>("policies");
 const ratingPolicies = read<PoliciesFile>("rating-policies");
 const allPolicies = { policies: { ...policies.policies, ...ratingPolicies.policies } };
@@ -30,8 +31,8 @@ const readings = read<ReadingsFile>("readings");
 const sections = read<SectionsFile>("sections");
 const placements = read<PlacementsFile>("placements");
 const sources = read<Readonly<Record<string, unknown>>>("sources");
-const ratings = read<TableFile>("equipment-grounding");
-const trays = read<TableFile>("tray-as-conductor");
+const ratings = readTable(folder, "equipment-grounding");
+const trays = readTable(folder, "tray-as-conductor");
 const tables = [bonding, electrode, ampacity, conductors, ratings, trays];
 const changed = <T>(value: T, change: (copy: T) => void): T => {
   const copy = structuredClone(value);

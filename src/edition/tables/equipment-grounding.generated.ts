@@ -70,19 +70,19 @@ export const equipmentGrounding: ByEdition<RatingTable> = {
   "2008": {
     number: "Table 250.122",
     rows: rowsFrom2008,
-    evidence: "carried",
-    cells: { "4000 aluminum": "memory" },
+    evidence: "bracketed",
+    cells: { "4000 aluminum": "carried" },
   },
   "2011": {
     number: "Table 250.122",
     rows: rowsFrom2011,
     evidence: "single",
     cells: {
-      "400 copper": "bracketed",
       "15 aluminum": "bracketed",
       "20 aluminum": "bracketed",
       "60 aluminum": "bracketed",
       "100 aluminum": "bracketed",
+      "400 copper": "bracketed",
     },
   },
   "2014": { number: "Table 250.122", rows: rowsFrom2011, evidence: "bracketed", cells: {} },

@@ -35,7 +35,7 @@ const rowsFrom2008: readonly TrayRow[] = [
 ];
 
 export const trayAsConductor: ByEdition<TrayTable> = {
-  "2008": { number: "Table 392.7(B)", rows: rowsFrom2008, evidence: "memory" },
+  "2008": { number: "Table 392.7(B)", rows: rowsFrom2008, evidence: "bracketed" },
   "2011": { number: "Table 392.60(A)", rows: rowsFrom2008, evidence: "single" },
   "2014": { number: "Table 392.60(A)", rows: rowsFrom2008, evidence: "bracketed" },
   "2017": { number: "Table 392.60(A)", rows: rowsFrom2008, evidence: "single" },
