@@ -5,12 +5,14 @@ import type { Documents } from "./validate.js";
 const corpus = new URL("../", import.meta.url);
 const references = new URL("../references/", import.meta.url);
 const tables = new URL("../../tables/", import.meta.url);
+const copies = new URL("copies/", tables);
 
 /** Reads the corpus, its schemas, the register of sources and what the tables and the general references name of it. */
 export function readDocuments(): Documents {
   const fromTables = jsonFiles(tables).filter((name) => name !== "sources.json");
   const named = [
     ...fromTables.map((name) => new URL(name, tables)),
+    ...jsonFiles(copies).map((name) => new URL(name, copies)),
     ...jsonFiles(references).map((name) => new URL(name, references)),
   ];
   return {
@@ -22,12 +24,13 @@ export function readDocuments(): Documents {
   };
 }
 
-/** Every id in a list called `sources`, wherever a table or a general reference keeps its evidence. */
+/** Every id called `source` or in a list called `sources`, wherever a table, a copy or a general reference keeps its evidence. */
 function sourcesNamedIn(value: unknown): readonly string[] {
   if (typeof value !== "object" || value === null) return [];
-  return Object.entries(value).flatMap(([key, inner]) =>
-    key === "sources" && Array.isArray(inner) ? inner.map(String) : sourcesNamedIn(inner),
-  );
+  return Object.entries(value).flatMap(([key, inner]) => {
+    if (key === "source" && typeof inner === "string") return [inner];
+    return key === "sources" && Array.isArray(inner) ? inner.map(String) : sourcesNamedIn(inner);
+  });
 }
 
 function jsonFiles(folder: URL): readonly string[] {

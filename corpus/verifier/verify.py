@@ -4,7 +4,7 @@ usage: verify.py TABLES [FILE ...]   each file, or standard input, holds one sch
        verify.py --stream TABLES     one schedule a line on standard input
 Prints a line for each refuted step: title, conductor, reason. Exit status 1 if there is any.
 """
-import json, os, sys
+import csv, json, os, sys
 from decimal import Decimal
 from itertools import zip_longest
 LEVELS = ["memory", "carried", "bracketed", "single", "confirmed"]
@@ -34,12 +34,12 @@ class Edition:
     def __init__(self, folder, year, chosen):
         load = lambda name: json.load(open(os.path.join(folder, name + ".json"), encoding="utf-8"))
         self.year, self.chosen, self.tables = year, chosen, {}
+        evidence = [e for e in csv.DictReader(open(os.path.join(folder, "csv", "evidence.csv"), encoding="utf-8")) if e["edition"] == year]
         for name in ("conductor-properties", "electrode-conductor", "bonding-conductor", "equipment-grounding", "raceway-ampacity"):
             table = load(name)
             blocks = [[]] + [block["rows"] for block in table["blocks"] if block["from"] <= year]
-            cells = {f"{c['row']} {c['column']}": c["level"] for c in table.get("cells", []) if c["edition"] == year}
-            level = table["evidence"].get(year, {}).get("level")
-            self.tables[name] = {"rows": blocks[-1], "number": table["number"][year], "cells": cells, "level": level}
+            cells = {f"{blocks[-1][int(e['row']) - 1][0] if e['row'] else ''} {e['column']}": e["level"] for e in evidence if e["table"] == name}
+            self.tables[name] = {"rows": blocks[-1], "number": table["number"][year], "cells": cells, "level": cells.get(" ")}
         self.area = {size: area for size, area, _ in self.tables["conductor-properties"]["rows"]}
         self.standard = [size for size, _, standard in self.tables["conductor-properties"]["rows"] if standard]
         self.named = {k: v["values"][year] for k, v in load("named-sizes")["sizes"].items()}

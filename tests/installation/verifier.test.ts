@@ -32,7 +32,7 @@ describe("the verifier", () => {
     expect(text.trimEnd().split("\n").length).toBeLessThanOrEqual(250);
     const imported = text.match(/^(?:import|from) .*/gm);
     expect(imported).toEqual([
-      "import json, os, sys",
+      "import csv, json, os, sys",
       "from decimal import Decimal",
       "from itertools import zip_longest",
     ]);

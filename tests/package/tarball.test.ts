@@ -100,7 +100,7 @@ console.log(require("node:fs").readFileSync(path, "utf8").split("\\r\\n")[1]);`;
     );
   });
 
-  it("compiles in a strict TypeScript project", { timeout: 20_000 }, () => {
+  it("compiles in a strict TypeScript project", () => {
     const script = `import { sizeMainBondingJumper } from "bondmil";
 import table from "${table}" with { type: "json" };
 ${call}

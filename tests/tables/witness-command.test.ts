@@ -31,7 +31,10 @@ beforeEach(() => {
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder);
   cpSync(join(real, "schema"), join(folder, "schema"), { recursive: true });
-  writeFileSync(join(folder, "invented.json"), JSON.stringify(inventedTable));
+  mkdirSync(join(folder, "copies"));
+  const { evidence, cells, ...printed } = inventedTable;
+  writeFileSync(join(folder, "invented.json"), JSON.stringify(printed));
+  writeFileSync(join(folder, "copies/invented.json"), JSON.stringify({ table: "invented", copies: [] }));
 });
 afterAll(() => rmSync(temp, { recursive: true, force: true }));
 
