@@ -1,12 +1,12 @@
 /**
  * Runs the corpus against this library and prints what it found: npm run corpus -- --role main-bonding-jumper.
- * It exits with 1 on any miss and on any fault in the files.
+ * It exits with 1 on any miss and on any fault in the files, with 2 on a filter that it does not know.
  */
-import { parseArgs } from "node:util";
 import { library } from "./runner/library.js";
 import { writeMisses } from "./runner/misses.js";
-import { entriesOf } from "./runner/model.js";
+import { type Corpus, entriesOf } from "./runner/model.js";
 import { readDocuments } from "./runner/read.js";
+import { readFilter, usage } from "./runner/read-filter.js";
 import { runChecks } from "./runner/run-checks.js";
 import { type Filter, select } from "./runner/select.js";
 import { writeSummary } from "./runner/summary.js";
@@ -15,11 +15,11 @@ import { validate } from "./runner/validate.js";
 process.exitCode = main();
 
 function main(): number {
-  const filter = readFilter();
-  if (filter === null) return 2;
   const { corpus, faults } = validate(readDocuments());
   if (faults.length > 0) console.error(`The corpus is not valid:\n${faults.join("\n")}\n`);
   if (corpus === null) return 1;
+  const filter = filterFor(corpus);
+  if (filter === null) return 2;
   const runs = runChecks(select(entriesOf(corpus), filter), library);
   if (runs.length === 0) {
     console.error("No check matches the filter.");
@@ -31,13 +31,11 @@ function main(): number {
   return misses === "" && faults.length === 0 ? 0 : 1;
 }
 
-function readFilter(): Filter | null {
-  const text = { type: "string" } as const;
+function filterFor(corpus: Corpus): Filter | null {
   try {
-    return parseArgs({ options: { role: text, source: text, flag: text, edition: text } }).values;
+    return readFilter(process.argv.slice(2), corpus);
   } catch (error) {
-    console.error(`${error instanceof Error ? error.message : error}
-usage: npm run corpus -- [--role ROLE] [--source ID] [--flag FLAG] [--edition YEAR]`);
+    console.error(`${error instanceof Error ? error.message : error}\n${usage}`);
     return null;
   }
 }

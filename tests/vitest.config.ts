@@ -5,10 +5,17 @@ const fixedSeed = "20080101";
 const seed = process.env.FAST_CHECK_SEED ?? (process.env.CI ? fixedSeed : undefined);
 if (seed !== undefined) console.log(`fast-check seed ${seed}`);
 
+function entry(name: string, folder: string): { readonly find: RegExp; readonly replacement: string } {
+  return {
+    find: new RegExp(`^${name}$`),
+    replacement: fileURLToPath(new URL(`../${folder}/index.ts`, import.meta.url)),
+  };
+}
+
 const config: ViteUserConfig = {
   resolve: {
-    // Only the bare name: `bondmil/tables/x.json` goes through the package's own exports.
-    alias: [{ find: /^bondmil$/, replacement: fileURLToPath(new URL("../src/index.ts", import.meta.url)) }],
+    // Only the entries: `bondmil/tables/x.json` goes through the package's own exports.
+    alias: [entry("bondmil", "src"), entry("bondmil/corpus", "corpus"), entry("bondmil/tables", "tables")],
   },
   test: {
     root: fileURLToPath(new URL("..", import.meta.url)),

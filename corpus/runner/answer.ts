@@ -1,44 +1,59 @@
-import { type Code, InputError } from "../../src/index.js";
-import type { CheckedResult, Library } from "./library.js";
-import type { Entry } from "./model.js";
+import type { EditionYear, Role } from "../../src/index.js";
+import type { CheckInputs } from "./check-input.js";
 
-/** What a library made of a check, in the words of the corpus. */
-export type Answer =
-  | {
-      readonly kind: "result";
-      readonly outcome: string;
-      readonly size: string | null;
-      readonly requiredArea: number;
-      readonly sum: number | null;
-      readonly assumedSum: number | null;
-    }
-  | { readonly kind: "refused"; readonly codes: readonly string[] }
-  | { readonly kind: "crashed"; readonly message: string };
+/**
+ * What an implementation is asked: the conductor of a role, under an edition, for an input. No local amendment applies, every open reading
+ * has its default, the conductor is a wire, and conductors of another material are matched in the 75 C column unless the input tells.
+ */
+export type Question = { readonly [R in Role]: QuestionOf<R> }[Role];
 
-/** Asks a library; whatever it throws is an answer too, so that one check never stops the others. */
-export function ask(library: Library, { role, check }: Entry, code: Code): Answer {
-  try {
-    return answerOf(library[role](code, check.input));
-  } catch (error) {
-    return error instanceof InputError
-      ? { kind: "refused", codes: error.issues.map((issue) => issue.code) }
-      : { kind: "crashed", message: String(error) };
-  }
+/** A question about one role. */
+export interface QuestionOf<R extends Role> {
+  readonly role: R;
+  readonly edition: EditionYear;
+  readonly input: CheckInputs[R];
 }
 
-function answerOf({ outcome, requiredArea, steps }: CheckedResult): Answer {
-  return {
-    kind: "result",
-    outcome: outcome.kind,
-    // A size alone means one conductor of it; several must not pass for it.
-    size:
-      outcome.kind !== "conductor"
-        ? null
-        : outcome.quantity === 1
-          ? outcome.size
-          : `${outcome.quantity} x ${outcome.size}`,
-    requiredArea,
-    sum: steps.find((step) => step.kind === "sum")?.area ?? null,
-    assumedSum: steps.find((step) => step.kind === "assumed")?.area ?? null,
-  };
+/**
+ * What an implementation shows beside its answer, in circular mils. A figure that it leaves out is not compared, and the row says so;
+ * `null` claims that there is none, for example no assumed conductors.
+ */
+export interface ShownFigures {
+  readonly sum?: number | null;
+  readonly assumedSum?: number | null;
+  readonly requiredArea?: number | null;
+}
+
+/** One conductor of a size, or several where a quantity is given; several never pass for one. */
+export interface SizeAnswer extends ShownFigures {
+  readonly size: string;
+  readonly quantity?: number;
+}
+
+/** An area without a size, no conductor, or a question that is refused by name. */
+export interface OutcomeAnswer extends ShownFigures {
+  readonly outcome: "area-only" | "not-required" | "outside-scope";
+}
+
+/** A refusal, with the codes of everything that was found wrong. */
+export interface RefusedAnswer {
+  readonly errors: readonly string[];
+}
+
+/** What an implementation answers, in the words of the corpus; `null` where it does not size such a conductor. */
+export type Answer = SizeAnswer | OutcomeAnswer | RefusedAnswer | null;
+
+/** What is put to the test: a pure function from a question to an answer. */
+export type Implementation = (question: Question) => Answer;
+
+/** An answer, or what was thrown instead of one. */
+export type Given = Answer | { readonly thrown: string };
+
+/** Asks an implementation; what it throws is an answer too, so that one check never stops the others. */
+export function ask(implementation: Implementation, question: Question): Given {
+  try {
+    return implementation(question);
+  } catch (error) {
+    return { thrown: String(error) };
+  }
 }

@@ -1,11 +1,14 @@
-import type { Answer } from "./answer.js";
+import type { Given, ShownFigures } from "./answer.js";
 import type { Check, Expectation, Figures } from "./model.js";
 
-/** `changed-side`: a disputed check whose source the library now follows, against the text. */
-type Verdict = "met" | "missed" | "changed-side";
+/**
+ * `met`, `missed`, `changed-side` (a disputed check whose source is now followed, against the text), or `unanswered` (the implementation
+ * does not size such a conductor).
+ */
+export type Verdict = "met" | "missed" | "changed-side" | "unanswered";
 
-/** A figure of the source that the library does not have. */
-interface WrongFigure {
+/** A figure of the source that the implementation has otherwise, in circular mils. */
+export interface WrongFigure {
   readonly name: keyof Figures;
   readonly expected: number;
   readonly given: number | null;
@@ -14,34 +17,59 @@ interface WrongFigure {
 /** A verdict with the figures that led to it. */
 export interface Judgement {
   readonly verdict: Verdict;
+  /** What the implementation must give: the text's answer where the source's is disputed. */
+  readonly expected: Expectation;
   readonly figures: readonly WrongFigure[];
+  /** Figures of the check that the implementation does not show, so that they were not compared. */
+  readonly skipped: readonly (keyof Figures)[];
 }
 
 /** Holds an answer against a check. The figures of a disputed source are its own affair. */
-export function judge(check: Check, answer: Answer): Judgement {
+export function judge(check: Check, given: Given): Judgement {
   const { dispute, expect } = check;
-  if (dispute !== undefined) {
-    if (agrees(dispute.expectByText, answer)) return { verdict: "met", figures: [] };
-    return { verdict: agrees(expect, answer) ? "changed-side" : "missed", figures: [] };
-  }
-  const figures = wrongFigures(check.figures ?? {}, answer);
-  return { verdict: agrees(expect, answer) && figures.length === 0 ? "met" : "missed", figures };
+  const expected = dispute?.expectByText ?? expect;
+  if (given === null) return { verdict: "unanswered", expected, figures: [], skipped: [] };
+  const wanted = dispute === undefined ? (check.figures ?? {}) : {};
+  const { figures, skipped } = compareFigures(wanted, expected, given);
+  if (agrees(expected, given) && figures.length === 0) return { verdict: "met", expected, figures, skipped };
+  const changed = dispute !== undefined && agrees(expect, given);
+  return { verdict: changed ? "changed-side" : "missed", expected, figures, skipped };
 }
 
-function agrees(expected: Expectation, answer: Answer): boolean {
-  if ("error" in expected) return answer.kind === "refused" && answer.codes.includes(expected.error);
-  if (answer.kind !== "result") return false;
-  const { requiredArea = answer.requiredArea } = expected;
-  if (requiredArea !== answer.requiredArea) return false;
-  return "size" in expected ? expected.size === answer.size : expected.outcome === answer.outcome;
+function agrees(expected: Expectation, given: Given): boolean {
+  if (given === null || "thrown" in given) return false;
+  if ("error" in expected) return "errors" in given && given.errors.includes(expected.error);
+  if ("errors" in given) return false;
+  const { requiredArea } = expected;
+  const mustShow = "outcome" in expected && expected.outcome === "area-only";
+  if (given.requiredArea === undefined && mustShow) return false;
+  const differs = given.requiredArea !== undefined && given.requiredArea !== requiredArea;
+  if (requiredArea !== undefined && differs) return false;
+  if ("size" in expected) {
+    return "size" in given && given.size === expected.size && (given.quantity ?? 1) === 1;
+  }
+  return "outcome" in given && given.outcome === expected.outcome;
 }
 
 const figureNames = ["sum", "assumedSum", "requiredArea"] as const satisfies readonly (keyof Figures)[];
 
-function wrongFigures(figures: Figures, answer: Answer): readonly WrongFigure[] {
-  return figureNames.flatMap((name) => {
-    const expected = figures[name];
-    const given = answer.kind === "result" ? answer[name] : null;
-    return expected === undefined || expected === given ? [] : [{ name, expected, given }];
-  });
+function compareFigures(
+  wanted: Figures,
+  expected: Expectation,
+  given: Given,
+): Pick<Judgement, "figures" | "skipped"> {
+  if (given === null || !("size" in given || "outcome" in given)) return { figures: [], skipped: [] };
+  const shown: ShownFigures = given;
+  const figures: WrongFigure[] = [];
+  const skipped: (keyof Figures)[] = [];
+  for (const name of figureNames) {
+    const figure = wanted[name];
+    const own = shown[name];
+    const isAnswer = name === "requiredArea" && "requiredArea" in expected;
+    if (own === undefined && (figure !== undefined || isAnswer)) skipped.push(name);
+    else if (figure !== undefined && own !== undefined && own !== figure) {
+      figures.push({ name, expected: figure, given: own });
+    }
+  }
+  return { figures, skipped };
 }

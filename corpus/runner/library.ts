@@ -1,15 +1,14 @@
-import type { Code, Role, SizingResult } from "../../src/index.js";
 import * as bondmil from "../../src/index.js";
-import type { CheckInput } from "./model.js";
+import { type Code, InputError, type Role, type SizingResult } from "../../src/index.js";
+import type { Answer, Implementation, QuestionOf } from "./answer.js";
+import type { CheckInputs, Uncoded } from "./check-input.js";
 
 /** The part of a result that a check speaks of. */
-export type CheckedResult = Pick<SizingResult, "outcome" | "requiredArea" | "steps">;
+type CheckedResult = Pick<SizingResult, "outcome" | "requiredArea" | "steps">;
 
-/** What is put to the test: for each role, a function of the code and a check's input. */
-export type Library = Readonly<Record<Role, (code: Code, input: CheckInput) => CheckedResult>>;
+type Sizes = { readonly [R in Role]: (code: Code, input: CheckInputs[R]) => CheckedResult };
 
-/** This library. A role's input is what its function takes, less the code. */
-export const library: Library = {
+const sizes: Sizes = {
   "main-bonding-jumper": asked(bondmil.sizeMainBondingJumper),
   "system-bonding-jumper": asked(bondmil.sizeSystemBondingJumper),
   "supply-side-bonding-jumper": asked(bondmil.sizeSupplySideBondingJumper),
@@ -21,19 +20,47 @@ export const library: Library = {
   "water-piping-bonding-jumper": asked(bondmil.sizeWaterPipingBondingJumper),
   "other-piping-bonding-jumper": asked(bondmil.sizeOtherPipingBondingJumper),
   "structural-metal-bonding-jumper": asked(bondmil.sizeStructuralMetalBondingJumper),
-  "grounding-electrode-conductor": (code, input) =>
-    input["part"] === "common" && input["of"] === "separately-derived"
-      ? asked(bondmil.sizeCommonConductorOfDerivedSystems)(code, without(input, ["part", "of"]))
-      : asked(bondmil.sizeGroundingElectrodeConductor)(code, input),
+  "grounding-electrode-conductor": (code, input) => {
+    if ("supply" in input) return bondmil.sizeGroundingElectrodeConductor({ ...input, code });
+    const { conductor, electrodes } = input;
+    return bondmil.sizeCommonConductorOfDerivedSystems({ code, conductor, electrodes });
+  },
   "electrode-bonding-jumper": asked(bondmil.sizeElectrodeBondingJumper),
   "electrode-raceway-bonding-jumper": (code, input) =>
-    atOneEnd(asked(bondmil.sizeElectrodeRacewayBondingJumper)(code, input)),
+    atOneEnd(bondmil.sizeElectrodeRacewayBondingJumper({ ...input, code })),
   "intersystem-bonding-conductor": asked(bondmil.sizeIntersystemBondingConductor),
 };
 
-/** Adds the code to a check's input. The cast rests on the schema, which fixes the shape of each role's input. */
-function asked<Input>(size: (input: Input) => CheckedResult): Library[Role] {
-  return (code, input) => size({ ...input, code } as Input);
+/** This library, as an implementation that the corpus can be put to. */
+export const library: Implementation = (question) => {
+  try {
+    return answerOf(resultOf(question));
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { errors: error.issues.map((issue) => issue.code) };
+  }
+};
+
+function resultOf<R extends Role>({ role, edition, input }: QuestionOf<R>): CheckedResult {
+  return sizes[role]({ year: edition }, input);
+}
+
+function answerOf({ outcome, requiredArea, steps }: CheckedResult): Answer {
+  const figures = {
+    requiredArea,
+    sum: steps.find((step) => step.kind === "sum")?.area ?? null,
+    assumedSum: steps.find((step) => step.kind === "assumed")?.area ?? null,
+  };
+  return outcome.kind === "conductor"
+    ? { size: outcome.size, quantity: outcome.quantity, ...figures }
+    : { outcome: outcome.kind, ...figures };
+}
+
+/** An input and its code, put together again. The compiler cannot see that nothing else was left out. */
+function asked<Input extends { readonly code: Code }>(
+  size: (input: Input) => CheckedResult,
+): (code: Code, input: Uncoded<Input>) => CheckedResult {
+  return (code, input) => size({ ...input, code } as unknown as Input);
 }
 
 /** A raceway is bonded at both ends; a check speaks of the jumper at one of them. */
@@ -42,8 +69,4 @@ function atOneEnd(result: CheckedResult): CheckedResult {
   return outcome.kind === "conductor" && outcome.quantity === 2
     ? { ...result, outcome: { ...outcome, quantity: 1 } }
     : result;
-}
-
-function without(input: CheckInput, keys: readonly string[]): CheckInput {
-  return Object.fromEntries(Object.entries(input).filter(([key]) => !keys.includes(key)));
 }

@@ -1,18 +1,17 @@
-import type { Answer } from "./answer.js";
+import type { Given } from "./answer.js";
 import type { Expectation, Sources } from "./model.js";
-import type { Run } from "./run-checks.js";
+import type { Row } from "./run-checks.js";
 import { labelled } from "./text.js";
 
-/** Every run that was not met, in full: both answers, and where the expected one is printed. */
-export function writeMisses(runs: readonly Run[], sources: Sources): string {
-  return runs
+/** Every row that was not met, in full: both answers, and where the expected one is printed. */
+export function writeMisses(rows: readonly Row[], sources: Sources): string {
+  return rows
     .filter(({ verdict }) => verdict !== "met")
-    .map((run) => writeMiss(run, sources))
+    .map((row) => writeMiss(row, sources))
     .join("\n\n");
 }
 
-function writeMiss({ entry, edition, answer, verdict, figures }: Run, sources: Sources): string {
-  const { role, source, check } = entry;
+function writeMiss({ role, source, check, edition, given, verdict, figures }: Row, sources: Sources): string {
   const { dispute } = check;
   return [
     `${verdict}: ${check.id}, ${edition} (${role}, ${check.standing})`,
@@ -22,24 +21,33 @@ function writeMiss({ entry, edition, answer, verdict, figures }: Run, sources: S
           labelled("source", sayExpected(check.expect)),
           labelled("text", `${sayExpected(dispute.expectByText)}; ${dispute.section}`),
         ]),
-    labelled("given", sayAnswer(answer)),
-    ...figures.map(({ name, expected, given }) =>
-      labelled("figure", `${name}: ${expected} expected, ${given ?? "none"} given`),
+    labelled("given", sayGiven(given)),
+    ...figures.map((figure) =>
+      labelled("figure", `${figure.name}: ${figure.expected} expected, ${figure.given ?? "none"} given`),
     ),
     labelled("title", sources[source]?.title ?? source),
     labelled("locator", check.locator),
   ].join("\n");
 }
 
-function sayExpected(expected: Expectation): string {
+/** What is expected, in one line. */
+export function sayExpected(expected: Expectation): string {
   if ("error" in expected) return `error ${expected.error}`;
   const { requiredArea } = expected;
   const what = "size" in expected ? expected.size : expected.outcome;
   return requiredArea === undefined ? what : `${what}, ${requiredArea} cmil required`;
 }
 
-function sayAnswer(answer: Answer): string {
-  if (answer.kind === "refused") return `error ${answer.codes.join(", ")}`;
-  if (answer.kind === "crashed") return `crashed: ${answer.message}`;
-  return `${answer.size ?? answer.outcome}, ${answer.requiredArea} cmil required`;
+/** What was given, in one line. */
+export function sayGiven(given: Given): string {
+  if (given === null) return "no answer";
+  if ("thrown" in given) return `thrown: ${given.thrown}`;
+  if ("errors" in given) return `error ${given.errors.join(", ")}`;
+  const { requiredArea } = given;
+  const what = "size" in given ? sayConductors(given.size, given.quantity) : given.outcome;
+  return requiredArea == null ? what : `${what}, ${requiredArea} cmil required`;
+}
+
+function sayConductors(size: string, quantity = 1): string {
+  return quantity === 1 ? size : `${quantity} x ${size}`;
 }

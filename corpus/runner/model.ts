@@ -1,62 +1,165 @@
-import type { EditionYear, Role } from "../../src/index.js";
+import type { ConductorSize, EditionYear, Role } from "../../src/index.js";
+import type { CheckInputs } from "./check-input.js";
 
-/** What a check expects, as its schema has it. */
+/** What a check expects: a size, an area without one, no conductor, or a refusal with this code. Areas in circular mils. */
 export type Expectation =
-  | { readonly size: string; readonly requiredArea?: number }
-  | { readonly outcome: string; readonly requiredArea?: number }
+  | { readonly size: ConductorSize; readonly requiredArea?: number }
+  | { readonly outcome: "area-only"; readonly requiredArea: number }
+  | { readonly outcome: "not-required" | "outside-scope"; readonly requiredArea?: never }
   | { readonly error: string };
 
 /** Figures that a source prints on its way to the answer, in circular mils. */
 export interface Figures {
+  /** Sum of the installed conductors. */
   readonly sum?: number;
+  /** Sum of the conductors of the jumper's material that are assumed in place of the installed ones. */
   readonly assumedSum?: number;
+  /** Smallest permitted area, before the step to a standard size. */
   readonly requiredArea?: number;
 }
 
-/** How far a check counts as evidence. */
-type Standing = "cited" | "arithmetic" | "common-practice" | "memory" | "disputed";
+/**
+ * How far a check can count as evidence: `cited` (a source outside the code's own tables states it), `arithmetic` (follows from a cited
+ * rule), `common-practice` (no source), `memory`, `disputed` (the source contradicts the text, or the text has two readings).
+ *
+ * @example
+ * ```ts
+ * import { standings } from "bondmil/corpus";
+ * standings[0]; // => "cited"
+ * ```
+ */
+export const standings = ["cited", "arithmetic", "common-practice", "memory", "disputed"] as const;
 
-/** Input of a role without its code; the schema knows its shape, role by role. */
-export type CheckInput = Readonly<Record<string, unknown>>;
+/** One member of {@link standings}. */
+export type Standing = (typeof standings)[number];
+
+/**
+ * What went wrong in a published answer; the schema of the checks has a sentence on each.
+ *
+ * @example
+ * ```ts
+ * import { mistakes } from "bondmil/corpus";
+ * mistakes.includes("wrong-row"); // => true
+ * ```
+ */
+export const mistakes = [
+  "wrong-row",
+  "wrong-column",
+  "wrong-edition",
+  "rating-for-conductors",
+  "conductors-for-rating",
+  "wrong-conductors",
+  "one-raceway-or-all",
+  "end-of-table",
+  "limit-left-out",
+  "rule-of-another-conductor",
+  "material-converted",
+  "increase-left-out",
+  "tolerance",
+] as const;
+
+/** One member of {@link mistakes}. */
+export type Mistake = (typeof mistakes)[number];
 
 /** One published answer. */
-export interface Check {
+export interface Check<R extends Role = Role> {
+  /** In words, unique over all files, never reused. */
   readonly id: string;
+  /** Edition that the source names or is dated by; `null` if it does not say. */
   readonly stated: EditionYear | null;
+  /** Editions under which the answer is expected; the stated one alone where there is one. */
   readonly holds: readonly EditionYear[];
+  /** Keys of the file's dictionary of flags. */
   readonly flags: readonly string[];
-  readonly input: CheckInput;
+  readonly input: CheckInputs[R];
+  /** What the source says. */
   readonly expect: Expectation;
   readonly figures?: Figures;
+  /** The source's own arithmetic. */
   readonly working?: string;
+  /** Where in the source it stands. */
   readonly locator: string;
   readonly standing: Standing;
   readonly note?: string;
+  /** Present where the standing is `disputed`. */
   readonly dispute?: Dispute;
 }
 
 /** Why a source's answer is not taken as it stands. */
-interface Dispute {
+export interface Dispute {
+  /** Section or table of the code. */
   readonly section: string;
+  /** What the source did wrong; `null` where it is not wrong and the text can be read in two ways. */
+  readonly mistake: Mistake | null;
+  /** First what the source did, then what the text says. */
   readonly readings: readonly string[];
   readonly reason: string;
   readonly expectByText: Expectation;
 }
 
-/** The checks of one role. */
-export interface CheckFile {
-  readonly role: Role;
-  readonly flags: Readonly<
-    Record<string, { readonly kind: string; readonly why: string; readonly consequence: string }>
-  >;
-  readonly groups: readonly { readonly source: string; readonly checks: readonly Check[] }[];
+/** Why a check exists, and what a user would get wrong if it failed. */
+export interface Flag {
+  readonly kind:
+    | "basic"
+    | "boundary"
+    | "threshold"
+    | "parallel-sets"
+    | "material"
+    | "cap"
+    | "edition-change"
+    | "known-slip"
+    | "ambiguous-text"
+    | "outside-table";
+  readonly why: string;
+  readonly consequence: string;
 }
+
+/** The checks of one source. */
+export interface CheckGroup<R extends Role = Role> {
+  /** An id in the register of sources. */
+  readonly source: string;
+  readonly checks: readonly Check<R>[];
+}
+
+/** The checks of one role, as its file has them. */
+export interface CheckFile<R extends Role = Role> {
+  readonly $schema: "./schema/checks.schema.json";
+  readonly version: 1;
+  readonly role: R;
+  readonly flags: Readonly<Record<string, Flag>>;
+  /** Ids of checks that were withdrawn, each with the reason; no check gets one of them again. */
+  readonly withdrawn?: Readonly<Record<string, string>>;
+  readonly groups: readonly CheckGroup<R>[];
+}
+
+/** The files of all roles. */
+export type CheckFiles = { readonly [R in Role]: CheckFile<R> };
 
 /** One entry of the register of sources. */
 export interface Source {
   readonly title: string;
-  readonly kind: string;
+  readonly publisher: string;
+  readonly url: string | null;
+  /** Year, month or day, as far as it is dated. */
+  readonly date: string | null;
+  readonly kind:
+    | "standard"
+    | "official-derivative"
+    | "government"
+    | "handbook"
+    | "textbook"
+    | "trade-press"
+    | "training"
+    | "exam-prep"
+    | "utility"
+    | "manufacturer"
+    | "forum"
+    | "transcription";
+  /** Id of the source that this one repeats; a copy is no second source. */
   readonly copies: string | null;
+  /** Whether the whole was read, or an extract. */
+  readonly seen: "whole" | "extract";
+  readonly note?: string;
 }
 
 /** The register of sources, by id. */
@@ -76,8 +179,8 @@ export interface Entry {
 }
 
 /** Every check of a corpus, in the order of the files. */
-export function entriesOf(corpus: Corpus): readonly Entry[] {
-  return corpus.files.flatMap(({ role, groups }) =>
+export function entriesOf({ files }: Pick<Corpus, "files">): readonly Entry[] {
+  return files.flatMap(({ role, groups }) =>
     groups.flatMap(({ source, checks }) => checks.map((check) => ({ role, source, check }))),
   );
 }

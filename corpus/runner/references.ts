@@ -6,6 +6,7 @@ export function referenceFaults(corpus: Corpus, namedByTables: readonly string[]
   return [
     ...entries.flatMap(checkFaults),
     ...duplicates(entries.map(({ check }) => check.id)).map((id) => `${id}: two checks have this id`),
+    ...withdrawnFaults(corpus),
     ...flagFaults(corpus),
     ...sourceFaults(corpus, namedByTables),
   ];
@@ -16,6 +17,13 @@ function checkFaults({ check }: Entry): readonly string[] {
   return stated === null || (holds.length === 1 && holds[0] === stated)
     ? []
     : [`${id}: states ${stated}, so it holds there alone, not in ${holds.join(", ")}`];
+}
+
+function withdrawnFaults(corpus: Corpus): readonly string[] {
+  const withdrawn = new Set(corpus.files.flatMap((file) => Object.keys(file.withdrawn ?? {})));
+  return entriesOf(corpus)
+    .filter(({ check }) => withdrawn.has(check.id))
+    .map(({ check }) => `${check.id}: was withdrawn, and an id is never used again`);
 }
 
 function flagFaults({ files }: Corpus): readonly string[] {

@@ -1,73 +1,110 @@
-import { editionYears } from "../../src/index.js";
-import type { Entry, Sources } from "./model.js";
-import type { Run } from "./run-checks.js";
-import { type Row, table } from "./text.js";
+import { editionYears, roles } from "../../src/index.js";
+import { type Entry, type Sources, standings } from "./model.js";
+import type { Row } from "./run-checks.js";
+import { type Line, table } from "./text.js";
 
 /** The counts of a run, as plain text. */
-export function writeSummary(runs: readonly Run[], sources: Sources): string {
-  const entries = [...new Set(runs.map((run) => run.entry))];
+export function writeSummary(rows: readonly Row[], sources: Sources): string {
+  const entries = entriesOfRows(rows);
   const parts = [
     "By role and standing",
-    byRoleAndStanding(entries, runs),
+    byRoleAndStanding(entries, rows),
+    "Breadth by role",
+    byBreadth(entries, sources),
     "By edition that the source states",
     byEdition(entries),
     "By kind of source",
     bySourceKind(entries, sources),
-    totals(entries, runs),
+    totals(entries, rows),
   ];
   return parts.join("\n\n");
 }
 
-function byRoleAndStanding(entries: readonly Entry[], runs: readonly Run[]): string {
-  const named = ({ role, check }: Entry): string => `${role} ${check.standing}`;
-  const rows = groupsOf(entries, named).map(([key, group]): Row => {
-    const ofGroup = runs.filter(({ entry }) => named(entry) === key);
-    return [...key.split(" "), group.length, ofGroup.length, countMissed(ofGroup)];
-  });
-  const total: Row = ["all", "", entries.length, runs.length, countMissed(runs)];
-  return table(["role", "standing", "checks", "runs", "missed"], [...rows, total]);
+/** Each check once, however many editions it ran under. */
+function entriesOfRows(rows: readonly Row[]): readonly Entry[] {
+  return [...new Map(rows.map((row) => [row.check.id, row])).values()];
+}
+
+/** Columns for the standings that occur, so that the table stays within its width. */
+function byRoleAndStanding(entries: readonly Entry[], rows: readonly Row[]): string {
+  const columns = standings.filter((standing) => entries.some(({ check }) => check.standing === standing));
+  const line = (name: string, ofRole: readonly Entry[], ran: readonly Row[]): Line => [
+    name,
+    ...columns.map((standing) => ofRole.filter(({ check }) => check.standing === standing).length),
+    ran.length,
+    countMissed(ran),
+  ];
+  const lines = groupsByRole(entries).map(([role, group]) =>
+    line(
+      role,
+      group,
+      rows.filter((row) => row.role === role),
+    ),
+  );
+  return table(["role", ...columns, "runs", "missed"], [...lines, line("all", entries, rows)]);
+}
+
+function byBreadth(entries: readonly Entry[], sources: Sources): string {
+  const line = (name: string, group: readonly Entry[]): Line => [
+    name,
+    group.length,
+    countPublishers(group, sources),
+    countSources(group),
+    countPairs(group),
+  ];
+  const lines = groupsByRole(entries).map(([role, group]) => line(role, group));
+  return table(["role", "checks", "publishers", "sources", "pairs"], [...lines, line("all", entries)]);
 }
 
 function byEdition(entries: readonly Entry[]): string {
-  const rows = [...editionYears, null].map((edition): Row => {
+  const lines = [...editionYears, null].map((edition): Line => {
     const stated = entries.filter(({ check }) => check.stated === edition);
     return [edition ?? "unstated", stated.length, countDisputed(stated)];
   });
-  return table(["edition", "checks", "disputed"], rows);
+  return table(["edition", "checks", "disputed"], lines);
 }
 
 function bySourceKind(entries: readonly Entry[], sources: Sources): string {
-  const groups = groupsOf(entries, ({ source }) => sources[source]?.kind ?? "unknown");
-  const rows = groups.map(([kind, group]): Row => {
+  const kindOf = ({ source }: Entry): string => sources[source]?.kind ?? "unknown";
+  const lines = [...new Set(entries.map(kindOf))].map((kind): Line => {
+    const group = entries.filter((entry) => kindOf(entry) === kind);
     const disputed = countDisputed(group);
     const share = `${Math.round((100 * disputed) / group.length)} %`;
-    return [kind, new Set(group.map(({ source }) => source)).size, group.length, disputed, share];
+    return [kind, countPublishers(group, sources), countSources(group), group.length, disputed, share];
   });
-  return table(["kind", "sources", "checks", "disputed", "share"], rows);
+  return table(["kind", "publishers", "sources", "checks", "disputed", "share"], lines);
 }
 
-function totals(entries: readonly Entry[], runs: readonly Run[]): string {
-  const places = new Set(entries.map(({ source, check }) => JSON.stringify([source, check.locator])));
-  const sources = new Set(entries.map(({ source }) => source));
+function totals(entries: readonly Entry[], rows: readonly Row[]): string {
   return [
-    `${entries.length} checks from ${sources.size} sources, ${places.size} distinct pairs of source and locator;`,
-    `${runs.length} runs, ${countMissed(runs)} missed.`,
+    `${entries.length} checks from ${countSources(entries)} sources, ${countPairs(entries)} distinct pairs of source and locator;`,
+    `${rows.length} runs, ${countMissed(rows)} missed.`,
   ].join("\n");
 }
 
-function groupsOf(
-  entries: readonly Entry[],
-  keyOf: (entry: Entry) => string,
-): readonly (readonly [string, readonly Entry[]])[] {
-  return [...new Set(entries.map(keyOf))].map(
-    (key) => [key, entries.filter((entry) => keyOf(entry) === key)] as const,
-  );
+function groupsByRole(entries: readonly Entry[]): readonly (readonly [string, readonly Entry[]])[] {
+  return roles
+    .map((role) => [role, entries.filter((entry) => entry.role === role)] as const)
+    .filter(([, group]) => group.length > 0);
 }
 
-function countMissed(runs: readonly Run[]): number {
-  return runs.filter(({ verdict }) => verdict !== "met").length;
+function countMissed(rows: readonly Row[]): number {
+  return rows.filter(({ verdict }) => verdict !== "met").length;
 }
 
 function countDisputed(entries: readonly Entry[]): number {
   return entries.filter(({ check }) => check.standing === "disputed").length;
+}
+
+function countSources(entries: readonly Entry[]): number {
+  return new Set(entries.map(({ source }) => source)).size;
+}
+
+function countPublishers(entries: readonly Entry[], sources: Sources): number {
+  return new Set(entries.map(({ source }) => sources[source]?.publisher ?? source)).size;
+}
+
+/** Many checks from one place are not many sources. */
+function countPairs(entries: readonly Entry[]): number {
+  return new Set(entries.map(({ source, check }) => JSON.stringify([source, check.locator]))).size;
 }

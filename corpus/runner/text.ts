@@ -1,16 +1,16 @@
 /** One row of a table: words to the left, numbers to the right. */
-export type Row = readonly (string | number)[];
+export type Line = readonly (string | number)[];
 
 /** Width that a report keeps to. */
 const width = 80;
 
 /** Columns wide enough for what is in them, under a heading and a rule. */
-export function table(head: readonly string[], rows: readonly Row[]): string {
+export function table(head: readonly string[], rows: readonly Line[]): string {
   const widths = head.map((title, column) =>
     Math.max(title.length, ...rows.map((row) => String(row[column] ?? "").length)),
   );
   const isNumber = head.map((_, column) => rows.some((row) => typeof row[column] === "number"));
-  const line = (row: Row): string =>
+  const line = (row: Line): string =>
     row
       .map((cell, column) => {
         const size = widths[column] ?? 0;

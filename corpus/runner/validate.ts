@@ -1,5 +1,5 @@
 import { Ajv2020, type ErrorObject, type ValidateFunction } from "ajv/dist/2020.js";
-import type { CheckFile, Corpus, Sources } from "./model.js";
+import { type CheckFile, type Corpus, mistakes, type Sources } from "./model.js";
 import { referenceFaults } from "./references.js";
 
 /** A corpus as it lies in its files, not yet believed. */
@@ -28,12 +28,13 @@ export function validate(documents: Documents): Validated {
   const files: CheckFile[] = [];
 
   for (const [name, content] of documents.files) {
-    if (!isCheckFile(content)) faults.push(...shapeFaults(name, isCheckFile));
+    if (!isCheckFile(content)) faults.push(...shapeFaults(name, isCheckFile, content));
     else if (name !== `${content.role}.json`) faults.push(`${name}: holds the role ${content.role}`);
     else files.push(content);
   }
   const { sources } = documents;
-  if (!isSources(sources)) return { corpus: null, faults: [...faults, ...shapeFaults("sources", isSources)] };
+  if (!isSources(sources))
+    return { corpus: null, faults: [...faults, ...shapeFaults("sources", isSources, sources)] };
   // A file without its shape would make its sources look like orphans.
   if (faults.length > 0) return { corpus: null, faults };
 
@@ -41,11 +42,26 @@ export function validate(documents: Documents): Validated {
   return { corpus, faults: referenceFaults(corpus, documents.namedByTables) };
 }
 
-function shapeFaults(name: string, { errors }: ValidateFunction): readonly string[] {
-  return (errors ?? []).map((error) => `${name}${error.instancePath}: ${error.message}${detail(error)}`);
+function shapeFaults(name: string, { errors }: ValidateFunction, content: unknown): readonly string[] {
+  return (errors ?? []).map((error) => {
+    const id = checkIdAt(content, error.instancePath);
+    const place = `${name}${error.instancePath}${id === null ? "" : ` (${id})`}`;
+    return `${place}: ${error.message}${detail(error)}`;
+  });
 }
 
 function detail({ params }: ErrorObject): string {
+  if (params["missingProperty"] === "mistake") return `: one of ${mistakes.join(", ")}, or null`;
   const named: unknown = params["additionalProperty"] ?? params["allowedValues"] ?? params["allowedValue"];
   return named === undefined ? "" : ` (${String(named)})`;
+}
+
+/** A place in a file is a row of numbers; the id of the check in it is what a reader looks for. */
+function checkIdAt(content: unknown, path: string): string | null {
+  const indexes = /^\/groups\/(\d+)\/checks\/(\d+)(?:\/|$)/.exec(path);
+  if (indexes === null) return null;
+  const [, group = "", check = ""] = indexes;
+  const { groups } = content as { readonly groups: readonly { readonly checks: readonly unknown[] }[] };
+  const { id } = (groups[Number(group)]?.checks[Number(check)] ?? {}) as { readonly id?: unknown };
+  return typeof id === "string" ? id : null;
 }

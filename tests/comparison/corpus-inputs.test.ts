@@ -26,7 +26,8 @@ import {
   writeEditions,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { type CheckInput, entriesOf } from "../../corpus/runner/model.js";
+import type { CheckInput, CommonDerivedCheckInput } from "../../corpus/runner/check-input.js";
+import { entriesOf } from "../../corpus/runner/model.js";
 import { readDocuments } from "../../corpus/runner/read.js";
 import { validate } from "../../corpus/runner/validate.js";
 
@@ -51,8 +52,8 @@ const sizing: Readonly<Record<Role, unknown>> = {
 };
 
 /** The corpus writes the common conductor of derived systems as an electrode conductor without a supply. */
-function functionFor(role: Role, input: CheckInput): { readonly size: AnySize; readonly input: CheckInput } {
-  const { part, of, ...rest } = input;
+function functionFor(role: Role, input: CheckInput): { readonly size: AnySize; readonly input: object } {
+  const { part, of, ...rest } = input as CommonDerivedCheckInput;
   return part === "common" && of === "separately-derived"
     ? { size: sizeCommonConductorOfDerivedSystems as unknown as AnySize, input: rest }
     : { size: sizing[role] as AnySize, input };

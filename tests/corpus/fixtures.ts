@@ -1,11 +1,10 @@
-import { roles } from "bondmil";
-import type { CheckedResult, Library } from "../../corpus/runner/library.js";
+import type { Answer, Implementation } from "../../corpus/runner/answer.js";
 import type { Check, CheckFile, Entry, Source } from "../../corpus/runner/model.js";
 import { readDocuments } from "../../corpus/runner/read.js";
 import { type Documents, validate } from "../../corpus/runner/validate.js";
 
 /** A sound check; tests break it in one place. */
-export const check: Check = {
+export const check: Check<"main-bonding-jumper"> = {
   id: "one-service",
   stated: "2017",
   holds: ["2017"],
@@ -21,19 +20,21 @@ export const check: Check = {
 };
 
 /** The same check with a source that is not believed. */
-export const disputed: Check = {
+export const disputed: Check<"main-bonding-jumper"> = {
   ...check,
   standing: "disputed",
   expect: { size: "6 AWG" },
   dispute: {
     section: "Table 250.102(C)(1)",
+    mistake: "wrong-row",
     readings: ["one row too low", "the row of 3/0 AWG"],
     reason: "The table was misread.",
     expectByText: { size: "4 AWG" },
   },
 };
 
-const source: Source & Readonly<Record<string, string | null>> = {
+/** A source that nothing is wrong with. */
+export const source: Source = {
   title: "A handbook",
   publisher: "A publisher",
   url: null,
@@ -84,7 +85,7 @@ export function entryOf(one: Check): Entry {
   return { role: "main-bonding-jumper", source: "handbook", check: one };
 }
 
-/** A library that answers every question alike. */
-export function libraryOf(answer: () => CheckedResult): Library {
-  return Object.fromEntries(roles.map((role) => [role, answer])) as Partial<Library> as Library;
+/** An implementation that answers every question alike. */
+export function answering(answer: Answer): Implementation {
+  return () => answer;
 }

@@ -1,26 +1,25 @@
 import { describe, expect, it } from "vitest";
-import type { Answer } from "../../corpus/runner/answer.js";
 import { judge } from "../../corpus/runner/judge.js";
 import { library } from "../../corpus/runner/library.js";
 import { writeMisses } from "../../corpus/runner/misses.js";
 import type { Check, Sources } from "../../corpus/runner/model.js";
-import { type Run, runChecks } from "../../corpus/runner/run-checks.js";
+import { type Row, runChecks } from "../../corpus/runner/run-checks.js";
 import { select } from "../../corpus/runner/select.js";
 import { writeSummary } from "../../corpus/runner/summary.js";
-import { InputError } from "../../src/index.js";
 import {
+  answering,
   check,
   disputed,
   documentsOf,
   entryOf,
   faultsOf,
   fileOf,
-  libraryOf,
+  source,
   sourcesWith,
 } from "./fixtures.js";
 
-const sources: Sources = { handbook: { title: "A handbook", kind: "handbook", copies: null } };
-const run = (one: Check): readonly Run[] => runChecks([entryOf(one)], library);
+const sources: Sources = { handbook: source };
+const run = (one: Check): readonly Row[] => runChecks([entryOf(one)], library);
 const verdicts = (one: Check): readonly string[] => run(one).map(({ verdict }) => verdict);
 
 describe("the validation", () => {
@@ -86,6 +85,24 @@ describe("the validation", () => {
     expect(faultsOf(documentsOf([one])).join("\n")).toContain(words);
   });
 
+  it("reports a dispute without its mistake, with the check and what may stand there", () => {
+    const { mistake: _, ...dispute } = disputed.dispute ?? {};
+    expect(faultsOf(documentsOf([{ ...disputed, dispute }]))).toEqual([
+      expect.stringMatching(
+        /^main-bonding-jumper.json.*\(one-service\): must have required property 'mistake': one of wrong-row, .*or null$/,
+      ),
+    ]);
+  });
+
+  it("reports an id that was withdrawn", () => {
+    const files = new Map([
+      ["main-bonding-jumper.json", { ...fileOf([check]), withdrawn: { "one-service": "copied wrongly" } }],
+    ]);
+    expect(faultsOf(documentsOf([], { files }))).toEqual([
+      "one-service: was withdrawn, and an id is never used again",
+    ]);
+  });
+
   it("reports a file under the name of another role", () => {
     const files = new Map([["system-bonding-jumper.json", fileOf([check])]]);
     expect(faultsOf(documentsOf([], { files }))).toEqual([
@@ -126,13 +143,13 @@ describe("a run", () => {
     const input = {
       supply: { sets: [{ count: 3, size: "600 kcmil", material: "aluminum" }] },
       jumper: { material: "copper" },
-    };
+    } as const;
     const figures = { sum: 1_800_000, assumedSum: 1_500_000, requiredArea: 187_500 };
     expect(verdicts({ ...check, input, figures, expect: { size: "4/0 AWG" } })).toEqual(["met"]);
   });
 
   it("meets a refusal that is expected, by its code", () => {
-    const input = { supply: { sets: [] }, jumper: { material: "copper" } };
+    const input = { supply: { sets: [] }, jumper: { material: "copper" } } as const;
     const { figures: _, ...bare } = check;
     expect(verdicts({ ...bare, input, expect: { error: "empty-list" } })).toEqual(["met"]);
     expect(verdicts({ ...bare, input, expect: { error: "unknown-size" } })).toEqual(["missed"]);
@@ -140,58 +157,82 @@ describe("a run", () => {
   });
 
   it("turns a crash into a miss and goes on", () => {
-    const crashing = libraryOf(() => {
+    const crashing = (): never => {
       throw new RangeError("no such row");
-    });
+    };
     const found = runChecks([entryOf(check), entryOf(check)], crashing);
-    expect(found.map(({ answer }) => answer)).toEqual([
-      { kind: "crashed", message: "RangeError: no such row" },
-      { kind: "crashed", message: "RangeError: no such row" },
-    ]);
+    const thrown = { thrown: "RangeError: no such row" };
+    expect(found.map(({ given }) => given)).toEqual([thrown, thrown]);
     expect(found.every(({ verdict }) => verdict === "missed")).toBe(true);
   });
 
   it("does not take several conductors for one", () => {
-    const twice = libraryOf(() => ({
-      outcome: { kind: "conductor", size: "4 AWG", quantity: 2 },
-      requiredArea: 41740,
-      steps: [],
-    }));
-    expect(runChecks([entryOf({ ...check, figures: {} })], twice)[0]?.verdict).toBe("missed");
+    expect(judge({ ...check, figures: {} }, { size: "4 AWG", quantity: 2 }).verdict).toBe("missed");
+    expect(judge({ ...check, figures: {} }, { size: "4 AWG", quantity: 1 }).verdict).toBe("met");
   });
 
-  it("tells other errors from refusals", () => {
-    const refusing = libraryOf(() => {
-      throw new InputError([]);
+  it("takes a refusal with other codes for a miss", () => {
+    expect(
+      runChecks([entryOf({ ...check, expect: { error: "empty-list" } })], answering({ errors: [] })),
+    ).toEqual([expect.objectContaining({ given: { errors: [] }, verdict: "missed" })]);
+  });
+
+  it("has no verdict on a conductor that an implementation does not size", () => {
+    expect(judge(check, null)).toMatchObject({ verdict: "unanswered", skipped: [] });
+  });
+});
+
+describe("an implementation that shows no figures", () => {
+  it("is judged by its size, and the row names what was not compared", () => {
+    const of = {
+      ...check,
+      expect: { size: "4 AWG", requiredArea: 41740 },
+      figures: { sum: 167800 },
+    } as const;
+    expect(judge(of, { size: "4 AWG" })).toEqual({
+      verdict: "met",
+      expected: of.expect,
+      figures: [],
+      skipped: ["sum", "requiredArea"],
     });
-    expect(runChecks([entryOf(check)], refusing)[0]?.answer).toEqual({ kind: "refused", codes: [] });
+  });
+
+  it("misses where it shows one and it is wrong", () => {
+    const of = { ...check, expect: { size: "4 AWG", requiredArea: 41740 } } as const;
+    expect(judge(of, { size: "4 AWG", requiredArea: 41741 }).verdict).toBe("missed");
+    expect(judge(of, { size: "4 AWG", requiredArea: null }).verdict).toBe("missed");
+    expect(judge(check, { size: "4 AWG", sum: 1 }).verdict).toBe("missed");
+    expect(judge(check, { size: "4 AWG", sum: null }).verdict).toBe("missed");
+  });
+
+  it("must show the area where the area is the answer", () => {
+    const of = { ...check, figures: {}, expect: { outcome: "area-only", requiredArea: 41740 } } as const;
+    expect(judge(of, { outcome: "area-only" }).verdict).toBe("missed");
+    expect(judge(of, { outcome: "area-only", requiredArea: 41740 }).verdict).toBe("met");
+    expect(judge(of, { outcome: "not-required", requiredArea: 41740 }).verdict).toBe("missed");
   });
 });
 
 describe("a disputed check", () => {
-  const answering = (size: string): Answer => ({
-    kind: "result",
-    outcome: "conductor",
-    size,
-    requiredArea: 1,
-    sum: 1,
-    assumedSum: null,
-  });
-
   it("is met by the text's answer, whatever the source's figures", () => {
-    expect(judge(disputed, answering("4 AWG"))).toEqual({ verdict: "met", figures: [] });
+    expect(judge(disputed, { size: "4 AWG", sum: 1 })).toEqual({
+      verdict: "met",
+      expected: { size: "4 AWG" },
+      figures: [],
+      skipped: [],
+    });
   });
 
   it("is reported when the library takes the source's side", () => {
-    expect(judge(disputed, answering("6 AWG")).verdict).toBe("changed-side");
+    expect(judge(disputed, { size: "6 AWG" }).verdict).toBe("changed-side");
   });
 
   it("is missed by a third answer", () => {
-    expect(judge(disputed, answering("2 AWG")).verdict).toBe("missed");
+    expect(judge(disputed, { size: "2 AWG" }).verdict).toBe("missed");
   });
 
   it("has not changed side where source and text agree in the number", () => {
-    expect(judge({ ...disputed, expect: { size: "4 AWG" } }, answering("4 AWG")).verdict).toBe("met");
+    expect(judge({ ...disputed, expect: { size: "4 AWG" } }, { size: "4 AWG" }).verdict).toBe("met");
   });
 });
 
@@ -203,11 +244,16 @@ describe("a filter", () => {
     expect(select(entries, { edition: "2008" })).toEqual([]);
   });
 
-  it("leaves the role, source and flag that it names", () => {
+  it("leaves the role, source, flag and standing that it names", () => {
     expect(select(entries, { role: "main-bonding-jumper", source: "handbook", flag: "basic-row" })).toEqual(
       entries,
     );
-    for (const filter of [{ role: "x" }, { source: "x" }, { flag: "x" }]) {
+    for (const filter of [
+      { role: "grounded-conductor" },
+      { source: "x" },
+      { flag: "x" },
+      { standing: "memory" },
+    ] as const) {
       expect(select(entries, filter)).toEqual([]);
     }
   });
@@ -218,7 +264,7 @@ describe("the report", () => {
     "the second worked example of the chapter on services, in the margin beside the large table";
   const runs = [
     ...run({ ...check, locator, expect: { size: "6 AWG" }, figures: { sum: 1 } }),
-    ...run({ ...disputed, stated: null, holds: ["2014", "2017"] }),
+    ...run({ ...disputed, id: "another-service", stated: null, holds: ["2014", "2017"] }),
   ];
 
   it("shows a miss with both answers and where the expected one is printed", () => {
@@ -236,10 +282,10 @@ describe("the report", () => {
     expect(text).toContain(
       "2 checks from 1 sources, 2 distinct pairs of source and locator;\n3 runs, 1 missed.",
     );
-    expect(text).toMatch(/main-bonding-jumper +disputed +1 +2 +0/);
+    expect(text).toMatch(/main-bonding-jumper +1 +1 +3 +1\n/);
     expect(text).toMatch(/2017 +1 +0\n/);
     expect(text).toMatch(/unstated +1 +1\n/);
-    expect(text).toMatch(/handbook +1 +2 +1 +50 %/);
+    expect(text).toMatch(/handbook +1 +1 +2 +1 +50 %/);
     expect(Math.max(...text.split("\n").map((line) => line.length))).toBeLessThanOrEqual(80);
   });
 });

@@ -2,6 +2,8 @@ import { deepStrictEqual, fail } from "node:assert/strict";
 import { join } from "node:path";
 import { compileFunction } from "node:vm";
 import * as bondmil from "bondmil";
+import * as corpus from "bondmil/corpus";
+import * as tables from "bondmil/tables";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
 import { executable } from "./executable.js";
@@ -27,6 +29,13 @@ const config = ts.getParsedCommandLineOfConfigFile(
 );
 const options = config?.options ?? fail("tsconfig.json cannot be read");
 const host = ts.createCompilerHost(options, true);
+
+const modules: ReadonlyMap<string, unknown> = new Map<string, unknown>([
+  ["bondmil", bondmil],
+  ["bondmil/corpus", corpus],
+  ["bondmil/tables", tables],
+]);
+const faces = ["src/index.ts", "corpus/index.ts", "tables/index.ts"];
 
 const sources = sourceFiles.map((path) => host.getSourceFile(path, ts.ScriptTarget.ES2022) ?? fail(path));
 const inComments = sources.flatMap(snippetsOfSource);
@@ -73,11 +82,11 @@ function checks(snippet: Snippet): number {
 }
 
 /** Functions and constants of the public face whose doc comment shows no checked example. */
-function withoutExample(program: ts.Program): readonly string[] {
+function withoutExample(program: ts.Program, path: string): readonly string[] {
   const checker = program.getTypeChecker();
-  const index = program.getSourceFile(join(root, "src/index.ts"));
+  const index = program.getSourceFile(join(root, path));
   const face = index && checker.getSymbolAtLocation(index);
-  if (face === undefined) return ["src/index.ts exports nothing"];
+  if (face === undefined) return [`${path} exports nothing`];
   return checker.getExportsOfModule(face).flatMap((exported) => {
     const symbol = exported.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(exported) : exported;
     if (!(symbol.flags & (ts.SymbolFlags.Function | ts.SymbolFlags.Variable))) return [];
@@ -97,8 +106,7 @@ function withoutExample(program: ts.Program): readonly string[] {
 }
 
 async function run(snippet: Snippet): Promise<void> {
-  const load = (name: string): unknown =>
-    name === "bondmil" ? bondmil : fail(`no module "${name}" in an example`);
+  const load = (name: string): unknown => modules.get(name) ?? fail(`no module "${name}" in an example`);
   const throws = async (action: () => Promise<void>, code: string): Promise<void> => {
     const thrown: unknown = await action().then(
       () => undefined,
@@ -129,7 +137,7 @@ describe("examples in comments and guides", () => {
   });
 
   it("exist for every public function and constant", { timeout: 60_000 }, () => {
-    expect(withoutExample(program)).toEqual([]);
+    expect(faces.flatMap((path) => withoutExample(program, path))).toEqual([]);
   });
 
   for (const snippet of snippets) it(snippet.place, () => run(snippet));

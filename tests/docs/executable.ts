@@ -50,8 +50,8 @@ export function executable(snippet: Snippet): Executable {
   const statements = source.statements.map((statement, index) => {
     if (ts.isImportDeclaration(statement)) {
       const from = (statement.moduleSpecifier as ts.StringLiteral).text;
-      if (from !== "bondmil")
-        throw new Error(`${snippet.place}: imports "${from}"; only "bondmil" is allowed`);
+      if (!["bondmil", "bondmil/corpus", "bondmil/tables"].includes(from))
+        throw new Error(`${snippet.place}: imports "${from}"; only the entries of bondmil are allowed`);
     }
     const next = source.statements[index + 1]?.getStart() ?? snippet.code.length;
     const comment = snippet.code.slice(statement.end, next).trim();

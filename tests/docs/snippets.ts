@@ -76,13 +76,13 @@ function filesBelow(folder: string, ending: string): readonly string[] {
     .sort();
 }
 
-export const sourceFiles: readonly string[] = filesBelow("src", ".ts").filter(
-  (path) => !path.endsWith(".generated.ts"),
-);
+export const sourceFiles: readonly string[] = ["src", "corpus", "tables"]
+  .flatMap((folder) => filesBelow(folder, ".ts"))
+  .filter((path) => !path.endsWith(".generated.ts"));
 
 export function markdownSnippets(): readonly Snippet[] {
   const guides = filesBelow("docs", ".md").filter((path) => !shortName(path).startsWith("docs/site/"));
-  const front = readdirSync(root).filter((name) => name === "README.md" || name === "DEVELOPERS.md");
+  const front = ["DEVELOPERS.md", "README.md", "corpus/README.md", "tables/README.md"];
   return [...front.map((name) => join(root, name)), ...guides].flatMap((path) =>
     fences(readFileSync(path, "utf8").split(/\r?\n/), shortName(path), 0),
   );

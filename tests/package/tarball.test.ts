@@ -22,13 +22,19 @@ function run(cwd: string, command: string, ...args: readonly string[]): string {
   }
 }
 
+const endings = [".js", ".cjs", ".d.ts", ".d.cts"];
+
 function isBuilt(): boolean {
-  const outputs = ["index.js", "index.cjs", "index.d.ts", "index.d.cts", "browser.js"].map((name) =>
-    join(root, "dist", name),
-  );
+  const entries = ["index", "corpus", "tables"];
+  const outputs = [
+    "browser.js",
+    ...entries.flatMap((name) => endings.map((ending) => `${name}${ending}`)),
+  ].map((name) => join(root, "dist", name));
   if (!outputs.every((path) => existsSync(path))) return false;
-  const sources = readdirSync(join(root, "src"), { recursive: true, encoding: "utf8" }).map((path) =>
-    join(root, "src", path),
+  const sources = ["src", "corpus", "tables"].flatMap((part) =>
+    readdirSync(join(root, part), { recursive: true, encoding: "utf8" }).map((path) =>
+      join(root, part, path),
+    ),
   );
   const newest = Math.max(...[...sources, join(root, "package.json")].map((path) => statSync(path).mtimeMs));
   return outputs.every((path) => statSync(path).mtimeMs >= newest);
@@ -53,7 +59,7 @@ describe("the packed tarball, as a user gets it", () => {
     packed = pack?.files.map((file) => file.path) ?? [];
     writeFileSync(join(folder, "package.json"), JSON.stringify({ private: true, type: "module" }));
     run(folder, "npm", "install", "--offline", "--no-audit", "--ignore-scripts", `./${pack?.filename}`);
-  }, 40_000);
+  }, 120_000);
 
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -85,6 +91,21 @@ console.log(JSON.stringify(outcome));`;
     expect(JSON.parse(run(folder, process.execPath, "common.cjs"))).toEqual(expected);
   });
 
+  it("gives its checks and tables through import and require", () => {
+    const body = `const rows = runCorpus(() => ({ size: "6 AWG" }), { role: "intersystem-bonding-conductor", standing: "cited", edition: "2023" });
+console.log(rows.length > 0 && rows.every(({ verdict }) => verdict === "met"), electrodeConductor.id);`;
+    writeFileSync(
+      join(folder, "parts.mjs"),
+      `import { runCorpus } from "bondmil/corpus";\nimport { electrodeConductor } from "bondmil/tables";\n${body}`,
+    );
+    writeFileSync(
+      join(folder, "parts.cjs"),
+      `const { runCorpus } = require("bondmil/corpus");\nconst { electrodeConductor } = require("bondmil/tables");\n${body}`,
+    );
+    for (const name of ["parts.mjs", "parts.cjs"])
+      expect(run(folder, process.execPath, name).trim()).toBe("true electrode-conductor");
+  });
+
   it("lets its tables be read as JSON", () => {
     const script = `const table = require("${table}"); console.log(table.id);`;
     writeFileSync(join(folder, "table.cjs"), script);
@@ -101,11 +122,20 @@ console.log(require("node:fs").readFileSync(path, "utf8").split("\\r\\n")[1]);`;
   });
 
   it("compiles in a strict TypeScript project", () => {
-    const script = `import { sizeMainBondingJumper } from "bondmil";
+    const script = `import { type Outcome, sizeMainBondingJumper } from "bondmil";
+import { type Implementation, runCorpus } from "bondmil/corpus";
+import { rowsIn, electrodeConductor } from "bondmil/tables";
 import table from "${table}" with { type: "json" };
 ${call}
 export const size: string | undefined = outcome.kind === "conductor" ? outcome.size : undefined;
 export const id: string = table.id;
+const answer = (given: Outcome) => (given.kind === "conductor" ? { size: given.size } : { outcome: given.kind });
+const implementation: Implementation = ({ role, edition, input }) =>
+  role === "main-bonding-jumper" ? answer(sizeMainBondingJumper({ code: { year: edition }, ...input }).outcome) : null;
+export const met: number = runCorpus(implementation).filter(({ verdict }) => verdict === "met").length;
+export const rows: number = rowsIn(electrodeConductor, "2023").length;
+// @ts-expect-error there is no such role
+runCorpus(implementation, { role: "jumper" });
 // @ts-expect-error there is no such edition
 sizeMainBondingJumper({ code: { year: "1999" }, supply: { sets: [] }, jumper: { material: "copper" } });
 `;

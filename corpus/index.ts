@@ -1,0 +1,40 @@
+/**
+ * The published checks of bondmil, their sources, and the runner that puts them to any implementation.
+ *
+ * @packageDocumentation
+ */
+export { sources } from "../tables/register.js";
+export { checkFiles } from "./data.js";
+export { corpusCases, runCorpus } from "./run-corpus.js";
+export type {
+  Answer,
+  Given,
+  Implementation,
+  OutcomeAnswer,
+  Question,
+  QuestionOf,
+  RefusedAnswer,
+  ShownFigures,
+  SizeAnswer,
+} from "./runner/answer.js";
+export type { CheckInput, CheckInputs, CommonDerivedCheckInput, Uncoded } from "./runner/check-input.js";
+export type { Judgement, Verdict, WrongFigure } from "./runner/judge.js";
+export {
+  type Check,
+  type CheckFile,
+  type CheckFiles,
+  type CheckGroup,
+  type Dispute,
+  type Entry,
+  type Expectation,
+  type Figures,
+  type Flag,
+  type Mistake,
+  mistakes,
+  type Source,
+  type Sources,
+  type Standing,
+  standings,
+} from "./runner/model.js";
+export { type Case, judgeCase, type Row } from "./runner/run-checks.js";
+export type { Filter } from "./runner/select.js";

@@ -1,0 +1,29 @@
+import type { EditionYear } from "../src/edition/edition-year.js";
+import type { Cell, TableFile } from "./generator/model.js";
+
+/** One row of a table: its cells by the ids of the columns. */
+export type TableRow = Readonly<Record<string, Cell>>;
+
+/**
+ * The rows of a table that are in force in an edition: those of its newest block that is not younger.
+ *
+ * @param table - a table with columns and blocks
+ * @param edition - year of the edition
+ * @returns rows in book order, cells by column id in the unit that the column names; none where the edition has no such table
+ *
+ * @example
+ * ```ts
+ * import { bondingConductor, rowsIn } from "bondmil/tables";
+ * rowsIn(bondingConductor, "2023")[0];
+ * // => { supplyCopperThrough: "2 AWG", supplyAluminumThrough: "1/0 AWG", copper: "8 AWG", aluminum: "6 AWG" }
+ * rowsIn(bondingConductor, "2011").length; // => 0
+ * ```
+ */
+export function rowsIn({ columns, blocks, number }: TableFile, edition: EditionYear): readonly TableRow[] {
+  if (number[edition] === null) return [];
+  // Years are texts of four digits, so that their order is that of texts.
+  const block = blocks.filter(({ from }) => from <= edition).at(-1);
+  return (block?.rows ?? []).map((row) =>
+    Object.fromEntries(columns.map(({ id }, index) => [id, row[index] ?? null])),
+  );
+}
