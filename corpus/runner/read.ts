@@ -2,13 +2,14 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Documents } from "./validate.js";
 
-const corpus = new URL("../", import.meta.url);
-const references = new URL("../references/", import.meta.url);
-const tables = new URL("../../tables/", import.meta.url);
-const copies = new URL("copies/", tables);
+const repository = new URL("../../", import.meta.url);
 
 /** Reads the corpus, its schemas, the register of sources and what the tables and the general references name of it. */
-export function readDocuments(): Documents {
+export function readDocuments(root: URL = repository): Documents {
+  const corpus = new URL("corpus/", root);
+  const references = new URL("corpus/references/", root);
+  const tables = new URL("tables/", root);
+  const copies = new URL("copies/", tables);
   const fromTables = jsonFiles(tables).filter((name) => name !== "sources.json");
   const named = [
     ...fromTables.map((name) => new URL(name, tables)),
