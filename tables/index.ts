@@ -5,6 +5,7 @@
  */
 
 export type { Source, Sources } from "../corpus/runner/model.js";
+export type { PrintedTable, Remark } from "./generator/copies.js";
 export type {
   BasisPair,
   Cell,
@@ -17,6 +18,7 @@ export type {
   ReadingsFile,
   RolesFile,
   SectionsFile,
+  TableEvidence,
   TableFile,
   WithstandFile,
 } from "./generator/model.js";

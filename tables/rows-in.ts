@@ -1,5 +1,6 @@
 import type { EditionYear } from "../src/edition/edition-year.js";
-import type { Cell, TableFile } from "./generator/model.js";
+import type { PrintedTable } from "./generator/copies.js";
+import type { Cell } from "./generator/model.js";
 
 /** One row of a table: its cells by the ids of the columns. */
 export type TableRow = Readonly<Record<string, Cell>>;
@@ -19,7 +20,7 @@ export type TableRow = Readonly<Record<string, Cell>>;
  * rowsIn(bondingConductor, "2011").length; // => 0
  * ```
  */
-export function rowsIn({ columns, blocks, number }: TableFile, edition: EditionYear): readonly TableRow[] {
+export function rowsIn({ columns, blocks, number }: PrintedTable, edition: EditionYear): readonly TableRow[] {
   if (number[edition] === null) return [];
   // Years are texts of four digits, so that their order is that of texts.
   const block = blocks.filter(({ from }) => from <= edition).at(-1);

@@ -2,7 +2,7 @@ import bondingConductorFile from "./bonding-conductor.json" with { type: "json" 
 import conductorPropertiesFile from "./conductor-properties.json" with { type: "json" };
 import electrodeConductorFile from "./electrode-conductor.json" with { type: "json" };
 import equipmentGroundingFile from "./equipment-grounding.json" with { type: "json" };
-import type { TableFile } from "./generator/model.js";
+import type { PrintedTable } from "./generator/copies.js";
 import racewayAmpacityFile from "./raceway-ampacity.json" with { type: "json" };
 import trayAsConductorFile from "./tray-as-conductor.json" with { type: "json" };
 
@@ -17,7 +17,7 @@ import trayAsConductorFile from "./tray-as-conductor.json" with { type: "json" }
  * bondingConductor.number["2011"]; // => null
  * ```
  */
-export const bondingConductor: TableFile = bondingConductorFile as unknown as TableFile;
+export const bondingConductor: PrintedTable = bondingConductorFile as unknown as PrintedTable;
 
 /**
  * Chapter 9 Table 8: the sizes of conductors and their areas in circular mils. As in `tables/conductor-properties.json`.
@@ -28,7 +28,7 @@ export const bondingConductor: TableFile = bondingConductorFile as unknown as Ta
  * conductorProperties.blocks[0]?.rows[0]; // => ["18 AWG", 1620, true]
  * ```
  */
-export const conductorProperties: TableFile = conductorPropertiesFile as unknown as TableFile;
+export const conductorProperties: PrintedTable = conductorPropertiesFile as unknown as PrintedTable;
 
 /**
  * Table 250.66: grounding electrode conductors by the supply conductors. As in `tables/electrode-conductor.json`.
@@ -39,7 +39,7 @@ export const conductorProperties: TableFile = conductorPropertiesFile as unknown
  * electrodeConductor.number["2023"]; // => "Table 250.66"
  * ```
  */
-export const electrodeConductor: TableFile = electrodeConductorFile as unknown as TableFile;
+export const electrodeConductor: PrintedTable = electrodeConductorFile as unknown as PrintedTable;
 
 /**
  * Table 250.122: equipment grounding conductors by the rating of the overcurrent device in amperes. As in `tables/equipment-grounding.json`.
@@ -50,7 +50,7 @@ export const electrodeConductor: TableFile = electrodeConductorFile as unknown a
  * equipmentGrounding.blocks[0]?.rows[0]; // => [15, "14 AWG", "12 AWG"]
  * ```
  */
-export const equipmentGrounding: TableFile = equipmentGroundingFile as unknown as TableFile;
+export const equipmentGrounding: PrintedTable = equipmentGroundingFile as unknown as PrintedTable;
 
 /**
  * Table 310.16, 310.15(B)(16) from 2011 through 2017: ampacities in raceway, in amperes. As in `tables/raceway-ampacity.json`.
@@ -61,7 +61,7 @@ export const equipmentGrounding: TableFile = equipmentGroundingFile as unknown a
  * racewayAmpacity.number["2014"]; // => "Table 310.15(B)(16)"
  * ```
  */
-export const racewayAmpacity: TableFile = racewayAmpacityFile as unknown as TableFile;
+export const racewayAmpacity: PrintedTable = racewayAmpacityFile as unknown as PrintedTable;
 
 /**
  * Table 392.60(A), 392.60(B) from 2020: metal area of cable trays that serve as equipment grounding conductors. As in `tables/tray-as-conductor.json`.
@@ -72,4 +72,4 @@ export const racewayAmpacity: TableFile = racewayAmpacityFile as unknown as Tabl
  * trayAsConductor.number["2023"]; // => "Table 392.60(B)"
  * ```
  */
-export const trayAsConductor: TableFile = trayAsConductorFile as unknown as TableFile;
+export const trayAsConductor: PrintedTable = trayAsConductorFile as unknown as PrintedTable;

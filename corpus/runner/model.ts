@@ -154,7 +154,8 @@ export interface Source {
     | "utility"
     | "manufacturer"
     | "forum"
-    | "transcription";
+    | "transcription"
+    | "software";
   /** Id of the source that this one repeats; a copy is no second source. */
   readonly copies: string | null;
   /** Whether the whole was read, or an extract. */

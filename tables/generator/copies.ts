@@ -15,7 +15,7 @@ export interface PrintedTable extends Omit<TableFile, "evidence" | "cells"> {
 }
 
 /** A remark on an edition of a table, or on some of its cells. */
-interface Remark {
+export interface Remark {
   readonly edition: EditionYear;
   readonly note: string;
   readonly sources?: readonly string[];
