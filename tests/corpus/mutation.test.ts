@@ -1,0 +1,183 @@
+import { fileURLToPath } from "node:url";
+import { type EditionYear, sizeMainBondingJumper } from "bondmil";
+import { describe, expect, it } from "vitest";
+import { liveTables, writesOf } from "../../corpus/mutation/live-tables.js";
+import { type MutatedCell, mutateCells } from "../../corpus/mutation/mutate.js";
+import { sourcesOfCell } from "../../corpus/mutation/own-sources.js";
+import { oneSizeOff } from "../../corpus/mutation/steps.js";
+import { watched, withValue } from "../../corpus/mutation/watch.js";
+import { library } from "../../corpus/runner/library.js";
+import type { Check, Source, Sources } from "../../corpus/runner/model.js";
+import { cellsPage } from "../../docs/cells-page/page.js";
+import { fateOf, figuresOf } from "../../docs/cells-page/tally.js";
+import { cellsOf } from "../../tables/generator/cells.js";
+import type { CopiesFile } from "../../tables/generator/copies.js";
+import { readTable } from "../../tables/generator/read-tables.js";
+import { check, disputed } from "./fixtures.js";
+
+const folder = fileURLToPath(new URL("../../tables/", import.meta.url));
+const bonding = readTable(folder, "bonding-conductor");
+const handbook: Source = { title: "A handbook", kind: "handbook", copies: null };
+
+/** An invented copy, which prints one size for copper; no publication has it. */
+const copiesBy = (source: string): CopiesFile => ({
+  table: "bonding-conductor",
+  copies: [
+    {
+      source,
+      edition: "2023",
+      dated: "stated",
+      channel: "print",
+      columns: ["supplyCopperThrough", "copper"],
+      rows: [["3/0 AWG", "4 AWG"]],
+    },
+  ],
+});
+
+const mutated = (one: Check, copies = copiesBy("elsewhere"), sources: Sources = { handbook }) =>
+  mutateCells({
+    tables: [{ table: bonding, copies }],
+    entries: [{ role: "main-bonding-jumper", source: "handbook", check: one }],
+    sources,
+    library,
+  });
+const fatesOf = (cells: readonly MutatedCell[], year: EditionYear) =>
+  cells
+    .filter((cell) => cell.year === year && fateOf(cell) !== "not read")
+    .map((cell) => [cell.row, cell.column, fateOf(cell), cell.changes.map(({ noticed }) => noticed)]);
+
+describe("cells changed by one size", () => {
+  it("are noticed exactly where an invented check passes", () => {
+    const cells = mutated({ ...check, holds: ["2017"] });
+    expect(fatesOf(cells, "2017")).toEqual([
+      ["2 AWG", "supplyCopperThrough", "read, not noticed", ["not", "not"]],
+      ["1/0 AWG", "supplyCopperThrough", "read, not noticed", ["not", "not"]],
+      ["3/0 AWG", "supplyCopperThrough", "one way only", ["not", "by its edition"]],
+      ["3/0 AWG", "copper", "noticed", ["by its edition", "by its edition"]],
+    ]);
+    expect(fatesOf(cells, "2014")).toEqual([]);
+  });
+
+  it("are noticed from another edition where the rule holds there too", () => {
+    const cells = mutated({ ...check, stated: null, holds: ["2014", "2017"] });
+    expect(fatesOf(cells, "2014")).toContainEqual([
+      "3/0 AWG",
+      "copper",
+      "noticed",
+      ["by another edition", "by another edition"],
+    ]);
+  });
+
+  it("are not noticed by a check whose source prints the cell, or repeats one that does", () => {
+    const at = (cells: readonly MutatedCell[]) =>
+      fatesOf(cells, "2017").map(([row, column]) => [row, column]);
+    expect(at(mutated(check))).toContainEqual(["3/0 AWG", "copper"]);
+    expect(at(mutated(check, copiesBy("handbook")))).not.toContainEqual(["3/0 AWG", "copper"]);
+    expect(at(mutated(check, copiesBy("handbook")))).toContainEqual(["2 AWG", "supplyCopperThrough"]);
+    const repeats: Sources = { handbook: { ...handbook, copies: "elsewhere" } };
+    expect(at(mutated(check, copiesBy("elsewhere"), repeats))).not.toContainEqual(["3/0 AWG", "copper"]);
+  });
+
+  it("are not noticed by a disputed check, nor by one that is missed anyway", () => {
+    expect(fatesOf(mutated(disputed), "2017")).toEqual([]);
+    expect(fatesOf(mutated({ ...check, expect: { size: "6 AWG" } }), "2017")).toEqual([]);
+  });
+
+  it("move the end of the last row in both places where the library keeps it", () => {
+    const end = cellsOf(bonding, "2017").find(
+      ({ row, column }) => row === "1100 kcmil" && column === "supplyAluminumThrough",
+    );
+    expect(end && writesOf(bonding, "2017", end, "2000 kcmil")).toEqual([
+      { place: ["rows", 5, "through", "aluminum"], value: 2000000 },
+      { place: ["threshold", "aluminum"], value: 2000000 },
+    ]);
+    const above = { supply: { sets: [{ count: 1, size: "1250 kcmil", material: "copper" }] } };
+    const { figures: _figures, ...plain } = check;
+    const cells = mutated({ ...plain, input: { ...check.input, ...above }, expect: { size: "3/0 AWG" } });
+    expect(fatesOf(cells, "2017")).toContainEqual([
+      "1100 kcmil",
+      "supplyCopperThrough",
+      "one way only",
+      ["by its edition", "not"],
+    ]);
+  });
+
+  it("leave the library as it was", () => {
+    const before = structuredClone(liveTables);
+    mutated(check);
+    expect(liveTables).toEqual(before);
+    const input = { code: { year: "2017" }, supply: check.input["supply"], jumper: { material: "copper" } };
+    expect(sizeMainBondingJumper(input as Parameters<typeof sizeMainBondingJumper>[0]).outcome).toEqual({
+      kind: "conductor",
+      size: "4 AWG",
+      quantity: 1,
+    });
+  });
+});
+
+describe("one size off", () => {
+  const ofCell = (id: string, row: string, column: string) => {
+    const table = readTable(folder, id);
+    const cell = cellsOf(table, "2017").find((one) => one.row === row && one.column === column);
+    return cell === undefined ? "no cell" : oneSizeOff(table, "2017", cell);
+  };
+
+  it.each([
+    ["bonding-conductor", "3/0 AWG", "copper", ["3 AWG", "6 AWG"]],
+    ["bonding-conductor", "1100 kcmil", "supplyCopperThrough", ["1250 kcmil", "1000 kcmil"]],
+    ["electrode-conductor", "last", "aluminum", ["300 kcmil", "4/0 AWG"]],
+    ["equipment-grounding", "15", "ratingThrough", [20]],
+    ["equipment-grounding", "5000", "aluminum", ["1250 kcmil", "1000 kcmil"]],
+    ["raceway-ampacity", "1/0 AWG", "copper75", [155, 145]],
+  ])("is, in %s, row %s, column %s, %j", (id, row, column, expected) => {
+    expect(ofCell(id, row, column)).toEqual(expected);
+  });
+});
+
+describe("a watched table", () => {
+  it("tells of what is read, by a search as by a name", () => {
+    const read: string[] = [];
+    const view = watched({ rows: [{ a: 1 }, { a: 2, b: 3 }, { a: 4 }] }, (place) => read.push(place));
+    expect(view.rows.find(({ a }) => a > 1)?.b).toBe(3);
+    expect(read).toEqual(expect.arrayContaining(["rows/0/a", "rows/1/a", "rows/1/b"]));
+    expect(read).not.toContain("rows/2/a");
+  });
+
+  it("gets its value back after an error, and has no place that is not there", () => {
+    const data = { rows: [{ a: 1 }] };
+    const broken = () => {
+      throw new Error("broken");
+    };
+    expect(() => withValue(data, ["rows", 0, "a"], 2, broken)).toThrow("broken");
+    expect(data).toEqual({ rows: [{ a: 1 }] });
+    expect(() => withValue(data, ["rows", 1], 2, () => data)).toThrow("nothing stands at");
+  });
+});
+
+describe("the own sources of a cell", () => {
+  it("are not those of a copy that does not print it", () => {
+    const of = (row: string, column: string) => [
+      ...sourcesOfCell({ row, column }, copiesBy("one"), { two: { ...handbook, copies: "one" } }),
+    ];
+    expect(of("3/0 AWG", "copper")).toEqual(["one", "two"]);
+    expect(of("3/0 AWG", "aluminum")).toEqual([]);
+    expect(of("350 kcmil", "copper")).toEqual([]);
+  });
+});
+
+describe("the page of unnoticed cells", () => {
+  const cells = mutated(check);
+
+  it("counts a cell once, by what became of it", () => {
+    const of2017 = cells.filter(({ year }) => year === "2017");
+    expect(figuresOf(of2017)).toEqual(["24", "1", "1", "2", "20", "4.2 %", "4.2 %"]);
+  });
+
+  it("lists a cell with the way that passes and its editions, and leaves out what is noticed in all", () => {
+    const text = cellsPage(cells);
+    expect(text).toContain("| 3/0 AWG | supplyCopperThrough | 2017 up |  | 2014, 2020 to 2026 |");
+    expect(text).toContain("| 3/0 AWG | copper |  |  | 2014, 2020 to 2026 |");
+    const alone = cellsPage(cells.filter(({ year }) => year === "2017"));
+    expect(alone).not.toContain("| 3/0 AWG | copper |");
+  });
+});
