@@ -2,7 +2,7 @@ import { type EditionYear, editionYears } from "../../src/index.js";
 import { cellsOf, type TableCell } from "../../tables/generator/cells.js";
 import type { CopiesFile } from "../../tables/generator/copies.js";
 import type { Cell, TableFile } from "../../tables/generator/model.js";
-import type { Library } from "../runner/library.js";
+import type { Implementation } from "../runner/answer.js";
 import type { Entry, Sources } from "../runner/model.js";
 import { runChecks } from "../runner/run-checks.js";
 import { liveTables, writesOf } from "./live-tables.js";
@@ -33,7 +33,7 @@ export interface Ground {
   readonly tables: readonly { readonly table: TableFile; readonly copies: CopiesFile }[];
   readonly entries: readonly Entry[];
   readonly sources: Sources;
-  readonly library: Library;
+  readonly library: Implementation;
 }
 
 /**
@@ -100,7 +100,7 @@ function counts(standing: Entry["check"]["standing"]): boolean {
 /** Which places of a table each check reads, for those that are met. */
 function readersOf(
   judges: readonly Entry[],
-  library: Library,
+  library: Implementation,
   id: string,
   year: EditionYear,
 ): ReadonlyMap<Entry, ReadonlySet<string>> {

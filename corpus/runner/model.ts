@@ -55,6 +55,7 @@ export const mistakes = [
   "rule-of-another-conductor",
   "material-converted",
   "increase-left-out",
+  "rounded-early",
   "tolerance",
 ] as const;
 

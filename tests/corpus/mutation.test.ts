@@ -13,11 +13,11 @@ import { fateOf, figuresOf } from "../../docs/cells-page/tally.js";
 import { cellsOf } from "../../tables/generator/cells.js";
 import type { CopiesFile } from "../../tables/generator/copies.js";
 import { readTable } from "../../tables/generator/read-tables.js";
-import { check, disputed } from "./fixtures.js";
+import { check, disputed, source } from "./fixtures.js";
 
 const folder = fileURLToPath(new URL("../../tables/", import.meta.url));
 const bonding = readTable(folder, "bonding-conductor");
-const handbook: Source = { title: "A handbook", kind: "handbook", copies: null };
+const handbook: Source = source;
 
 /** An invented copy, which prints one size for copper; no publication has it. */
 const copiesBy = (source: string): CopiesFile => ({
@@ -91,7 +91,7 @@ describe("cells changed by one size", () => {
       { place: ["rows", 5, "through", "aluminum"], value: 2000000 },
       { place: ["threshold", "aluminum"], value: 2000000 },
     ]);
-    const above = { supply: { sets: [{ count: 1, size: "1250 kcmil", material: "copper" }] } };
+    const above = { supply: { sets: [{ count: 1, size: "1250 kcmil", material: "copper" }] } } as const;
     const { figures: _figures, ...plain } = check;
     const cells = mutated({ ...plain, input: { ...check.input, ...above }, expect: { size: "3/0 AWG" } });
     expect(fatesOf(cells, "2017")).toContainEqual([

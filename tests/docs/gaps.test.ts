@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { entriesOf } from "../../corpus/runner/model.js";
+import { type CheckFile, entriesOf } from "../../corpus/runner/model.js";
 import { gapsSection } from "../../docs/coverage-page/gaps.js";
-import { check } from "../corpus/fixtures.js";
+import { check, source as handbook } from "../corpus/fixtures.js";
 
 const five = ["page 1", "page 2", "page 3", "page 4", "page 5"];
 
@@ -13,14 +13,16 @@ interface Place {
 /** The row on main bonding jumpers of either table, of a corpus with one check at each place. */
 function rowsOf(places: readonly Place[], copies: string | null = null, standing = check.standing) {
   const groups = places.map(({ source, locator }) => ({ source, checks: [{ ...check, locator, standing }] }));
-  const source = (publisher: string, of: string | null) => ({
-    title: "A book",
-    publisher,
-    kind: "handbook",
-    copies: of,
-  });
+  const source = (publisher: string, of: string | null) => ({ ...handbook, publisher, copies: of });
   const sources = { a: source("One", null), b: source("Two", null), c: source("Three", copies) };
-  const corpus = { files: [{ role: "main-bonding-jumper" as const, flags: {}, groups }], sources };
+  const file: CheckFile<"main-bonding-jumper"> = {
+    $schema: "./schema/checks.schema.json",
+    version: 1,
+    role: "main-bonding-jumper",
+    flags: {},
+    groups,
+  };
+  const corpus = { files: [file], sources };
   return gapsSection(entriesOf(corpus), corpus)
     .split("\n")
     .filter((line) => line.startsWith("| main-bonding-jumper "));
