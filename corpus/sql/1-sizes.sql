@@ -5,17 +5,13 @@ from conductor_properties;
 
 create index named_by_size on named (edition, size);
 
--- Conductors of one kind in parallel, and the column in which the sized conductor is read.
-create table supply as
-with recursive count (sets) as (select 1 union all select sets + 1 from count where sets < 20),
-metal (name) as (values ('copper'), ('aluminum')),
+-- The metals of the supply and of the sized conductor, and the temperature at which unlike metals are matched.
+create table question as
+with metal (name) as (values ('copper'), ('aluminum')),
 temperature (celsius) as (values (60), (75), (90))
-select edition, size, area as own, sets, sets * area as total, of.name as metal, sized.name as read, celsius
-from named
-cross join count
-cross join metal as of
+select supplied.name as metal, sized.name as read, celsius
+from (select name from metal union all select 'both') as supplied
 cross join metal as sized
 cross join temperature
-where standard
--- one metal against itself is not matched by ampacity, so the column of temperature says nothing
-and (of.name <> sized.name or celsius = 75);
+-- one metal against itself is not matched, so the temperature says nothing
+where supplied.name <> sized.name or celsius = 75;

@@ -17,7 +17,9 @@ create index ampacity_by_area on ampacity (edition, metal, celsius, area);
 -- A size that the table leaves out counts as the next larger that it has.
 create table assumed as
 with installed as (
-  select distinct edition, size, own, metal, read, celsius from supply where metal <> read
+  select edition, size, area as own, metal, read, celsius
+  from named cross join question
+  where metal <> read and metal <> 'both'
 ),
 carried as (
   select installed.*, (

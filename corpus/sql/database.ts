@@ -8,11 +8,15 @@ const tables = new URL("../../tables/csv/", import.meta.url);
 /** A row of an answer, in the order in which the query names its columns. */
 export type SqlRow = readonly SqlValue[];
 
-/** A database in memory with the CSV tables as they are, all text, and the views of this folder upon them. */
-export async function openDatabase(): Promise<Database> {
+/** One phase of one set of a listed supply: which supply, which set, how many such sets, which phase, its size and metal. */
+export type PhaseOfSet = readonly [number, number, number, number, string, "copper" | "aluminum"];
+
+/** A database in memory with the CSV tables as they are, all text, the listed supplies, and the views of this folder upon them. */
+export async function openDatabase(phases: readonly PhaseOfSet[]): Promise<Database> {
   const { Database } = await initSqlJs();
   const database = new Database();
   for (const name of readdirSync(tables).sort()) loadTable(database, name);
+  fill(database, "phase_of_set", ["supply", "setNumber", "count", "phase", "size", "metal"], phases);
   for (const name of sqlFiles()) database.exec(readFileSync(new URL(name, folder), "utf8"));
   return database;
 }
@@ -28,12 +32,7 @@ export function* rowsOf(database: Database, sql: string): Generator<SqlRow> {
 }
 
 /** Writes rows into a new table. */
-export function fill(
-  database: Database,
-  table: string,
-  columns: readonly string[],
-  rows: readonly SqlRow[],
-): void {
+function fill(database: Database, table: string, columns: readonly string[], rows: readonly SqlRow[]): void {
   database.exec(`create table ${table} (${columns.join(", ")})`);
   const statement = database.prepare(`insert into ${table} values (${columns.map(() => "?").join(", ")})`);
   database.exec("begin");

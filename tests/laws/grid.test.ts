@@ -6,11 +6,11 @@ import {
   editionYears,
   type JumperInput,
   type StandardSize,
+  standardSizeFor,
   standardSizes,
   type TemperatureColumn,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { referenceSize } from "./reference.js";
 import { type JumperRole, jumperRoles, underLaw } from "./roles.js";
 
 const columns: readonly ConductorColumn[] = ["copper", "aluminum"];
@@ -91,7 +91,7 @@ describe("every size, 1 to 20 sets, both materials, every edition and role", { t
     const wrong = sample.flatMap(({ place, size, count, area }) => {
       const result = underLaw[place.role].size(inputFor(place, size, count));
       const named = result.outcome.kind === "conductor" ? result.outcome.size : null;
-      return result.requiredArea === area && named === referenceSize(area)
+      return result.requiredArea === area && named === standardSizeFor(area)
         ? []
         : [{ ...place, size, count, area, full: result.requiredArea, named }];
     });

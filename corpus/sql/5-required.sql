@@ -1,7 +1,7 @@
 -- Every policy over every supply: row or one eighth, of the installed conductors, of assumed ones, or the larger of both; then caps, then floors.
-create table required as
+create view required as
 with policy as (
-  select p.policy, p.edition, p."table" as id, oneEighth = 'true' as eighth, lastRowFloor = 'true' as keepsLast, cap, otherMaterial,
+  select p.policy, p.edition, p."table" as id, p.sum, oneEighth = 'true' as eighth, lastRowFloor = 'true' as keepsLast, cap, otherMaterial,
     ceiling_copper.area as ceilingCopper, ceiling_aluminum.area as ceilingAluminum,
     floor_copper.area as floorCopper, floor_aluminum.area as floorAluminum
   from policies as p
@@ -10,17 +10,23 @@ with policy as (
   left join named as floor_copper on floor_copper.edition = p.edition and floor_copper.size = p.floorCopper
   left join named as floor_aluminum on floor_aluminum.edition = p.edition and floor_aluminum.size = p.floorAluminum
 ),
-asked as (
-  select policy.*, s.size, s.own, s.sets, s.total, s.metal, s.read, s.celsius, s.sets * a.area as assumed,
-    e.threshold, e.last, s.total > e.threshold as beyond
+summed as (
+  select policy.*, s.supply, s.whole, s.size, s.own, s.sets, s.metal, s.read, s.celsius,
+    -- a supply of two metals is entered in the column of the sized conductor
+    case s.metal when 'both' then s.read else s.metal end as entered,
+    case sum when 'corresponding' then corresponding when 'largest' then largest end as total,
+    case sum when 'corresponding' then assumedCorresponding when 'largest' then assumedLargest end as assumed
   from policy
   join supply as s using (edition)
-  join table_end as e on e.id = policy.id and e.edition = policy.edition and e.metal = s.metal and e.read = s.read
-  left join assumed as a
-    on a.edition = s.edition and a.size = s.size and a.metal = s.metal and a.read = s.read and a.celsius = s.celsius
+),
+asked as (
+  select summed.*, e.last, case summed.metal when 'both' then assumed else total end > e.threshold as beyond
+  from summed
+  join table_end as e on e.id = summed.id and e.edition = summed.edition and e.metal = entered and e.read = summed.read
 ),
 decided as (
   select *, case
+    when metal = 'both' then case otherMaterial when 'larger-of-both' then 'both' else 'assumed' end
     when metal = read or otherMaterial = 'never' then 'installed'
     when otherMaterial = 'always' then 'assumed'
     when not beyond then 'installed'
@@ -35,7 +41,7 @@ ruled as (
     case when decides in ('installed', 'both') then coalesce(
       (
         select required from bracket as b
-        where b.id = decided.id and b.edition = decided.edition and b.metal = decided.metal and b.read = decided.read
+        where b.id = decided.id and b.edition = decided.edition and b.metal = decided.entered and b.read = decided.read
         and b.through >= total order by b.through limit 1
       ),
       case when eighth then (total + 7) / 8 else last end
@@ -52,21 +58,27 @@ ruled as (
 ),
 limited as (
   select *, max(coalesce(byInstalled, 0), coalesce(byAssumed, 0)) as before,
-    case when metal <> read or cap = 'none' then null when cap = 'set' then total else own end as most,
+    case when metal <> read or not whole or cap = 'none' then null when cap = 'set' then total else own end as most,
     case read when 'copper' then ceilingCopper else ceilingAluminum end as ceiling,
     coalesce(case read when 'copper' then floorCopper else floorAluminum end, 0) as least,
     case when keepsLast and beyond then coalesce(last, 0) else 0 end as lastFloor
   from ruled
 )
-select policy, edition, size, sets, metal, read, celsius,
+select policy, edition, supply, size, sets, metal, read, celsius,
   max(min(before, coalesce(most, before), coalesce(ceiling, before)), least, lastFloor) as area
 from limited;
 
--- The standard size that has the area; nothing above the largest.
+-- The standard size that has the area; nothing above the largest. A supply of two metals never needs less than its copper or its aluminum alone.
 create view answer as
-select required.*, (
+with whole as (
+  select edition, policy, supply, size, sets, metal, read, celsius, area from required where supply is null
+  union all
+  select edition, policy, supply, null, null, null, read, celsius, max(area) from required
+  where supply is not null group by edition, policy, supply, read, celsius
+)
+select whole.*, (
   select n.size from named as n
-  where n.edition = required.edition and n.standard and n.area >= required.area
+  where n.edition = whole.edition and n.standard and n.area >= whole.area
   order by n.area limit 1
 ) as named
-from required;
+from whole;

@@ -1,0 +1,129 @@
+import {
+  cableTrayAsEquipmentGroundingConductor,
+  type EditionYear,
+  type Material,
+  type SizingResult,
+  type StandardSize,
+  sizeEquipmentBondingJumper,
+  sizeEquipmentGroundingConductor,
+  sizeOtherPipingBondingJumper,
+  sizeWaterPipingBondingJumper,
+  type TrayMetal,
+} from "bondmil";
+import { describe, expect, it } from "vitest";
+import { openDatabase, rowsOf } from "../../corpus/sql/database.js";
+
+/** As for the rules by supply: the whole in `npm run proof`, every so manieth cell in `npm test`. */
+const everyNth = process.env["WHOLE_GRID"] === "true" ? 1 : 11;
+const database = await openDatabase([]);
+
+/** A device with the conductors behind it, and the metal of the conductor to be sized. */
+interface Rated {
+  readonly code: { readonly year: EditionYear };
+  readonly amperes: number;
+  readonly material: Material;
+  readonly supply: {
+    readonly sets: readonly [
+      { readonly count: number; readonly size: StandardSize; readonly material: Material },
+    ];
+  };
+}
+
+const circuitsOf = ({ amperes, supply }: Rated) => [{ device: { amperes }, conductors: supply }];
+
+const withConductors: Readonly<
+  Record<string, { readonly from: string; readonly size: (asked: Rated) => SizingResult }>
+> = {
+  "equipment-grounding-conductor": {
+    from: "equipment where policy = 'equipment-grounding-conductor'",
+    size: (asked) =>
+      sizeEquipmentGroundingConductor({
+        code: asked.code,
+        circuits: circuitsOf(asked),
+        conductor: { material: asked.material },
+      }),
+  },
+  "equipment-bonding-jumper": {
+    from: "equipment where policy = 'equipment-bonding-jumper'",
+    size: (asked) =>
+      sizeEquipmentBondingJumper({
+        code: asked.code,
+        circuits: circuitsOf(asked),
+        jumper: { material: asked.material },
+      }),
+  },
+  "water piping of a building": {
+    from: "building_piping",
+    size: ({ code, amperes, material, supply }) =>
+      sizeWaterPipingBondingJumper({
+        code,
+        of: "building",
+        supply,
+        deviceAmperes: amperes,
+        jumper: { material },
+      }),
+  },
+};
+
+/** What goes by the device alone. */
+const alone: Readonly<Record<string, (asked: Omit<Rated, "supply">) => SizingResult>> = {
+  "other piping": ({ code, amperes, material }) =>
+    sizeOtherPipingBondingJumper({ code, deviceAmperes: amperes, jumper: { material } }),
+  "water piping of one occupancy": ({ code, amperes, material }) =>
+    sizeWaterPipingBondingJumper({ code, of: "occupancy", deviceAmperes: amperes, jumper: { material } }),
+};
+
+describe("the rules by rating, written again in SQL", () => {
+  it.each(Object.entries(withConductors))("agree on %s", { timeout: 600_000 }, (_, { from, size }) => {
+    const wrong: object[] = [];
+    let place = 0;
+    for (const row of rowsOf(
+      database,
+      `select edition, amperes, read, metal, size, sets, area from ${from}`,
+    )) {
+      place += 1;
+      if (place % everyNth !== 0) continue;
+      const [year, amperes, material, metal, of, count, area] = row as unknown as RatedCell;
+      const asked: Rated = {
+        code: { year },
+        amperes,
+        material,
+        supply: { sets: [{ count, size: of, material: metal }] },
+      };
+      const { requiredArea } = size(asked);
+      if (requiredArea !== area)
+        wrong.push({ input: JSON.stringify(asked), sql: area, library: requiredArea });
+    }
+    expect(place).toBeGreaterThan(20_000);
+    expect(wrong.slice(0, 5)).toEqual([]);
+  });
+
+  it.each(Object.entries(alone))("agree on %s, at every edge of a row", (_, size) => {
+    const rows = [...rowsOf(database, "select edition, amperes, metal, area from device")];
+    const wrong = rows.flatMap((row) => {
+      const [year, amperes, material, area] = row as unknown as AloneCell;
+      const input = { code: { year }, amperes, material };
+      const { requiredArea } = size(input);
+      return requiredArea === area ? [] : [{ input, sql: area, library: requiredArea }];
+    });
+    expect(rows.length).toBeGreaterThan(500);
+    expect(wrong.slice(0, 5)).toEqual([]);
+  });
+
+  it("agree on cable trays, at every edge of a row", () => {
+    const rows = [...rowsOf(database, "select edition, amperes, metal, least from tray")];
+    const wrong = rows.flatMap((row) => {
+      const [year, amperes, metal, least] = row as unknown as TrayCell;
+      const input = { code: { year }, amperes, metal };
+      const { outcome } = cableTrayAsEquipmentGroundingConductor(input);
+      const library = outcome.kind === "permitted" ? outcome.least.squareMillimetres : null;
+      return library === least ? [] : [{ input, sql: least, library }];
+    });
+    expect(rows.filter((row) => row.at(-1) === null).length).toBeGreaterThan(0);
+    expect(wrong.slice(0, 5)).toEqual([]);
+  });
+});
+
+type RatedCell = readonly [EditionYear, number, Material, Material, StandardSize, number, number];
+type AloneCell = readonly [EditionYear, number, Material, number];
+type TrayCell = readonly [EditionYear, number, TrayMetal, number | null];
