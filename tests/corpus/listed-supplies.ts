@@ -1,13 +1,21 @@
 import { type Conductor, columnOf, correspondingSum, type Supply, sumOfLargest } from "bondmil";
 import fc from "fast-check";
 import type { PhaseOfSet } from "../../corpus/sql/database.js";
-import { supply } from "../laws/arbitraries.js";
+import { ofColumn, supply, supplyOf } from "../laws/arbitraries.js";
 
-/** Supplies of one or several entries, of one metal or two, of every size that a table names; as many of them with two unlike sums. */
+/** Supplies drawn at random: a third of any kind, a third with two unlike sums, a third of one metal joined by a small conductor of the other. */
 export function listedSupplies(howMany: number): readonly Supply[] {
   const unlike = supply.filter((one) => correspondingSum(one) !== sumOfLargest(one));
-  return [supply, unlike].flatMap((some) => fc.sample(some, howMany / 2));
+  return [supply, unlike, joined].flatMap((some) => fc.sample(some, howMany / 3));
 }
+
+const joined: fc.Arbitrary<Supply> = fc
+  .constantFrom(["copper", "aluminum"] as const, ["aluminum", "copper"] as const)
+  .chain(([first, second]) =>
+    supplyOf({ materials: ofColumn(first), phases: 1 }).map(({ sets }) => ({
+      sets: [...sets.slice(0, 1), { count: 1, size: "18 AWG", material: second }],
+    })),
+  );
 
 /** Every phase of every set, for the database; a set of one size has it in each phase of the supply. */
 export function phasesOf(supplies: readonly Supply[]): readonly PhaseOfSet[] {

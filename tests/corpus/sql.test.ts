@@ -15,7 +15,7 @@ import { listedSupplies, phasesOf } from "./listed-supplies.js";
 /** The whole grid is asked in `npm run proof`; in `npm test` every so manieth supply, coprime to editions, sizes, sets and metals. */
 const isWhole = process.env["WHOLE_GRID"] === "true";
 const everyNth = isWhole ? 1 : 11;
-const listed = listedSupplies(isWhole ? 2000 : 40);
+const listed = listedSupplies(isWhole ? 600 : 60);
 const database = await openDatabase(phasesOf(listed));
 database.exec(`delete from supply where size is not null and rowid % ${everyNth} <> 0`);
 
@@ -58,7 +58,7 @@ describe("the rules written again in SQL", () => {
     const query = "select distinct supply, corresponding, largest from sums where whole";
     const sums = new Map([...rowsOf(database, query)].map(([supply, ...both]) => [supply, both]));
     const ours = listed.map((supply) => [correspondingSum(supply), sumOfLargest(supply)]);
-    expect(ours.filter(([one, other]) => one !== other).length).toBeGreaterThanOrEqual(listed.length / 2);
+    expect(ours.filter(([one, other]) => one !== other).length).toBeGreaterThanOrEqual(listed.length / 3);
     const wrong = listed.filter((_, i) => String(sums.get(i)) !== String(ours[i]));
     expect(wrong.slice(0, 3)).toEqual([]);
   });
