@@ -58,7 +58,7 @@ describe("the rules written again in SQL", () => {
     const query = "select distinct supply, corresponding, largest from sums where whole";
     const sums = new Map([...rowsOf(database, query)].map(([supply, ...both]) => [supply, both]));
     const ours = listed.map((supply) => [correspondingSum(supply), sumOfLargest(supply)]);
-    expect(ours.filter(([one, other]) => one !== other).length).toBeGreaterThanOrEqual(listed.length / 3);
+    expect(ours.filter(([one, other]) => one !== other).length).toBeGreaterThan(listed.length / 4);
     const wrong = listed.filter((_, i) => String(sums.get(i)) !== String(ours[i]));
     expect(wrong.slice(0, 3)).toEqual([]);
   });
