@@ -45,13 +45,13 @@ export function areaByRule(
   return policy.oneEighth ? eighthUp(area) : lastRowArea(table, read);
 }
 
-/** Whether the open last row stays as a floor beside the one eighth. */
+/** Whether the open last row, where the table names sizes in it, stays as a floor beside the one eighth. */
 export function hasLastRowFloor(
   { table, policy }: AreaRule,
   entered: ConductorColumn,
   area: number,
 ): boolean {
-  return policy.lastRowFloor && table.last !== null && isAboveThreshold(table, entered, area);
+  return policy.lastRowFloor && isAboveThreshold(table, entered, area);
 }
 
 /** Circular mils of the open last row; 0 where it only sends to the notes. */

@@ -88,7 +88,7 @@ export function sizeBySupply(sizing: SupplySizing): SizedArea {
     ...(sizing.floors ?? []),
   ];
   const required = { requiredArea: deciding.decides.requiredArea, governs: deciding.decides.kind };
-  const shown = ways.filter((way) => way === deciding || parts.length === 0 || way.before?.kind !== "sum");
+  const shown = ways.filter((way) => way === deciding || way.before?.kind !== "sum");
   const steps = [
     sumStep(sizing, installed),
     ...shown.flatMap(({ before, decides }) => [before, decides]),
@@ -155,11 +155,10 @@ function ruleStep(rule: AreaRule, entered: ConductorColumn, area: number): RowSt
   const requiredArea = areaByRule(rule, entered, area);
   const row = rowFor(table, entered, area);
   const size = row?.[read] ?? table.last?.[read];
-  if (row === undefined && (policy.oneEighth || size === undefined)) {
+  if (size === undefined || (row === undefined && policy.oneEighth)) {
     const threshold = table.threshold[entered];
     return { kind: "one-eighth", entered, area, threshold, requiredArea, citation: policy.basis.oneEighth };
   }
-  if (size === undefined) throw new TypeError(`${table.number} has no row for ${area} circular mils`);
   const through = row?.through[entered] ?? null;
   const place = row === undefined ? "last" : table.rows.indexOf(row);
   return {
