@@ -33,6 +33,45 @@ describe("several metal raceways", () => {
     expect(one?.conductors[0]?.result.requiredArea).toBe(10_380);
   });
 
+  it("are named by their raceway, or by all, and cite the section on what is to be bonded", () => {
+    const { arrangements } = arrangeRacewayJumpers(base);
+    expect(arrangements.map(({ conductors }) => conductors.map(({ id, at }) => [id, at]))).toEqual([
+      ["A", "B", "C"].map((id) => [`supply-side-bonding-jumper ${id}`, id]),
+      [["supply-side-bonding-jumper all raceways", "all raceways"]],
+    ]);
+    for (const { connections, cautions, standing } of arrangements) {
+      expect([standing, cautions]).toEqual(["permitted", []]);
+      expect(connections).toMatchObject([
+        {
+          kind: "supply-side-bonding-jumper",
+          standing: "required",
+          at: ["A", "B", "C"],
+          citation: { section: "250.92(A)" },
+        },
+      ]);
+    }
+  });
+
+  it("compare ampacities in the column that is told", () => {
+    const aluminum: Supply = { sets: [{ count: 4, size: "750 kcmil", material: "aluminum" }] };
+    const area = (temperature?: 60 | 75) =>
+      arrangeRacewayJumpers({
+        ...base,
+        raceways: [{ id: "A", supply: aluminum }],
+        ...(temperature && { temperature }),
+      }).arrangements[0]?.conductors[0]?.result.requiredArea;
+    expect([area(), area(75), area(60)]).toEqual([300_000, 300_000, 250_000]);
+  });
+
+  it("refuse phases that cannot be matched across raceways", () => {
+    const one = { size: "3/0 AWG", material: "copper" } as const;
+    const raceways = [
+      { id: "A", supply: { sets: [{ count: 1, phases: [one, one, one] }] } },
+      { id: "B", supply: { sets: [{ count: 1, phases: [one, one] }] } },
+    ];
+    expect(() => arrangeRacewayJumpers({ ...base, raceways })).toThrow(/raceways: .*same number of phases/);
+  });
+
   it("have one way if there is one", () => {
     expect(arrangeRacewayJumpers({ ...base, raceways: base.raceways.slice(0, 1) }).arrangements).toHaveLength(
       1,
@@ -43,6 +82,10 @@ describe("several metal raceways", () => {
     [{ raceways: [] }, "empty-list", "raceways"],
     [{ raceways: [...base.raceways, { id: "B", supply }] }, "duplicate-id", "raceways[3].id"],
     [{ system: "feeder" }, "unknown-value", "system"],
+    [{ temperature: 70 }, "unknown-value", "temperature"],
+    [{ jumper: undefined }, "missing", "jumper"],
+    [{ code: undefined }, "missing", "code"],
+    [{ enclosures: [] }, "unknown-key", "enclosures"],
   ])("%j is %s at %s", (change, code, path) => {
     let issues: unknown;
     try {

@@ -96,6 +96,76 @@ describe("where the jumper is decides the grounded conductor, the electrode cond
   });
 });
 
+describe("jumpers at both ends", () => {
+  const ends = (change: Partial<DerivedSystemInput> = {}) =>
+    arrange({ ...single, code: { year: "2011" }, ...change }).arrangements[2];
+
+  it("are one at the source and one in the enclosure, by the same conductors", () => {
+    expect(ends()?.conductors.map(({ id, at, result }) => [id, at, result.requiredArea])).toEqual([
+      ["system-bonding-jumper T1", "T1", 133_100],
+      ["system-bonding-jumper P1", "P1", 133_100],
+    ]);
+    expect(ends()?.totalArea).toBe(2 * 133_100);
+  });
+
+  it.each([
+    [false, ["T1", "P1"], "at-one-jumper", "250.30(A)(5)"],
+    [true, ["T1"], "at-the-source", "250.30(C)"],
+  ])("let the electrode conductor land, outdoors %s, at %j", (outdoors, at, note, section) => {
+    const found = ends({ source: { id: "T1", outdoors } })?.connections.map((one) => [
+      one.kind,
+      one.standing,
+      one.at,
+      one.note,
+      one.citation.section,
+    ]);
+    expect(found?.slice(0, 2)).toEqual([
+      ["grounded-conductor", "required", ["P1"], "at-least-the-jumper", "250.30(A)(1) Exception No. 2"],
+      ["grounding-electrode-conductor", "required", at, note, section],
+    ]);
+    expect(found?.slice(2).map(([kind, standing, place]) => [kind, standing, place])).toEqual([
+      ["supply-side-bonding-jumper", "required", ["T1", "P1"]],
+      ["second-connection-load-side", "fault", []],
+    ]);
+  });
+
+  it("make the supply-side jumper a choice where the edition says so", () => {
+    expect(ends({ code: { year: "2023" } })?.connections[2]).toMatchObject({
+      standing: "permitted",
+      at: [],
+    });
+  });
+});
+
+describe("a source outdoors", () => {
+  const outdoors = (year: "2008" | "2023") =>
+    arrange({ ...single, code: { year }, source: { id: "T1", outdoors: true } }).arrangements;
+
+  it("is cautioned in every arrangement, and one indoors in none", () => {
+    const caution = { code: "outdoor-source", section: "250.30(C)" };
+    expect(outdoors("2023").map(({ cautions }) => cautions)).toEqual([[caution], [caution], [caution]]);
+    expect(arrange(single).arrangements.map(({ cautions }) => cautions)).toEqual([[], [], []]);
+  });
+
+  it("has its electrode conductor, and since 2011 its jumper, by the section on outdoor sources", () => {
+    const cited = (year: "2008" | "2023") => {
+      const [inEach, atSource] = outdoors(year);
+      return [inEach?.citation.section, atSource?.connections[1]?.citation.section];
+    };
+    expect(cited("2023")).toEqual(["250.30(C)", "250.30(C)"]);
+    expect(cited("2008")[0]).toBe("250.30(A)(1)");
+  });
+});
+
+describe("the section of an arrangement", () => {
+  it("is that on several enclosures where there are several", () => {
+    const cited = (change?: Partial<DerivedSystemInput>) =>
+      arrange(change).arrangements.map(({ citation }) => citation.section);
+    expect(cited().slice(0, 2)).toEqual(["250.28(D)(3)", "250.28(D)(3)"]);
+    expect(cited(single).slice(0, 2)).toEqual(["250.30(A)(1)", "250.30(A)(1)"]);
+  });
+});
+
 describe("standing by edition and place of the source", () => {
   const standings = (outdoors: boolean) =>
     editionYears.map((year) =>

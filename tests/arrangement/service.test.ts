@@ -73,6 +73,31 @@ describe("a service with several enclosures", () => {
     expect(arrange({ enclosures: enclosures(7) }).arrangements[0]?.conductors).toHaveLength(8);
   });
 
+  it("compares ampacities in the column that is told", () => {
+    const aluminum: Supply = { sets: [{ count: 4, size: "750 kcmil", material: "aluminum" }] };
+    const area = (temperature?: 60 | 75) =>
+      arrange({
+        enclosures: [{ id: "D1", supply: aluminum }],
+        ...(temperature && { temperature }),
+      }).arrangements[0]?.conductors[0]?.result.requiredArea;
+    expect([area(), area(75), area(60)]).toEqual([300_000, 300_000, 250_000]);
+  });
+
+  it("adds the loads of conductors that are not chosen yet", () => {
+    const { wireway: _, ...without } = base;
+    const told = base.enclosures.map((one, i) => ({
+      ...one,
+      supply: { ...one.supply, requiredForAmperes: 100 * (i + 1) },
+    }));
+    const [, inAssembly] = arrangeService({ ...without, enclosures: told }).arrangements;
+    expect(inAssembly?.conductors[0]?.result.steps[0]).toMatchObject({ supply: { requiredForAmperes: 300 } });
+  });
+
+  it("counts the area of a bus as its metal", () => {
+    const [inEach] = arrange({ jumper: { material: "copper", form: "bus" } }).arrangements;
+    expect(inEach?.totalArea).toBe(105_600 + 41_740 + 187_500);
+  });
+
   it("says in what the arrangements differ", () => {
     expect(arrange().differences).toEqual([
       "sizes",
@@ -84,6 +109,24 @@ describe("a service with several enclosures", () => {
 });
 
 describe("a service with one enclosure", () => {
+  it("has its electrode conductor there, or anywhere on the supply side", () => {
+    const { arrangements } = arrange({ enclosures: [{ id: "D1", supply: copper(2, "500 kcmil") }] });
+    expect(arrangements[0]?.connections[1]).toMatchObject({
+      kind: "grounding-electrode-conductor",
+      at: ["D1"],
+      note: "anywhere-on-supply-side",
+      citation: { section: "250.24(A)(1)" },
+    });
+  });
+
+  it("without a wireway has neither its jumper nor its caution", () => {
+    const { wireway: _, ...without } = base;
+    const [inEach] = arrangeService(without).arrangements;
+    expect(inEach?.conductors.map(({ at }) => at)).toEqual(["D1", "D2"]);
+    expect(inEach?.cautions).toEqual([]);
+    expect(inEach?.connections.map(({ kind }) => kind)).not.toContain("supply-side-bonding-jumper");
+  });
+
   it("has one arrangement, and no differences", () => {
     const comparison = arrange({ enclosures: [{ id: "D1", supply: copper(2, "500 kcmil") }] });
     expect(comparison.arrangements.map(({ id, citation }) => [id, citation.section])).toEqual([
@@ -104,6 +147,8 @@ describe("bad input", () => {
     ],
     [{ wireway: { id: "D2", supply: copper(1, "3/0 AWG") } }, "duplicate-id", "wireway.id"],
     [{ gutter: {} }, "unknown-key", "gutter"],
+    [{ wireway: { id: "W1", supply: copper(1, "3/0 AWG"), length: 3 } }, "unknown-key", "wireway.length"],
+    [{ temperature: 70 }, "unknown-value", "temperature"],
     [{ jumper: { material: "copper", form: "screw" } }, "unknown-value", "jumper.form"],
     [
       { enclosures: [{ id: "D1", supply: { sets: [{ count: 0, size: "3/0 AWG", material: "copper" }] } }] },
