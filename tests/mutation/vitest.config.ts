@@ -25,6 +25,7 @@ const config: ViteUserConfig = {
     setupFiles: ["tests/setup.ts", "tests/mutation/setup.ts"],
     env: { FAST_CHECK_SEED: "20080101" },
     sequence: { sequencer: NearestFirst },
+    runner: "tests/mutation/stop-at-failure.ts",
     // One worker for all files of one mutant, instead of one per file, halves the time; the next mutant gets a new one.
     isolate: false,
   },
