@@ -41,8 +41,7 @@ const keys = ["code", "of", "conductor", "electrodes"] as const;
 
 /** Checks the input of an arrangement of electrode conductors. */
 export function readElectrodeArrangement(at: Reader): ElectrodeArrangementInput | undefined {
-  const derived =
-    typeof at.value === "object" && at.value !== null && member(at, "of").value === "separately-derived";
+  const derived = member(at, "of").value === "separately-derived";
   if (!readObject(at, [...keys, ...(derived ? ["systems"] : ["enclosures", "wireway", "fromDrop"])])) {
     return undefined;
   }

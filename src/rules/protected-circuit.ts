@@ -120,15 +120,14 @@ function readCircuit(at: Reader, code: Code | undefined): ProtectedCircuit | und
 }
 
 function readDevice(at: Reader, code: Code | undefined): CircuitDevice | undefined {
-  const given = typeof at.value === "object" && at.value !== null ? at.value : {};
-  if ("aheadOfFeeder" in given) {
+  const feeder = member(at, "aheadOfFeeder");
+  if (feeder.value !== undefined) {
     if (!readObject(at, ["aheadOfFeeder"])) return undefined;
-    const feeder = member(at, "aheadOfFeeder");
     if (!readObject(feeder, ["amperes"])) return undefined;
     const amperes = readRating(member(feeder, "amperes"), code);
     return amperes === undefined ? undefined : { aheadOfFeeder: { amperes } };
   }
-  if ("motor" in given) {
+  if (member(at, "motor").value !== undefined) {
     if (!readObject(at, ["motor"])) return undefined;
     const motor = readMotor(member(at, "motor"), code);
     return motor && { motor };

@@ -43,7 +43,7 @@ export function readMaterial(at: Reader): Material | undefined {
 }
 
 function readSet(at: Reader): SupplySet | undefined {
-  const phased = typeof at.value === "object" && at.value !== null && "phases" in at.value;
+  const phased = member(at, "phases").value !== undefined;
   if (!readObject(at, phased ? ["count", "phases"] : ["count", "size", "material"])) return undefined;
   const count = readCount(member(at, "count"), "sets");
   if (phased) {
