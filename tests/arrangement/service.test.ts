@@ -173,4 +173,19 @@ describe("bad input", () => {
     ];
     expect(() => arrange({ enclosures })).toThrow(/same number of phases/);
   });
+
+  it("reports phases that cannot be matched within one enclosure once, at that enclosure", () => {
+    const one = { size: "3/0 AWG", material: "copper" } as const;
+    const sets = [
+      { count: 1, phases: [one, one, one] },
+      { count: 1, phases: [one, one] },
+    ];
+    let issues: unknown;
+    try {
+      arrange({ enclosures: [{ id: "D1", supply: { sets } }] });
+    } catch (error) {
+      if (error instanceof InputError) issues = error.issues.map(({ code, path }) => [code, path]);
+    }
+    expect(issues).toEqual([["unlike-phases", "enclosures[0].supply.sets"]]);
+  });
 });

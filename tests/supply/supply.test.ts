@@ -8,6 +8,7 @@ import {
   suppliesForLoad,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
+import { sumOf } from "../../src/supply/sums.js";
 
 const c500 = { size: "500 kcmil", material: "copper" } as const;
 const c250 = { size: "250 kcmil", material: "copper" } as const;
@@ -31,6 +32,11 @@ describe("the two sums", () => {
       ],
     };
     expect([correspondingSum(supply), sumOfLargest(supply)]).toEqual([750_000, 1_000_000]);
+  });
+
+  it("stand beside a reading that counts the one largest conductor", () => {
+    const supply: Supply = { sets: [{ count: 3, phases: [c250, c500, c250] }] };
+    expect(sumOf(supply, "largest-conductor")).toBe(500_000);
   });
 
   it("count a uniform set in every phase, and leave an absent phase out", () => {
