@@ -82,7 +82,7 @@ export function prepareJumper({ policies }: JumperRole, given: PreparedRequest):
     return { kind: "by-area", requiredArea: (area) => limited(area, areaByRule(rule, column, area)) };
   }
   const by = (area: number, sets: number): DecidedBy =>
-    decidedBy(policy.otherMaterial, rule.table, { column, area, largest: area, sets }, rule.read);
+    decidedBy(policy.otherMaterial, rule.table, { column, area, sets }, rule.read);
   return {
     kind: "by-assumed-area",
     needsAssumedArea: (area, sets) => by(area, sets) !== "installed",

@@ -9,7 +9,7 @@ export type DecidedBy = "installed" | "assumed" | "larger-of-both";
 export function decidedBy(
   rule: OtherMaterialRule,
   table: SupplyAreaTable,
-  { column, area, sets }: InstalledArea,
+  { column, area, sets }: Omit<InstalledArea, "largest">,
   read: ConductorColumn,
 ): DecidedBy {
   if (column === read) return "installed";

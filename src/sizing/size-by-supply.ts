@@ -104,7 +104,7 @@ interface Way {
   readonly decides: RowStep | OneEighthStep;
 }
 
-interface Part extends InstalledArea {
+interface Part extends Pick<InstalledArea, "area" | "sets"> {
   readonly column: ConductorColumn;
 }
 
@@ -116,7 +116,7 @@ function partsOf(supply: Supply, policy: Policy): readonly Part[] {
   return (["copper", "aluminum"] as const).map((column) => {
     const own = (one: Conductor): number => (columnOf(one.material) === column ? ownArea(one) : 0);
     const area = sumOf(supply, policy.sum, own);
-    return { column, area, largest: Math.max(...conductorsOf(supply).map(own)), sets: countSets(supply) };
+    return { column, area, sets: countSets(supply) };
   });
 }
 
@@ -136,7 +136,10 @@ export function installedArea(supply: Supply, policy: Policy): InstalledArea {
   };
 }
 
-function sumStep({ policy, supply }: SupplySizing, { column, area }: InstalledArea): SumStep {
+function sumStep(
+  { policy, supply }: SupplySizing,
+  { column, area }: Pick<InstalledArea, "column" | "area">,
+): SumStep {
   return { kind: "sum", rule: policy.sum, supply, column, area, citation: policy.basis.sum };
 }
 

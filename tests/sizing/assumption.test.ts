@@ -11,7 +11,7 @@ const decides = (
   area: number,
   sets: number,
   column: "copper" | "aluminum" | "mixed" = "aluminum",
-) => decidedBy(rule, table, { column, area, largest: area, sets }, "copper");
+) => decidedBy(rule, table, { column, area, sets }, "copper");
 
 describe("which conductors decide", () => {
   it("are the installed ones of the same metal, whatever the rule", () => {

@@ -68,6 +68,19 @@ describe("conductors of equal ampacity", () => {
     ).toEqual([["350 kcmil", "250 kcmil"]]);
   });
 
+  it("stand in for one metal of a size, not for the other", () => {
+    const { steps } = sizeMainBondingJumper({
+      code: { year: "2023" },
+      supply: { sets: [{ count: 1, phases: [c500, { size: "500 kcmil", material: "aluminum" }] }] },
+      jumper: { material: "copper" },
+    });
+    expect(steps[1]).toMatchObject({
+      kind: "assumed",
+      conductors: [{ assumed: "350 kcmil" }],
+      area: 500_000,
+    });
+  });
+
   it("depend on the temperature column", () => {
     const supply: Supply = { sets: [{ count: 1, size: "750 kcmil", material: "aluminum" }] };
     const assumed = ([60, 75, 90] as const).map(
