@@ -93,6 +93,11 @@ describe("several enclosures of a service", () => {
     });
   });
 
+  it("are connected at no named place where no wireway is named", () => {
+    const [, , onePlace] = arrangeElectrodeConductors(service).arrangements;
+    expect(onePlace?.connections.map(({ at }) => at)).toEqual([[]]);
+  });
+
   it("count unlike phases by the sum that each way names", () => {
     const big = { size: "500 kcmil", material: "copper" } as const;
     const small = { size: "250 kcmil", material: "copper" } as const;
@@ -141,9 +146,9 @@ describe("several separately derived systems", () => {
     ]);
     const { arrangements } = arrangeElectrodeConductors(systems);
     expect(arrangements.map(({ citation }) => citation.section)).toEqual(["250.30(A)(6)", "250.30(A)(5)"]);
-    expect(arrangements[0]?.connections.map(({ standing, note }) => [standing, note])).toEqual([
-      ["required", "at-the-jumper"],
-      ["permitted", "frame-may-serve-as-common"],
+    expect(arrangements[0]?.connections.map(({ standing, at, note }) => [standing, at, note])).toEqual([
+      ["required", ["T1", "T2"], "at-the-jumper"],
+      ["permitted", [], "frame-may-serve-as-common"],
     ]);
     expect(arrangements[0]?.conductors.map(({ id }) => id)).toEqual([
       "grounding-electrode-conductor common",

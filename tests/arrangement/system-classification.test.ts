@@ -287,6 +287,30 @@ describe("a bad input", () => {
     );
   });
 
+  it("is told which members there may be", () => {
+    const expected = (input: unknown): readonly string[] => {
+      try {
+        classifySource(input as SourceInput);
+      } catch (error) {
+        if (error instanceof InputError) return error.issues.map((one) => one.expected);
+      }
+      return [];
+    };
+    const extra = { code, grounding, poles: 3 };
+    expect(expected({ ...extra, source: generator(), ...carried })).toEqual([
+      "one of code, source, grounding, groundedConductorSolidlyConnected, transferSwitch",
+    ]);
+    expect(expected({ ...extra, source: transformer() })).toEqual([
+      "one of code, source, grounding, groundedConductorSolidlyConnected",
+    ]);
+    expect(expected({ ...extra, source: transformer(), grounding: "impedance" })).toEqual([
+      "one of code, source, grounding",
+    ]);
+    expect(expected({ code, grounding, source: { ...generator(), poles: 3 }, ...carried })).toEqual([
+      "one of kind, overcurrentDevice",
+    ]);
+  });
+
   it("is one that speaks of what the source does not have", () => {
     expect(issues({ code, grounding, source: transformer(), ...carried })).toEqual([
       "unknown-key transferSwitch",
