@@ -152,7 +152,22 @@ export {
   checkInstalled,
   type FoundConductor,
 } from "./installation/check.js";
+export { compareDrawing } from "./installation/compare-drawing.js";
 export { type Drawing, drawingSchema } from "./installation/document.js";
+export type {
+  ComparedConductor,
+  ComparedEntry,
+  DrawingComparison,
+  DrawingComparisonRequest,
+  DrawingOverAmendments,
+  DrawingOverArrangements,
+  DrawingOverEditions,
+  DrawingOverReadings,
+  DrawingVariant,
+  RefusedVariant,
+  ScheduledVariant,
+  VariantChange,
+} from "./installation/drawing-comparison.js";
 export { fingerprintOf } from "./installation/fingerprint.js";
 export {
   type ChangedConductor,

@@ -60,9 +60,7 @@ export function racewayJumpersOf(system: RunsOfSystem, run: DrawnRun): readonly 
   const { count, kind: raceway } = racewaysOf(run);
   const isService = kind === "service";
   if (isService && raceway === "nonmetallic") return [];
-  const wireInEach = !isService && raceway !== "nonflexible-metal";
-  const how = run.racewayJumpers ?? (wireInEach ? "per-raceway" : "common");
-  const perRaceway = how === "per-raceway" && count > 1;
+  const perRaceway = racewayJumpersDrawn(kind, run) === "per-raceway" && count > 1;
   const supply = supplyOf(run.supply, code.year);
   const instead = insteadOfJumpers(kind, run);
   const result = sizeSupplySideBondingJumper({
@@ -94,6 +92,15 @@ export function racewayCautions(
   return runs
     .filter((run) => racewaysOf(run).kind !== "nonmetallic" && run.racewayJumpers !== "fittings-instead")
     .map(({ id }) => ({ code: "bonding-fittings-may-serve", section, at: id }));
+}
+
+/** Whether each raceway of a run has a jumper of its own, all have one, or fittings stand in: as drawn, else as usual. */
+export function racewayJumpersDrawn(
+  kind: SystemKind,
+  run: DrawnRun,
+): NonNullable<DrawnRun["racewayJumpers"]> {
+  const wireInEach = kind === "separately-derived" && racewaysOf(run).kind !== "nonflexible-metal";
+  return run.racewayJumpers ?? (wireInEach ? "per-raceway" : "common");
 }
 
 /** Says of each run that the jumpers at both of its ends make a supply-side jumper needless. */
