@@ -192,9 +192,14 @@ export {
 } from "./installation/standard-schema.js";
 export { writeEditions, writeReadings } from "./report/comparison-markdown.js";
 export { type CsvCell, rowsToCsv } from "./report/csv.js";
+export { writeComparisonMarkdown } from "./report/drawing-comparison-markdown.js";
+export { type ComparisonRow, comparisonRows } from "./report/drawing-comparison-rows.js";
+export { writeComparison } from "./report/drawing-comparison-text.js";
 export { explain } from "./report/explain.js";
 export { explainDesignation, explainSource } from "./report/explain-system.js";
 export { explainShortTimeWithstand } from "./report/explain-withstand.js";
+export { writeCheckMarkdown, writeScheduleMarkdown } from "./report/schedule-markdown.js";
+export { type CheckRow, checkRows, type ScheduleRow, scheduleRows } from "./report/schedule-rows.js";
 export { writeCheck, writeSchedule } from "./report/schedule-table.js";
 export { writeArrangements } from "./report/schedule-text.js";
 export { amend } from "./rules/amend.js";

@@ -1,10 +1,17 @@
-import type { Check, CheckedConductor, CheckVerdict } from "../installation/check.js";
+import type { Check, CheckedConductor } from "../installation/check.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
-import type { Caution, CautionCode } from "../rules/caution.js";
-import type { ReadingUsed, SizingResult } from "../rules/result.js";
-import type { Governing } from "../sizing/index.js";
+import type { ReadingUsed } from "../rules/result.js";
 import { formatArea } from "../units/area.js";
-import { cautionWords, notRequiredWords, standingCautions } from "./words.js";
+import {
+  basisOf,
+  checkCounts,
+  placedCautions,
+  purposeNames,
+  purposes,
+  sizeOf,
+  verdictWords,
+} from "./schedule-words.js";
+import { cautionWords, standingCautions } from "./words.js";
 
 /**
  * Writes a schedule of conductors as plain text for reading: every conductor by the system that it belongs to, with its places,
@@ -38,7 +45,7 @@ export function writeSchedule(schedule: Schedule): string {
   const { title, edition, conductors, notSized, totals, fingerprint } = schedule;
   return [
     ...headed(`${title}: bonding and grounding conductors, NFPA 70-${edition}`, "="),
-    ...(Object.keys(purposeNames) as SizingResult["purpose"][]).flatMap((purpose) =>
+    ...purposes.flatMap((purpose) =>
       section(
         purposeNames[purpose],
         conductors.filter(({ result }) => result.purpose === purpose).flatMap(conductorLines),
@@ -89,52 +96,19 @@ export function writeSchedule(schedule: Schedule): string {
  * // => "SHORT: equipment-grounding-conductor C1, 1 x 10 AWG copper; 6,130 cmil less than the 16,510 cmil of 250.122(A)"
  * ```
  */
-export function writeCheck({ schedule, conductors }: Check): string {
-  const counts = (Object.keys(verdictWords) as CheckVerdict[]).flatMap((verdict) => {
-    const count = conductors.filter((one) => one.verdict === verdict).length;
-    return count === 0 ? [] : [`${verdictWords[verdict].toLowerCase()} ${count}`];
-  });
+export function writeCheck(check: Check): string {
+  const { schedule, conductors } = check;
   return [
     ...headed(`${schedule.title}: check of installed conductors, NFPA 70-${schedule.edition}`, "="),
     "",
     ...conductors.map(checkLine),
     "",
-    `${counts.join(", ") || "nothing to check"}.`,
+    `${checkCounts(check)}.`,
     ...standingCautions,
     "",
     `Fingerprint of the schedule: ${schedule.fingerprint}`,
   ].join("\n");
 }
-
-const purposeNames: Readonly<Record<SizingResult["purpose"], string>> = {
-  "fault-path": "Fault path (by it a breaker opens)",
-  "electrode-system": "Grounding electrode system (ties to earth, clears no fault)",
-  equalizing: "Equalizing (keeps metal at one potential)",
-};
-
-const governingWords: Readonly<Record<Governing, string>> = {
-  row: "the row of the supply",
-  "one-eighth": "one eighth of the sum",
-  floor: "a least size",
-  cap: "a limit",
-  "rating-row": "the row of the device",
-  increase: "the increase in proportion",
-  load: "the current",
-  "named-size": "a named size",
-};
-
-const verdictWords: Readonly<Record<CheckVerdict, string>> = {
-  short: "SHORT",
-  "too-few": "TOO FEW",
-  missing: "MISSING",
-  "wrong-material": "WRONG MATERIAL",
-  "wrong-place": "WRONG PLACE",
-  "not-in-schedule": "NOT IN THE SCHEDULE",
-  "not-required": "Not required",
-  "larger-than-needed": "Larger than needed",
-  sufficient: "Sufficient",
-  "sufficient-on-unconfirmed-values": "Sufficient on values that are not confirmed",
-};
 
 function headed(heading: string, line: string): readonly string[] {
   return [heading, line.repeat(heading.length)];
@@ -156,48 +130,11 @@ function conductorLines(one: ScheduledConductor): readonly string[] {
   ];
 }
 
-function sizeOf({ quantity, result: { outcome, material } }: ScheduledConductor): string {
-  switch (outcome.kind) {
-    case "conductor":
-      return `${quantity} x ${outcome.size} ${material}`;
-    case "area-only":
-      return `${quantity} x ${material} of at least ${formatArea(outcome.requiredArea)}`;
-    case "not-required":
-      return `not required: ${notRequiredWords[outcome.why]}`;
-  }
-}
-
-function basisOf({ governs, steps, requiredArea, citation }: SizingResult): string {
-  if (governs === null) return citation.section;
-  const deciding = steps.filter(
-    (step) => step.kind === governs && "requiredArea" in step && step.requiredArea === requiredArea,
-  );
-  const at = deciding[0]?.citation.section ?? citation.section;
-  const rule = at === citation.section ? "" : `${citation.section}, `;
-  return `${rule}${governingWords[governs]} by ${at}: ${formatArea(requiredArea)}`;
-}
-
-/** One line for each different caution, with every place that it is about. */
-function cautionLines({ cautions, conductors }: Schedule): readonly string[] {
-  const placed = [
-    ...cautions,
-    ...conductors.flatMap(({ id, result }) => result.cautions.map((one) => ({ ...one, at: id }))),
-  ];
-  const places = new Map<string, { readonly caution: Caution; readonly at: Set<string> }>();
-  for (const { code, section: where, at } of placed) {
-    const key = `${code} ${where}`;
-    const known = places.get(key);
-    if (known === undefined) places.set(key, { caution: { code, section: where }, at: new Set([at]) });
-    else known.at.add(at);
-  }
-  return [...places.values()].flatMap(({ caution, at }) => [
-    `- ${wordsOf(caution.code)}${caution.section === null ? "" : ` [${caution.section}]`}`,
-    `    ${[...at].join("; ")}`,
+function cautionLines(schedule: Schedule): readonly string[] {
+  return placedCautions(schedule).flatMap(({ code, section: where, at }) => [
+    `- ${cautionWords[code]}${where === null ? "" : ` [${where}]`}`,
+    `    ${at.join("; ")}`,
   ]);
-}
-
-function wordsOf(code: CautionCode): string {
-  return cautionWords[code];
 }
 
 function readingLines({ id, result }: ScheduledConductor): readonly string[] {

@@ -1,11 +1,14 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
+const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
+  readonly version: string;
+};
 const folder = mkdtempSync(join(tmpdir(), "bondmil-package-"));
 
 // What `npm test` hands down would point the inner npm back at this repository.
@@ -28,6 +31,7 @@ function isBuilt(): boolean {
   const entries = ["index", "corpus", "tables"];
   const outputs = [
     "browser.js",
+    "command.js",
     ...entries.flatMap((name) => endings.map((ending) => `${name}${ending}`)),
   ].map((name) => join(root, "dist", name));
   if (!outputs.every((path) => existsSync(path))) return false;
@@ -104,6 +108,14 @@ console.log(rows.length > 0 && rows.every(({ verdict }) => verdict === "met"), e
     );
     for (const name of ["parts.mjs", "parts.cjs"])
       expect(run(folder, process.execPath, name).trim()).toBe("true electrode-conductor");
+  });
+
+  it("brings a command that answers", () => {
+    const drawing = join("node_modules", "bondmil", "docs", "drawings", "shop.json");
+    const answer = run(folder, join("node_modules", ".bin", "bondmil"), "schedule", drawing, "--as", "json");
+    const { conductors } = JSON.parse(answer) as { readonly conductors: readonly { readonly id: string }[] };
+    expect(conductors[0]?.id).toBe("main-bonding-jumper D1");
+    expect(run(folder, join("node_modules", ".bin", "bondmil"), "--version").trim()).toBe(version);
   });
 
   it("lets its tables be read as JSON", () => {

@@ -1,0 +1,20 @@
+/** What the command ends with, for scripts. Numbers never change their meaning. */
+export const exitCodes = {
+  done: { code: 0, means: "done; of a check: everything that is required is installed and large enough" },
+  found: {
+    code: 1,
+    means:
+      "the check found something: short, too few, missing, of another material, at the wrong place, or not in the schedule",
+  },
+  refused: {
+    code: 2,
+    means:
+      "the drawing, the amendments, or at least one line of a stream is refused; what is wrong is said, with its path",
+  },
+  usage: { code: 3, means: "the command line is not understood" },
+  file: { code: 4, means: "a file cannot be read" },
+  defect: { code: 5, means: "a defect of bondmil itself; please report it" },
+} as const;
+
+/** Name of an exit code. */
+export type Ending = keyof typeof exitCodes;

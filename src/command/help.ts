@@ -1,0 +1,71 @@
+import { wrapped } from "../report/text-table.js";
+import { exitCodes } from "./exit-codes.js";
+import { type OptionFact, type SubcommandFact, subcommands } from "./subcommands.js";
+
+const indent = "  ";
+const shortest = 8;
+
+/** What the command as a whole is for. */
+export function generalHelp(width: number): string {
+  return [
+    ...wrapped(
+      "bondmil names the bonding and grounding conductors of services and separately derived systems under the US National Electrical Code (NFPA 70), editions 2008 to 2026. It reads a drawing: one JSON document of the installation, as docs/schema/drawing.schema.json describes it and docs/drawings/shop.json shows.",
+      width,
+    ),
+    ...part("Use"),
+    `${indent}bondmil <subcommand> [drawing.json] [options]`,
+    `${indent}bondmil <subcommand> --help`,
+    `${indent}bondmil --version`,
+    "",
+    ...wrapped("Without a path, or with - for one, the drawing is read from standard input.", width),
+    ...part("Subcommands"),
+    ...subcommands.flatMap(({ name, says }) => described(name, says, width)),
+    ...part("Start with"),
+    `${indent}bondmil schedule docs/drawings/shop.json`,
+    ...part("Exit codes"),
+    ...Object.values(exitCodes).flatMap(({ code, means }) => described(`${code}`, means, width)),
+    "",
+    ...wrapped(
+      "Answers go to standard output, everything else to standard error. Color is used on a terminal only, and not where NO_COLOR is set. Sizes are minimums of the edition that the drawing names; local amendments and the authority having jurisdiction decide.",
+      width,
+    ),
+  ].join("\n");
+}
+
+/** What a subcommand is for, with its options and examples. */
+export function subcommandHelp(
+  { name, says, takesDrawing, more, options, examples }: SubcommandFact,
+  width: number,
+): string {
+  return [
+    ...wrapped(says, width),
+    ...part("Use"),
+    `${indent}bondmil ${name}${takesDrawing ? " [drawing.json]" : ""} [options]`,
+    "",
+    ...more.flatMap((one) => wrapped(one, width)),
+    ...part("Options"),
+    ...options.flatMap((one) => described(`--${one.name} <${one.value}>`, meaningOf(one), width)),
+    ...part("Examples"),
+    ...examples.flatMap(([line, meaning]) => described(line, meaning, width)),
+  ].join("\n");
+}
+
+function meaningOf({ says, choices }: OptionFact): string {
+  return choices === undefined ? says : `${says} Known: ${choices.join(", ")}.`;
+}
+
+function part(heading: string): readonly string[] {
+  return ["", `${heading}:`];
+}
+
+/** A short term stands beside what it means, a long one above it. */
+function described(term: string, says: string, width: number): readonly string[] {
+  const isShort = term.length <= shortest;
+  const column = isShort ? indent.length + shortest + indent.length : indent.length * 3;
+  const [first = "", ...rest] = wrapped(says, width - column);
+  const below = " ".repeat(column);
+  const lines = [first, ...rest].map((line) => `${below}${line}`);
+  return isShort
+    ? [`${indent}${term}`.padEnd(column) + first, ...lines.slice(1)]
+    : [`${indent}${term}`, ...lines];
+}

@@ -1,0 +1,81 @@
+import type { Issue } from "../input/input-error.js";
+import { InputError } from "../input/input-error.js";
+import { type Asked, readArguments } from "./arguments.js";
+import { type Ending, exitCodes } from "./exit-codes.js";
+import { failed, type Outcome } from "./failure.js";
+import { generalHelp, subcommandHelp } from "./help.js";
+import { streamTask } from "./stream-task.js";
+import type { Surroundings } from "./surroundings.js";
+import { type Answer, answerTask } from "./tasks.js";
+import { alarm, colored, fitted, isColored, printable, readingWidth } from "./terminal.js";
+
+const pageWidth = 80;
+
+/**
+ * Runs the command once.
+ *
+ * @param words - the command line, without the name of the program
+ * @param around - the world outside
+ * @param version - of the package
+ * @returns the exit code
+ */
+export async function run(words: readonly string[], around: Surroundings, version: string): Promise<number> {
+  try {
+    const asked = readArguments(words);
+    const outcome = asked.value === undefined ? asked : await answered(asked.value, around, version);
+    if (outcome.value !== undefined) return exitCodes[outcome.value].code;
+    complain(outcome.failure.message, around);
+    return exitCodes[outcome.failure.ending].code;
+  } catch (error) {
+    const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    complain(`this is a defect of bondmil, please report it with the drawing\n${detail}`, around);
+    return exitCodes.defect.code;
+  }
+}
+
+async function answered(asked: Asked, around: Surroundings, version: string): Promise<Outcome<Ending>> {
+  if (asked.kind === "version") return said(version, around);
+  if (asked.kind === "help") {
+    const width = readingWidth(around.output) ?? pageWidth;
+    return said(asked.about ? subcommandHelp(asked.about, width) : generalHelp(width), around);
+  }
+  const { subcommand } = asked;
+  try {
+    if (subcommand === "stream") return await streamTask(asked.options, around);
+    const answer = await answerTask(subcommand, asked, around);
+    return answer.value === undefined ? answer : given(answer.value, around);
+  } catch (error) {
+    if (error instanceof InputError) return failed("refused", refusal(error.issues, asked.drawing));
+    throw error;
+  }
+}
+
+function said(text: string, { output }: Surroundings): Outcome<Ending> {
+  output.write(`${text}\n`);
+  return { value: "done" };
+}
+
+/** Text for reading is fitted to a terminal; everything else goes out as it is. */
+function given({ text, isForReading, ending }: Answer, around: Surroundings): Outcome<Ending> {
+  const { output } = around;
+  const width = readingWidth(output);
+  const plain = isForReading ? printable(text) : text;
+  const shown = isForReading && width !== undefined ? fitted(plain, width) : plain;
+  output.write(isForReading && isColored(output, around) ? colored(shown) : shown);
+  if (!shown.endsWith("\n")) output.write("\n");
+  return { value: ending };
+}
+
+function refusal(issues: readonly Issue[], drawing: string | undefined): string {
+  const lines = issues.map(({ path, message }) => `  ${path === "" ? "the whole" : path}: ${message}`);
+  const count = issues.length === 1 ? "one thing is wrong" : `${issues.length} things are wrong`;
+  return [`${drawing ?? "standard input"} is refused, ${count}:`, ...lines].join("\n");
+}
+
+function complain(message: string, around: Surroundings): void {
+  const { errors } = around;
+  const name = isColored(errors, around) ? alarm("bondmil:") : "bondmil:";
+  const width = readingWidth(errors);
+  const text = printable(message);
+  errors.write(`${name} ${width === undefined ? text : fitted(text, width - "bondmil: ".length)}\n`);
+}

@@ -1,0 +1,147 @@
+import { editionYears } from "../edition/index.js";
+
+/** An option as it is described and read. */
+export interface OptionFact {
+  readonly name: string;
+  /** What stands for its value. */
+  readonly value: string;
+  /** What is allowed; none for free text. */
+  readonly choices?: readonly string[];
+  /** Whether several may be given, with commas between. */
+  readonly several?: boolean;
+  readonly says: string;
+}
+
+/** A subcommand as it is described and read. */
+export interface SubcommandFact {
+  readonly name: SubcommandName;
+  readonly says: string;
+  /** Whether it takes the path of a drawing. */
+  readonly takesDrawing: boolean;
+  readonly more: readonly string[];
+  readonly options: readonly OptionFact[];
+  readonly examples: readonly (readonly [line: string, says: string])[];
+}
+
+export type SubcommandName = "schedule" | "check" | "compare" | "stream";
+
+/** The ways in which an answer can be written. */
+export const formats = ["text", "markdown", "csv", "json"] as const;
+
+/** What a drawing can be compared by. */
+export const comparable = ["edition", "amendment", "reading", "arrangement"] as const;
+
+/** What a stream can give for each drawing. */
+export const givable = ["schedule", "rows", "check"] as const;
+
+const as: OptionFact = {
+  name: "as",
+  value: "format",
+  choices: formats,
+  says: "How the answer is written; text unless told. JSON is the whole answer of the library; CSV has one row for each conductor.",
+};
+
+/** Every subcommand, in the order in which they are taught. */
+export const subcommands: readonly SubcommandFact[] = [
+  {
+    name: "schedule",
+    says: "Name every bonding and grounding conductor of a drawing, with its size, places, section and evidence.",
+    takesDrawing: true,
+    more: [
+      "A conductor that is not required says why. Cautions, open readings and what is not sized follow; the last line is the fingerprint for a title block.",
+    ],
+    options: [as],
+    examples: [
+      ["bondmil schedule shop.json", "read it here"],
+      ["bondmil schedule shop.json --as csv > shop.csv", "one row for each conductor, for a spreadsheet"],
+      ["bondmil schedule --as markdown < shop.json", "the drawing from standard input"],
+    ],
+  },
+  {
+    name: "check",
+    says: "Hold the conductors that a drawing lists as installed against its schedule.",
+    takesDrawing: true,
+    more: [
+      'The drawing lists them in "installed". Larger than needed and sufficient on values that are not confirmed are not findings; what the schedule does not know is one.',
+    ],
+    options: [as],
+    examples: [
+      ["bondmil check shop.json", "every verdict"],
+      [
+        "bondmil check shop.json > report.txt || echo 'look at it'",
+        "a script sees findings by the exit code",
+      ],
+    ],
+  },
+  {
+    name: "compare",
+    says: "Put a drawing side by side with itself under other editions, amendments, readings or arrangements.",
+    takesDrawing: true,
+    more: [
+      "edition: the drawing under each edition, and what changed from one to the next and why.",
+      "amendment: as the edition is printed, and with the amendments of the drawing or of a file.",
+      "reading: with each other alternative where the text is open and the schedule names it.",
+      "arrangement: jumpers at the source or in the enclosures, enclosures or one assembly, jumpers or fittings of raceways; one changed at a time.",
+      "An edition or arrangement that refuses the drawing keeps its column and says why; only when all of them refuse it is the drawing refused.",
+    ],
+    options: [
+      {
+        name: "by",
+        value: "what",
+        choices: comparable,
+        says: "What is put side by side; edition unless told.",
+      },
+      {
+        name: "years",
+        value: "years",
+        choices: editionYears,
+        several: true,
+        says: "Editions in the order in which they are wanted, with commas between; all of them unless told. Only by edition.",
+      },
+      {
+        name: "amendments",
+        value: "file",
+        says: "A JSON file with a list of amendments, in place of those of the drawing. Only by amendment.",
+      },
+      as,
+    ],
+    examples: [
+      ["bondmil compare shop.json --years 2017,2020,2023", "three editions"],
+      [
+        "bondmil compare shop.json --by amendment --amendments county.json",
+        "what a county's amendments change",
+      ],
+      ["bondmil compare shop.json --by arrangement --as markdown", "the legal choices as a table"],
+    ],
+  },
+  {
+    name: "stream",
+    says: "Read drawings from standard input, one JSON document on each line, and write one JSON line for each.",
+    takesDrawing: false,
+    more: [
+      'Every line gives exactly one line, in the same order: {"line":1,"schedule":...}, or {"line":2,"error":{"issues":[...]}} where the line is refused, an empty line too. A broken line never ends the stream.',
+      "Memory stays flat however long the stream is. Any engine that runs a filter over lines can divide the work.",
+      "When the reader of the output goes away, the stream ends quietly with exit code 0.",
+    ],
+    options: [
+      {
+        name: "give",
+        value: "what",
+        choices: givable,
+        says: "What stands in each line: the schedule, unless told; rows, flat as in CSV; or the check of what is installed.",
+      },
+      {
+        name: "first-line",
+        value: "number",
+        says: "The number of the first line, where it is a part of a longer stream; 1 unless told.",
+      },
+    ],
+    examples: [
+      ["bondmil stream < drawings.ndjson > schedules.ndjson", "all of them, one process"],
+      [
+        "parallel --pipe -N 1000 --keep-order 'bondmil stream --first-line {= $_ = (seq() - 1) * 1000 + 1 =}' < drawings.ndjson > schedules.ndjson",
+        "GNU parallel: as many processes as there are cores, order and line numbers kept",
+      ],
+    ],
+  },
+];

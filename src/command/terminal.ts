@@ -1,0 +1,75 @@
+import { wrapped } from "../report/text-table.js";
+import type { Outlet, Surroundings } from "./surroundings.js";
+
+const usualWidth = 80;
+const widest = 120;
+const narrowest = 40;
+
+/** Letters in a line of text for reading; nothing where it is not read on a terminal. */
+export function readingWidth({ isTerminal, columns }: Outlet): number | undefined {
+  return isTerminal ? Math.max(narrowest, Math.min(columns ?? usualWidth, widest)) : undefined;
+}
+
+/** Whether an outlet is to be colored: terminals only, and never against NO_COLOR. */
+export function isColored(
+  { isTerminal }: Outlet,
+  { environment }: Pick<Surroundings, "environment">,
+): boolean {
+  const { NO_COLOR, TERM } = environment;
+  return isTerminal && (NO_COLOR === undefined || NO_COLOR === "") && TERM !== "dumb";
+}
+
+/** Shows characters that a terminal would obey instead of printing. */
+export function printable(text: string): string {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
+  return text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, (one) => {
+    return `\\u${(one.codePointAt(0) ?? 0).toString(16).padStart(4, "0")}`;
+  });
+}
+
+/** Breaks lines that are too long, and sets what follows in below them. */
+export function fitted(text: string, width: number): string {
+  return text
+    .split("\n")
+    .flatMap((line) => {
+      if ([...line].length <= width) return [line];
+      if (/^[=-]+$/.test(line)) return [line.slice(0, width)];
+      const lead = /^ *(?:- )?/.exec(line)?.[0] ?? "";
+      const below = " ".repeat(lead.length === 0 ? 2 : lead.length);
+      const [first = "", ...rest] = wrapped(line.slice(lead.length), width - below.length);
+      return [`${lead}${first}`, ...rest.map((one) => `${below}${one}`)];
+    })
+    .join("\n");
+}
+
+const bold = "1";
+const red = "31";
+const yellow = "33";
+const green = "32";
+
+const colors: readonly (readonly [pattern: RegExp, color: string])[] = [
+  [/^(?:SHORT|TOO FEW|MISSING|WRONG MATERIAL|WRONG PLACE|NOT IN THE SCHEDULE)(?=: )/, red],
+  [/^(?:Sufficient on values that are not confirmed|Larger than needed)(?=: )/, yellow],
+  [/^Sufficient(?=: )/, green],
+];
+
+/** Headings bold and verdicts colored; nothing is said by color alone. */
+export function colored(text: string): string {
+  const lines = text.split("\n");
+  return lines
+    .map((line, i) => {
+      if (/^(?:=+|-+)$/.test(lines[i + 1] ?? "")) return paint(line, bold);
+      const [pattern, color] = colors.find(([one]) => one.test(line)) ?? [];
+      return pattern && color ? line.replace(pattern, (word) => paint(word, color)) : line;
+    })
+    .join("\n");
+}
+
+/** The first word of an error line. */
+export function alarm(text: string): string {
+  return paint(text, red);
+}
+
+function paint(text: string, color: string): string {
+  return text === "" ? text : `\u001b[${color}m${text}\u001b[0m`;
+}

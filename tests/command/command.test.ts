@@ -1,0 +1,295 @@
+import {
+  buildSchedule,
+  type Check,
+  checkInstalled,
+  type Drawing,
+  type DrawingComparison,
+  type Schedule,
+  writeSchedule,
+} from "bondmil";
+import { describe, expect, it } from "vitest";
+import { exitCodes } from "../../src/command/exit-codes.js";
+import { subcommands } from "../../src/command/subcommands.js";
+import { demo, demoNames, drawing, service } from "../installation/drawings.js";
+import { runHere } from "./run-here.js";
+
+const shop = "docs/drawings/shop.json";
+const tall = (name: string) => `docs/drawings/${name}.json`;
+
+/** The rows of a CSV text, by a reader of its own: quotes doubled, line breaks inside of quotes kept. */
+function csvRows(text: string): readonly (readonly string[])[] {
+  const rows: string[][] = [[""]];
+  let quoted = false;
+  for (let i = 0; i < text.length; i += 1) {
+    const row = rows.at(-1) as string[];
+    const letter = text[i] as string;
+    if (quoted && letter === '"' && text[i + 1] === '"') {
+      row[row.length - 1] += '"';
+      i += 1;
+    } else if (letter === '"') quoted = !quoted;
+    else if (!quoted && letter === ",") row.push("");
+    else if (!quoted && letter === "\r" && text[i + 1] === "\n") {
+      rows.push([""]);
+      i += 1;
+    } else row[row.length - 1] += letter;
+  }
+  expect(rows.pop()).toEqual([""]);
+  return rows;
+}
+
+describe("bondmil schedule", () => {
+  it.each(demoNames)("writes %s in each format", async (name) => {
+    const schedule = buildSchedule(demo(name));
+    const text = await runHere(["schedule", tall(name)]);
+    expect(text).toEqual({ code: 0, output: `${writeSchedule(schedule)}\n`, errors: "" });
+    const json = await runHere(["schedule", tall(name), "--as", "json"]);
+    expect(JSON.parse(json.output)).toEqual(schedule);
+    const [head, ...rows] = csvRows((await runHere(["schedule", tall(name), "--as=csv"])).output);
+    expect(head?.slice(0, 2)).toEqual(["id", "role"]);
+    expect(rows.map(([id]) => id)).toEqual(schedule.conductors.map(({ id }) => id));
+    expect(new Set(rows.map((row) => row.length))).toEqual(new Set([head?.length]));
+    const markdown = await runHere(["schedule", tall(name), "--as", "markdown"]);
+    for (const { id } of schedule.conductors) expect(markdown.output).toContain(`| ${id} `);
+    expect(markdown.output.trimEnd().endsWith(`Fingerprint: ${schedule.fingerprint}`)).toBe(true);
+  });
+
+  it("reads standard input, with a byte order mark or without", async () => {
+    const input = JSON.stringify(demo("shop"));
+    const { output } = await runHere(["schedule", shop]);
+    expect((await runHere(["schedule"], { input })).output).toBe(output);
+    expect((await runHere(["schedule", "-"], { input: `\ufeff${input}` })).output).toBe(output);
+  });
+
+  it("refuses a drawing with every path and what to do", async () => {
+    const input = '{"format":1,"title":"Barn","code":{"yeer":"2020"}}';
+    const { code, output, errors } = await runHere(["schedule"], { input });
+    expect([code, output]).toEqual([exitCodes.refused.code, ""]);
+    expect(errors).toContain("standard input is refused, 3 things are wrong:");
+    for (const path of ["code.year", "code.yeer", "materials"]) expect(errors).toContain(`\n  ${path}: `);
+    expect(errors).toContain('did you mean "year"?');
+    const broken = await runHere(["schedule"], { input: "{" });
+    expect([broken.code, broken.errors]).toEqual([
+      2,
+      expect.stringContaining("the whole: expected JSON text"),
+    ]);
+    const latin = await runHere(["schedule"], { input: [Uint8Array.of(0xff)] });
+    expect([latin.code, latin.errors]).toEqual([2, expect.stringContaining("save it as UTF-8")]);
+  });
+
+  it("keeps spreadsheets from computing what a drawing names", async () => {
+    const runs = [
+      {
+        id: '=1+"1",2',
+        from: "U1",
+        to: "-D1",
+        supply: { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] },
+      },
+    ];
+    const disconnects = [{ id: "-D1", designation: "service-disconnect", amperes: 400 }];
+    const input = JSON.stringify(
+      drawing({ services: [service({ runs, disconnects, electrodes: [] } as never)] }),
+    );
+    const { output } = await runHere(["schedule", "--as", "csv"], { input });
+    const rows = csvRows(output);
+    const cells = rows.flat();
+    expect(cells).toContain("'-D1");
+    expect(cells).toContain('grounded-conductor =1+"1",2');
+    expect(cells.filter((cell) => /^[=+@-]/.test(cell))).toEqual([]);
+  });
+});
+
+describe("bondmil check", () => {
+  const installed = (size: string): string => {
+    const bare = drawing({ services: [service({ electrodes: [] })] });
+    const found = buildSchedule(bare)
+      .conductors.filter(({ quantity }) => quantity > 0)
+      .map(({ id, result: { material } }) => ({ conductor: id, size, material }));
+    return JSON.stringify({ ...bare, installed: found } as Drawing);
+  };
+
+  it("ends with 0 where everything holds and with 1 where something does not", async () => {
+    for (const [size, code] of [
+      ["500 kcmil", 0],
+      ["14 AWG", 1],
+    ] as const) {
+      const input = installed(size);
+      const ran = await runHere(["check", "--as", "json"], { input });
+      expect(ran.code).toBe(code);
+      const check = checkInstalled(input);
+      expect(JSON.parse(ran.output) as Check).toEqual(check);
+      const rows = csvRows((await runHere(["check", "--as", "csv"], { input })).output);
+      expect(rows.slice(1).map(([id, verdict]) => [id, verdict])).toEqual(
+        check.conductors.map(({ id, verdict }) => [id, verdict]),
+      );
+      const { output } = await runHere(["check", "--as", "markdown"], { input });
+      expect(output).toContain(
+        code === 0 ? "| Larger than needed | main-bonding-jumper D1 |" : "| SHORT | main-bonding-jumper D1 |",
+      );
+    }
+    const missing = await runHere(["check", shop]);
+    expect([missing.code, missing.output]).toEqual([1, expect.stringContaining("MISSING: ")]);
+  });
+
+  it("marks verdicts by color on a terminal only, and not against NO_COLOR", async () => {
+    const world = { input: installed("14 AWG"), columns: 100 };
+    const red = "\u001b[31mSHORT\u001b[0m: main-bonding-jumper D1";
+    expect((await runHere(["check"], world)).output).toContain(red);
+    for (const environment of [{ NO_COLOR: "1" }, { TERM: "dumb" }]) {
+      expect((await runHere(["check"], { ...world, environment })).output).not.toContain("\u001b");
+    }
+    expect((await runHere(["check"], { input: world.input })).output).not.toContain("\u001b");
+    expect((await runHere(["check", "--as", "json"], world)).output).not.toContain("\u001b");
+  });
+});
+
+describe("bondmil compare", () => {
+  const compared = async (...words: readonly string[]) => {
+    const ran = await runHere(["compare", tall("cold-store"), "--as", "json", ...words]);
+    expect(ran.code).toBe(0);
+    return (JSON.parse(ran.output) as DrawingComparison).variants.map(
+      ({ key, change }) => `${key} ${change.kind}`,
+    );
+  };
+
+  it("takes editions, readings and arrangements", async () => {
+    expect(await compared("--years", "2020,2014")).toEqual(["2020 edition", "2014 edition"]);
+    expect(await compared()).toHaveLength(7);
+    expect((await compared("--by", "reading")).slice(0, 2)).toEqual(["A as-read", "B reading"]);
+    expect((await compared("--by", "arrangement"))[0]).toBe("A as-drawn");
+  });
+
+  it("takes amendments from a file", async () => {
+    const citation = { jurisdiction: "Example County", section: "Sec. 12-3" };
+    const floor = { kind: "floor", role: "grounding-electrode-conductor", copper: "2/0 AWG", citation };
+    const withFile = (text: string) => ({
+      input: JSON.stringify(demo("shop")),
+      readFile: async () => Buffer.from(text),
+    });
+    const words = ["compare", "--by", "amendment", "--amendments", "county.json"];
+    const ran = await runHere(words, withFile(JSON.stringify([floor])));
+    expect([ran.code, ran.output]).toEqual([0, expect.stringContaining("2/0 AWG Cu +")]);
+    const unknown = await runHere(words, withFile('[{"kind":"wish"}]'));
+    expect([unknown.code, unknown.errors]).toEqual([2, expect.stringContaining("[0].kind")]);
+    const broken = await runHere(words, withFile("["));
+    expect([broken.code, broken.errors]).toEqual([2, expect.stringContaining("county.json is not JSON")]);
+    const none = await runHere(["compare", shop, "--by", "amendment"]);
+    expect([none.code, none.errors]).toEqual([2, expect.stringContaining("code.amendments: ")]);
+  });
+
+  it("writes one row for each conductor in each column, and a table in text and Markdown", async () => {
+    const { output } = await runHere(["compare", tall("print-works"), "--as", "csv"]);
+    const [head = [], ...rows] = csvRows(output);
+    const json = JSON.parse(
+      (await runHere(["compare", tall("print-works"), "--as", "json"])).output,
+    ) as DrawingComparison;
+    expect(rows).toHaveLength(json.conductors.length * json.variants.length);
+    const cell = (row: readonly string[], name: string) => row[head.indexOf(name)];
+    const pipe = rows.filter((row) => cell(row, "id") === "water-piping-bonding-jumper cold water");
+    expect(pipe.map((row) => cell(row, "size"))).toEqual([
+      ...["3/0 AWG", "3/0 AWG", "3/0 AWG", "400 kcmil"],
+      ...["3/0 AWG", "3/0 AWG", "3/0 AWG"],
+    ]);
+    const markdown = await runHere(["compare", tall("print-works"), "--as", "markdown"]);
+    expect(markdown.output).toContain(
+      "| water-piping-bonding-jumper cold water | 3/0 AWG Cu | 3/0 AWG Cu | 3/0 AWG Cu | 400 kcmil Cu + | 3/0 AWG Cu - | 3/0 AWG Cu | 3/0 AWG Cu |",
+    );
+  });
+
+  it("refuses a drawing only if every column does", async () => {
+    const some = await runHere(["compare", tall("cold-store"), "--years", "2014,2017"]);
+    expect([some.code, some.output]).toEqual([0, expect.stringContaining("2014: NFPA 70-2014; refused")]);
+    const all = await runHere(["compare", tall("cold-store"), "--years", "2011,2014"]);
+    expect(all.code).toBe(2);
+  });
+});
+
+describe("a terminal", () => {
+  const visible = (line: string): number =>
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: color is not seen
+    [...line.replace(/\u001b\[\d+m/g, "")].length;
+
+  it.each([
+    [80, 80],
+    [200, 120],
+  ])("of %d letters gets lines of at most %d", async (columns, most) => {
+    for (const words of [
+      ["schedule", tall("print-works")],
+      ["check", tall("print-works")],
+      ["compare", tall("print-works")],
+      ["compare", tall("cold-store"), "--by", "reading"],
+      ["--help"],
+      ["compare", "--help"],
+    ]) {
+      const lengths = (await runHere(words, { columns })).output.split("\n").map(visible);
+      expect(Math.max(...lengths)).toBeLessThanOrEqual(most);
+    }
+  });
+
+  it("is not given orders by what a drawing names", async () => {
+    const evil = { ...demo("shop"), title: "a\u001b[2Jb\u009bc\u202ed" };
+    for (const words of [["schedule"], ["check"], ["compare"]]) {
+      const { output } = await runHere(words, { input: JSON.stringify(evil) });
+      expect(output).toContain("a\\u001b[2Jb\\u009bc\\u202ed");
+    }
+    const { errors } = await runHere(["schedule"], { input: JSON.stringify({ ...evil, "\u001b[2J": 1 }) });
+    expect(errors).not.toContain("\u001b");
+  });
+});
+
+describe("the command line", () => {
+  it("is answered by help and version, without anything else", async () => {
+    for (const words of [[], ["--help"], ["-h"], ["help"]]) {
+      const { code, output, errors } = await runHere(words);
+      expect([code, errors]).toEqual([0, ""]);
+      for (const { name } of subcommands) expect(output).toContain(`\n  ${name}`);
+      for (const { code: number } of Object.values(exitCodes)) expect(output).toContain(`\n  ${number} `);
+    }
+    for (const { name, options } of subcommands) {
+      const { output } = await runHere([name, "--help"]);
+      expect((await runHere(["help", name])).output).toBe(output);
+      for (const option of options) expect(output).toContain(`--${option.name} <`);
+    }
+    expect(await runHere(["--version"])).toEqual({ code: 0, output: "1.2.3\n", errors: "" });
+  });
+
+  it.each([
+    ["schedul", 'there is no subcommand "schedul"; did you mean schedule?'],
+    ["help nothing", 'there is no subcommand "nothing"'],
+    ["schedule --sa csv", 'there is no option "--sa"'],
+    ["schedule --as", "--as wants a value: one of text, markdown, csv, json"],
+    ["schedule --as pdf", '--as does not know "pdf": one of text'],
+    ["schedule --as csv --as json", "--as is given twice"],
+    ["schedule a.json b.json", 'one drawing at a time, "b.json" is one too many'],
+    ["compare --years 2020,1999", '--years does not know "1999": some of 2008'],
+    ["compare a.json --by reading --years 2020", "--years is for --by edition only"],
+    ["compare a.json --amendments x.json", "--amendments is for --by amendment only"],
+    ["stream a.json", "stream reads standard input and takes no path"],
+    ["stream --first-line 0", '--first-line wants a whole number from 1, not "0"'],
+  ])("%s is told what is wrong with it", async (words, message) => {
+    const { code, output, errors } = await runHere(words.split(" "));
+    expect([code, output]).toEqual([exitCodes.usage.code, ""]);
+    expect(errors).toContain(`bondmil: ${message}`);
+    expect(errors).toContain("--help.");
+  });
+
+  it("waits for nobody at a terminal", async () => {
+    for (const words of [["schedule"], ["stream"]]) {
+      expect((await runHere(words, { inputIsTerminal: true })).code).toBe(exitCodes.usage.code);
+    }
+  });
+
+  it("tells of a file that cannot be read, and of a defect", async () => {
+    const gone = await runHere(["schedule", "no/such.json"]);
+    expect([gone.code, gone.errors]).toEqual([4, expect.stringContaining("no/such.json cannot be read")]);
+    const defect = await runHere(["help", 7 as unknown as string]);
+    expect([defect.code, defect.errors]).toEqual([
+      5,
+      expect.stringContaining("this is a defect of bondmil, please report it"),
+    ]);
+  });
+
+  it("gives the schedule that the library gives", async () => {
+    const { output } = await runHere(["schedule", shop, "--as", "json"]);
+    expect((JSON.parse(output) as Schedule).fingerprint).toBe(buildSchedule(demo("shop")).fingerprint);
+  });
+});

@@ -1,0 +1,62 @@
+import { readFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+import { run } from "../../src/command/run.js";
+import type { Surroundings } from "../../src/command/surroundings.js";
+
+export const root = fileURLToPath(new URL("../../", import.meta.url));
+
+/** What a run of the command left behind. */
+export interface Ran {
+  readonly code: number;
+  readonly output: string;
+  readonly errors: string;
+}
+
+/** A world outside for one run. */
+export interface World {
+  readonly input?: string | readonly Uint8Array[];
+  readonly inputIsTerminal?: boolean;
+  /** Letters in a line of a terminal; no terminal without. */
+  readonly columns?: number;
+  readonly environment?: Surroundings["environment"];
+  readonly readFile?: Surroundings["readFile"];
+}
+
+/** Runs the command in this process. */
+export async function runHere(words: readonly string[], world: World = {}): Promise<Ran> {
+  const { input = "", inputIsTerminal = false, columns, environment = {} } = world;
+  const written = { output: "", errors: "" };
+  const outlet = (to: keyof typeof written) => ({
+    write: (text: string) => {
+      written[to] += text;
+    },
+    isTerminal: columns !== undefined,
+    columns,
+  });
+  let time = 0;
+  const code = await run(
+    words,
+    {
+      input: bytesOf(input),
+      inputIsTerminal,
+      output: outlet("output"),
+      errors: outlet("errors"),
+      pour: async (pieces) => {
+        for await (const piece of pieces) written.output += piece;
+      },
+      readFile: world.readFile ?? ((path) => readFile(`${root}${path}`)),
+      environment,
+      now: () => {
+        time += 100;
+        return time;
+      },
+    },
+    "1.2.3",
+  );
+  return { code, ...written };
+}
+
+async function* bytesOf(input: string | readonly Uint8Array[]): AsyncGenerator<Uint8Array> {
+  if (typeof input === "string") yield Buffer.from(input);
+  else yield* input;
+}
