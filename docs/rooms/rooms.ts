@@ -33,4 +33,9 @@ export const rooms: readonly Room[] = [
     package: "valibot",
   },
   { name: "report", what: "text from results; pure functions that know no rule" },
+  {
+    name: "command",
+    what: "the command `bondmil`: reads, asks the rooms above, writes. The one room that knows Node; no part of the library",
+    nodeModules: true,
+  },
 ];

@@ -35,7 +35,9 @@ function help(about: SubcommandFact | undefined): Outcome<Asked> {
 }
 
 function readTask(subcommand: SubcommandFact, words: readonly string[]): Outcome<Asked> {
-  const known = subcommand.options.map(({ name }) => [name, { type: "string" }] as const);
+  const known = subcommand.options.map(
+    ({ name, value }) => [name, { type: value === undefined ? "boolean" : "string" }] as const,
+  );
   const { tokens } = parseArgs({
     args: [...words],
     options: { ...Object.fromEntries(known), help: { type: "boolean", short: "h" } },
@@ -54,6 +56,11 @@ function readTask(subcommand: SubcommandFact, words: readonly string[]): Outcome
     if (fact === undefined) {
       const all = subcommand.options.map(({ name }) => `--${name}`);
       return failed("usage", unknown("option", written, all, more));
+    }
+    if (fact.value === undefined) {
+      if (token.value !== undefined) return failed("usage", `${written} takes no value. See ${more}.`);
+      options[fact.name] = "yes";
+      continue;
     }
     if (token.value === undefined || (!token.inlineValue && token.value.startsWith("--"))) {
       return failed("usage", `${written} wants a value: ${expected(fact)}. See ${more}.`);

@@ -1,6 +1,10 @@
 /** What the command ends with, for scripts. Numbers never change their meaning. */
 export const exitCodes = {
-  done: { code: 0, means: "done; of a check: everything that is required is installed and large enough" },
+  done: {
+    code: 0,
+    means:
+      "done, or whoever read the output has seen enough; of a check: everything that is required is installed and large enough",
+  },
   found: {
     code: 1,
     means:
@@ -9,7 +13,7 @@ export const exitCodes = {
   refused: {
     code: 2,
     means:
-      "the drawing, the amendments, or at least one line of a stream is refused; what is wrong is said, with its path",
+      "the drawing or the amendments are refused, or with --strict a line of a stream; what is wrong is said, with its path",
   },
   usage: { code: 3, means: "the command line is not understood" },
   file: { code: 4, means: "a file cannot be read" },

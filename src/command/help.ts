@@ -44,10 +44,14 @@ export function subcommandHelp(
     "",
     ...more.flatMap((one) => wrapped(one, width)),
     ...part("Options"),
-    ...options.flatMap((one) => described(`--${one.name} <${one.value}>`, meaningOf(one), width)),
+    ...options.flatMap((one) => described(written(one), meaningOf(one), width)),
     ...part("Examples"),
     ...examples.flatMap(([line, meaning]) => described(line, meaning, width)),
   ].join("\n");
+}
+
+function written({ name, value }: OptionFact): string {
+  return value === undefined ? `--${name}` : `--${name} <${value}>`;
 }
 
 function meaningOf({ says, choices }: OptionFact): string {

@@ -9,8 +9,9 @@ export interface Progress {
 }
 
 /** Tells the progress on a terminal a few times in a second; elsewhere nothing is told. */
-export function progressOn({ isTerminal, write }: Outlet, now: () => number): Progress {
-  if (!isTerminal) return { step: () => {}, end: () => {} };
+export function progressOn(outlet: Outlet | null, now: () => number): Progress {
+  if (!outlet?.isTerminal) return { step: () => {}, end: () => {} };
+  const { write } = outlet;
   const started = now();
   let told = started;
   return {

@@ -6,7 +6,7 @@ import type { Surroundings } from "./surroundings.js";
 
 /** Answers every line of standard input, as fast as the answers are taken. */
 export async function streamTask(
-  { give = "schedule", "first-line": first = "1" }: Readonly<Record<string, string>>,
+  { give = "schedule", "first-line": first = "1", strict }: Readonly<Record<string, string>>,
   around: Surroundings,
 ): Promise<Outcome<Ending>> {
   if (!/^[1-9]\d{0,14}$/.test(first)) {
@@ -21,7 +21,7 @@ export async function streamTask(
       "stream reads drawings from standard input, one on each line. See bondmil stream --help.",
     );
   }
-  const progress = progressOn(around.errors, around.now);
+  const progress = progressOn(around.output.isTerminal ? null : around.errors, around.now);
   let lines = 0;
   let refused = 0;
   const options = { give, firstLine: Number(first) } as StreamOptions;
@@ -33,7 +33,15 @@ export async function streamTask(
       yield `${text}\n`;
     }
   }
-  await around.pour(pieces());
-  progress.end();
-  return { value: refused === 0 ? "done" : "refused" };
+  try {
+    await around.pour(pieces());
+  } catch (error) {
+    const { code, message } = error as NodeJS.ErrnoException;
+    if (code === undefined) throw error;
+    return failed("file", `standard input cannot be read: ${message}`);
+  } finally {
+    progress.end();
+  }
+  if (refused > 0) around.errors.write(`bondmil: ${refused} of ${lines} lines refused\n`);
+  return { value: refused > 0 && strict !== undefined ? "refused" : "done" };
 }

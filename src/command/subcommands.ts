@@ -3,8 +3,8 @@ import { editionYears } from "../edition/index.js";
 /** An option as it is described and read. */
 export interface OptionFact {
   readonly name: string;
-  /** What stands for its value. */
-  readonly value: string;
+  /** What stands for its value; an option without one is on or off. */
+  readonly value?: string;
   /** What is allowed; none for free text. */
   readonly choices?: readonly string[];
   /** Whether several may be given, with commas between. */
@@ -120,6 +120,7 @@ export const subcommands: readonly SubcommandFact[] = [
     takesDrawing: false,
     more: [
       'Every line gives exactly one line, in the same order: {"line":1,"schedule":...}, or {"line":2,"error":{"issues":[...]}} where the line is refused, an empty line too. A broken line never ends the stream.',
+      "How many lines were refused is told on standard error at the end; while it runs, a terminal shows how far it is.",
       "Memory stays flat however long the stream is. Any engine that runs a filter over lines can divide the work.",
       "When the reader of the output goes away, the stream ends quietly with exit code 0.",
     ],
@@ -134,6 +135,10 @@ export const subcommands: readonly SubcommandFact[] = [
         name: "first-line",
         value: "number",
         says: "The number of the first line, where it is a part of a longer stream; 1 unless told.",
+      },
+      {
+        name: "strict",
+        says: "End with exit code 2 where a line was refused. Without it the stream ends with 0, since engines take other codes for a filter that broke.",
       },
     ],
     examples: [

@@ -18,6 +18,8 @@ export interface World {
   readonly inputIsTerminal?: boolean;
   /** Letters in a line of a terminal; no terminal without. */
   readonly columns?: number;
+  /** Those of a terminal that shows standard error only. */
+  readonly errorColumns?: number;
   readonly environment?: Surroundings["environment"];
   readonly readFile?: Surroundings["readFile"];
 }
@@ -26,12 +28,12 @@ export interface World {
 export async function runHere(words: readonly string[], world: World = {}): Promise<Ran> {
   const { input = "", inputIsTerminal = false, columns, environment = {} } = world;
   const written = { output: "", errors: "" };
-  const outlet = (to: keyof typeof written) => ({
+  const outlet = (to: keyof typeof written, letters: number | undefined) => ({
     write: (text: string) => {
       written[to] += text;
     },
-    isTerminal: columns !== undefined,
-    columns,
+    isTerminal: letters !== undefined,
+    columns: letters,
   });
   let time = 0;
   const code = await run(
@@ -39,8 +41,8 @@ export async function runHere(words: readonly string[], world: World = {}): Prom
     {
       input: bytesOf(input),
       inputIsTerminal,
-      output: outlet("output"),
-      errors: outlet("errors"),
+      output: outlet("output", columns),
+      errors: outlet("errors", world.errorColumns ?? columns),
       pour: async (pieces) => {
         for await (const piece of pieces) written.output += piece;
       },

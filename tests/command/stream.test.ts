@@ -1,0 +1,200 @@
+import { spawn, spawnSync } from "node:child_process";
+import { once } from "node:events";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { buildSchedule, checkInstalled, type Issue, type Schedule, scheduleRows } from "bondmil";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { linesOf } from "../../src/command/lines.js";
+import { mostBytes } from "../../src/command/source.js";
+import { answerLines } from "../../src/command/stream.js";
+import { demo, drawing, service } from "../installation/drawings.js";
+import { root, runHere } from "./run-here.js";
+
+const barn = JSON.stringify(drawing({ services: [service()] }));
+const titled = (title: string): string => JSON.stringify({ ...drawing({ services: [service()] }), title });
+
+interface Answered {
+  readonly line: number;
+  readonly schedule?: Schedule;
+  readonly error?: { readonly issues: readonly Issue[] };
+}
+
+const answersIn = (output: string): readonly Answered[] =>
+  output
+    .trimEnd()
+    .split("\n")
+    .map((line) => JSON.parse(line) as Answered);
+
+async function* pieces(bytes: Uint8Array, cuts: readonly number[]): AsyncGenerator<Uint8Array> {
+  let start = 0;
+  for (const cut of [...cuts].sort((a, b) => a - b)) {
+    yield bytes.subarray(start, Math.max(start, cut));
+    start = Math.max(start, cut);
+  }
+  yield bytes.subarray(start);
+}
+
+async function collected<T>(items: AsyncIterable<T>): Promise<readonly T[]> {
+  const all: T[] = [];
+  for await (const item of items) all.push(item);
+  return all;
+}
+
+describe("the lines of a stream", () => {
+  it("are the same however the bytes arrive", async () => {
+    const text = fc
+      .array(fc.constantFrom("a", "bc", "\u00e9", "\u{1f50c}", "\n", "\r\n", " "))
+      .map((all) => all.join(""));
+    const cuts = fc.array(fc.nat(40));
+    await fc.assert(
+      fc.asyncProperty(text, cuts, async (written, at) => {
+        const found = await collected(linesOf(pieces(Buffer.from(written), at), 1000));
+        const whole = written.split("\n");
+        if (whole.at(-1) === "") whole.pop();
+        expect(found.map((line) => Buffer.from(line ?? []).toString())).toEqual(whole);
+      }),
+    );
+  });
+
+  it("leave out what is too long, and go on behind it", async () => {
+    const text = Buffer.from("12345\n123456\n\n1234567890");
+    const found = await collected(linesOf(pieces(text, [3, 8, 9, 18]), 5));
+    expect(found.map((line) => (line === null ? null : Buffer.from(line).toString()))).toEqual([
+      "12345",
+      null,
+      "",
+      null,
+    ]);
+  });
+});
+
+describe("bondmil stream", () => {
+  it("gives one line for each line, in order, with its number, whatever is wrong", async () => {
+    const input = [barn, "{", "", '{"format":1}', titled("last")].join("\n");
+    const { code, output, errors } = await runHere(["stream"], { input });
+    const answers = answersIn(output);
+    expect([code, errors]).toEqual([0, "bondmil: 3 of 5 lines refused\n"]);
+    expect(answers.map(({ line }) => line)).toEqual([1, 2, 3, 4, 5]);
+    expect(answers.map(({ error }) => error?.issues[0]?.code)).toEqual([
+      undefined,
+      "wrong-type",
+      "missing",
+      "missing",
+      undefined,
+    ]);
+    expect(answers[0]?.schedule).toEqual(buildSchedule(barn));
+    expect(answers[4]?.schedule?.title).toBe("last");
+    expect((await runHere(["stream", "--strict"], { input })).code).toBe(2);
+    expect((await runHere(["stream", "--strict"], { input: barn })).code).toBe(0);
+    expect(await runHere(["stream"])).toEqual({ code: 0, output: "", errors: "" });
+  });
+
+  it("gives rows or the check, and counts from another line", async () => {
+    const input = JSON.stringify(demo("shop"));
+    const rows = await runHere(["stream", "--give", "rows", "--first-line", "1001"], { input });
+    expect(JSON.parse(rows.output)).toEqual({ line: 1001, rows: scheduleRows(buildSchedule(input)) });
+    const check = await runHere(["stream", "--give", "check"], { input });
+    expect(JSON.parse(check.output)).toEqual({ line: 1, check: checkInstalled(input) });
+  });
+
+  it("refuses bytes that are no text, and lines without end", async () => {
+    const long = Array.from({ length: 21 }, () => new Uint8Array(1_000_000).fill(0x20));
+    const input = [Uint8Array.of(0xff, 0x0a), ...long, Buffer.from(`\n${barn}\n`)];
+    const answers = answersIn((await runHere(["stream"], { input })).output);
+    expect(answers.map(({ error }) => error?.issues[0]?.expected)).toEqual([
+      "UTF-8 text",
+      `at most ${mostBytes} bytes`,
+      undefined,
+    ]);
+  });
+
+  it("reads no further than its answers are taken", async () => {
+    let read = 0;
+    async function* input(): AsyncGenerator<Uint8Array> {
+      for (;;) {
+        read += 1;
+        yield Buffer.from(`${barn}\n`);
+      }
+    }
+    const answers = answerLines(input(), { give: "rows", firstLine: 1 });
+    for (let taken = 1; taken <= 3; taken += 1) {
+      await answers.next();
+      expect(read).toBe(taken);
+    }
+    await answers.return(undefined);
+  });
+
+  it("shows on a terminal how far it is, and wipes it away", async () => {
+    const input = `${barn}\n{\n`.repeat(5);
+    const stream = await runHere(["stream"], { input, errorColumns: 80 });
+    expect(stream.errors).toContain("\r\u001b[K3 lines, 1 refused, 10 in a second");
+    expect(stream.errors.endsWith("\r\u001b[Kbondmil: 5 of 10 lines refused\n")).toBe(true);
+    expect((await runHere(["stream"], { input })).errors).toBe("bondmil: 5 of 10 lines refused\n");
+  });
+});
+
+const command = ["--import", "tsx", join(root, "src/command/main.ts")];
+const patience = { timeout: 60_000 };
+
+describe("the process", () => {
+  it("ends quietly when its reader goes away", patience, async () => {
+    const child = spawn(process.execPath, [...command, "stream"], { cwd: root });
+    const errors: string[] = [];
+    child.stderr.on("data", (data: Buffer) => errors.push(data.toString()));
+    child.stdin.on("error", () => {});
+    const line = `${barn}\n`.repeat(100);
+    const feed = (): void => {
+      while (child.stdin.writable && child.stdin.write(line));
+    };
+    child.stdin.on("drain", feed);
+    feed();
+    const [first] = (await once(child.stdout, "data")) as [Buffer];
+    expect(first.toString().startsWith('{"line":1,"schedule":')).toBe(true);
+    child.stdout.destroy();
+    const [code] = (await once(child, "exit")) as [number];
+    expect([code, errors.join("")]).toEqual([0, ""]);
+  });
+
+  it("needs no more memory for a longer stream", patience, () => {
+    const lines = 3000;
+    const script = `"$0" --max-old-space-size=24 "$@" stream < <(yes '${barn}' | head -n ${lines}) | wc -l`;
+    const { stdout, stderr } = spawnSync("bash", ["-c", script, process.execPath, ...command], {
+      cwd: root,
+      encoding: "utf8",
+    });
+    // Kept answers end the process after some 2,700 lines.
+    expect([stderr, stdout.trim()]).toEqual(["", `${lines}`]);
+  });
+});
+
+const hasParallel = /GNU parallel/i.test(
+  spawnSync("parallel", ["--version"], { encoding: "utf8" }).stdout ?? "",
+);
+const because = hasParallel
+  ? ""
+  : " (skipped: GNU parallel is not installed; on Debian apt-get install parallel)";
+
+describe("GNU parallel", () => {
+  it.skipIf(!hasParallel)(`divides a stream over two processes, in order${because}`, patience, () => {
+    const folder = mkdtempSync(join(tmpdir(), "bondmil-parallel-"));
+    const lines = Array.from({ length: 40 }, (_, i) => (i === 16 ? "{" : titled(`drawing ${i + 1}`)));
+    const log = join(folder, "jobs");
+    const words = [process.execPath, ...command, "stream", "--first-line"].join(" ");
+    const number = "{= $_ = (seq() - 1) * 10 + 1 =}";
+    const { status, stdout } = spawnSync(
+      "parallel",
+      ["--pipe", "-N", "10", "-j", "2", "--keep-order", "--joblog", log, `${words} ${number}`],
+      { cwd: root, input: lines.join("\n"), encoding: "utf8" },
+    );
+    const jobs = readFileSync(log, "utf8").trimEnd().split("\n").slice(1);
+    rmSync(folder, { recursive: true });
+    expect([status, jobs.length]).toEqual([0, 4]);
+    const answers = answersIn(stdout);
+    expect(answers.map(({ line }) => line)).toEqual(lines.map((_, i) => i + 1));
+    expect(answers.map(({ schedule }) => schedule?.title)).toEqual(
+      lines.map((_, i) => (i === 16 ? undefined : `drawing ${i + 1}`)),
+    );
+  });
+});
