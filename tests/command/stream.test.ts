@@ -136,7 +136,7 @@ describe("bondmil stream", () => {
 });
 
 const command = ["--import", "tsx", join(root, "src/command/main.ts")];
-const patience = { timeout: 60_000 };
+const patience = { timeout: 120_000 };
 
 describe("the process", () => {
   it("ends quietly when its reader goes away", patience, async () => {
