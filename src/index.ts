@@ -190,6 +190,19 @@ export {
   type DrawingStandardSchema,
   drawingStandardSchema,
 } from "./installation/standard-schema.js";
+export type {
+  DrawnBox,
+  DrawnLabel,
+  DrawnLine,
+  DrawnSymbol,
+  LineStyle,
+  Picture,
+  Point,
+  Rectangle,
+  Sheet,
+  SymbolKind,
+} from "./picture/picture.js";
+export { pictureOf } from "./picture/picture-of.js";
 export { writeEditions, writeReadings } from "./report/comparison-markdown.js";
 export { type CsvCell, rowsToCsv } from "./report/csv.js";
 export { writeComparisonMarkdown } from "./report/drawing-comparison-markdown.js";
@@ -200,6 +213,7 @@ export { explainDesignation, explainSource } from "./report/explain-system.js";
 export { explainShortTimeWithstand } from "./report/explain-withstand.js";
 export { writeCheckMarkdown, writeScheduleMarkdown } from "./report/schedule-markdown.js";
 export { type CheckRow, checkRows, type ScheduleRow, scheduleRows } from "./report/schedule-rows.js";
+export { pictureAsSvg } from "./report/picture-svg.js";
 export { writeCheck, writeSchedule } from "./report/schedule-table.js";
 export { writeArrangements } from "./report/schedule-text.js";
 export { amend } from "./rules/amend.js";

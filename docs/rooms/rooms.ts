@@ -32,6 +32,7 @@ export const rooms: readonly Room[] = [
     what: "the whole drawing as one document: its definition, its schedule, the check of what is installed",
     package: "valibot",
   },
+  { name: "picture", what: "the path of a drawing as shapes with coordinates; a fixed layout in layers" },
   { name: "report", what: "text from results; pure functions that know no rule" },
   {
     name: "command",

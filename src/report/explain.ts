@@ -1,8 +1,9 @@
 import { areaOf, conductorSizes } from "../conductor/index.js";
 import type { SizingResult } from "../rules/result.js";
 import type { CapReason, SharedCircuit, Step } from "../sizing/index.js";
+import { writeSupply } from "../supply/index.js";
 import { formatArea } from "../units/area.js";
-import { notRequiredWords, writeSupply } from "./words.js";
+import { notRequiredWords } from "./words.js";
 
 /**
  * Says in sentences how a result came about: every step with its numbers and its section, then what the outcome is.

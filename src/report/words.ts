@@ -1,7 +1,6 @@
 import type { Connection, ConnectionNote } from "../arrangement/arrangement.js";
 import type { CautionCode } from "../rules/caution.js";
 import type { NotRequiredReason } from "../rules/result.js";
-import type { Supply, SupplySet } from "../supply/index.js";
 
 /** What each caution says. */
 export const cautionWords: Readonly<Record<CautionCode, string>> = {
@@ -177,14 +176,3 @@ export const standingCautions: readonly string[] = [
   "This checks arithmetic, not an installation.",
   "NFPA 70 and NEC are marks of the National Fire Protection Association, with which this project is not affiliated.",
 ];
-
-/** Writes a supply, for example `3 x 600 kcmil copper`. */
-export function writeSupply(supply: Supply): string {
-  return supply.sets.map(writeSet).join(" + ");
-}
-
-function writeSet(set: SupplySet): string {
-  if (!("phases" in set)) return `${set.count} x ${set.size} ${set.material}`;
-  const phases = set.phases.map((one) => (one === null ? "none" : `${one.size} ${one.material}`));
-  return `${set.count} x (${phases.join(", ")})`;
-}
