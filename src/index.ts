@@ -214,6 +214,8 @@ export { explainShortTimeWithstand } from "./report/explain-withstand.js";
 export { writeCheckMarkdown, writeScheduleMarkdown } from "./report/schedule-markdown.js";
 export { type CheckRow, checkRows, type ScheduleRow, scheduleRows } from "./report/schedule-rows.js";
 export { pictureAsSvg } from "./report/picture-svg.js";
+export { reportAsHtml } from "./report/report-html.js";
+export { reportAsMarkdown } from "./report/report-markdown.js";
 export { writeCheck, writeSchedule } from "./report/schedule-table.js";
 export { writeArrangements } from "./report/schedule-text.js";
 export { amend } from "./rules/amend.js";

@@ -4,7 +4,7 @@ import { SYMBOL_SIZE } from "./picture.js";
 import { LINE_HEIGHT, wrap } from "./wrap.js";
 import { writeSize } from "./write.js";
 
-const BOX = 128;
+const BOX = 138;
 const GAP = 222;
 const COLUMN = BOX + GAP;
 const MARGIN = 16;
