@@ -5,6 +5,7 @@ import {
   type Code,
   type Conductor,
   type ConductorColumn,
+  type ConductorSize,
   columnOf,
   type EditionYear,
   editionYears,
@@ -58,6 +59,28 @@ function size(where: Where, code: Code, conductors: Supply, own: Material, more:
   } as GroundedConductorInput);
 }
 
+/** Row ends and answers as both tables print them, and the last row of the older one. */
+const rows: readonly (readonly [number, number, ConductorSize, ConductorSize])[] = [
+  [66360, 105600, "8 AWG", "6 AWG"],
+  [105600, 167800, "6 AWG", "4 AWG"],
+  [167800, 250000, "4 AWG", "2 AWG"],
+  [350000, 500000, "2 AWG", "1/0 AWG"],
+  [600000, 900000, "1/0 AWG", "3/0 AWG"],
+  [1100000, 1750000, "2/0 AWG", "4/0 AWG"],
+];
+const last = { copper: 167800, aluminum: 250000 };
+
+/** What an edition asks for where supply and grounded conductor are of one material. */
+function expected(where: Where, edition: EditionYear, own: ConductorColumn, sum: number): number {
+  const place = own === "copper" ? 0 : 1;
+  const row = rows.find((ends) => sum <= ends[place]);
+  const asked =
+    row === undefined
+      ? Math.max(Math.ceil(sum / 8), Number(edition) <= 2011 ? last[own] : 0)
+      : Math.min(sum, areaOf(row[place + 2] as ConductorSize));
+  return isRaceway(where) ? Math.max(asked, least) : asked;
+}
+
 interface Cell {
   readonly edition: EditionYear;
   readonly supplied: ConductorColumn;
@@ -81,6 +104,14 @@ describe.each(texts)("the grid of the grounded-conductor of $name", { timeout: 3
       ),
     ),
   );
+
+  it("agrees with a second reckoning where all is of one material", () => {
+    const wrong = cells.filter(
+      ({ edition, supplied, own, one, count, area }) =>
+        supplied === own && area !== expected(where, edition, own, count * areaOf(one)),
+    );
+    expect(wrong.slice(0, 3)).toEqual([]);
+  });
 
   it("contains: never smaller with one more set or with the next size up", () => {
     const lines = new Map<string, number[]>();
