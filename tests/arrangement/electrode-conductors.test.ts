@@ -150,6 +150,9 @@ describe("several separately derived systems", () => {
       ["required", ["T1", "T2"], "at-the-jumper"],
       ["permitted", [], "frame-may-serve-as-common"],
     ]);
+    expect(arrangements[1]?.connections.map(({ at, note }) => [at, note])).toEqual([
+      [["T1", "T2"], "at-the-jumper"],
+    ]);
     expect(arrangements[0]?.conductors.map(({ id }) => id)).toEqual([
       "grounding-electrode-conductor common",
       "grounding-electrode-tap T1",

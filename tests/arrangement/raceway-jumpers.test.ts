@@ -23,14 +23,13 @@ describe("several metal raceways", () => {
     expect(each?.citation.section).toBe("250.102(C)(2)");
   });
 
-  it("are capped at the derived conductors in a derived system", () => {
-    const small: Supply = { sets: [{ count: 1, size: "10 AWG", material: "copper" }] };
-    const [one] = arrangeRacewayJumpers({
-      ...base,
-      system: "separately-derived",
-      raceways: [{ id: "A", supply: small }],
-    }).arrangements;
-    expect(one?.conductors[0]?.result.requiredArea).toBe(10_380);
+  it("are capped at the conductors in the raceway in a derived system sooner than in a service", () => {
+    const supply: Supply = { sets: [{ count: 1, size: "10 AWG", material: "copper" }] };
+    const area = (year: "2014" | "2017", system: RacewayJumpersInput["system"] & string) =>
+      arrangeRacewayJumpers({ ...base, code: { year }, system, raceways: [{ id: "A", supply }] })
+        .arrangements[0]?.conductors[0]?.result.requiredArea;
+    expect([area("2014", "service"), area("2014", "separately-derived")]).toEqual([16_510, 10_380]);
+    expect([area("2017", "service"), area("2017", "separately-derived")]).toEqual([10_380, 10_380]);
   });
 
   it("are named by their raceway, or by all, and cite the section on what is to be bonded", () => {

@@ -223,6 +223,20 @@ describe("bad input", () => {
     ]);
   });
 
+  it.each([
+    [undefined, "missing", ""],
+    [{ ...base, source: 5 }, "wrong-type", "source"],
+    [{ ...base, source: { id: "T1", outdoors: false, height: 2 } }, "unknown-key", "source.height"],
+  ])("%#: says once what is no object", (input, code, path) => {
+    let issues: unknown;
+    try {
+      arrangeSeparatelyDerivedSystem(input as never);
+    } catch (error) {
+      if (error instanceof InputError) issues = error.issues.map((one) => [one.code, one.path]);
+    }
+    expect(issues).toEqual([[code, path]]);
+  });
+
   it("refuses an enclosure named like the source", () => {
     expect(() => arrange({ source: { id: "P2", outdoors: false } })).toThrow(/enclosures\[1\]\.id/);
   });

@@ -39,6 +39,14 @@ describe("a service with several enclosures", () => {
     ]);
   });
 
+  it("connects everything at the assembly that is one", () => {
+    const [, inAssembly] = arrange().arrangements;
+    expect(inAssembly?.connections.map(({ kind, at, note }) => [kind, at, note]).slice(0, 2)).toEqual([
+      ["grounded-conductor", ["assembly"], "bonded-at-assembly-terminal"],
+      ["grounding-electrode-conductor", ["assembly"], "anywhere-on-supply-side"],
+    ]);
+  });
+
   it("takes the sets to all enclosures for the assembly where no wireway is named", () => {
     const { wireway: _, ...without } = base;
     const [, inAssembly] = arrangeService(without).arrangements;

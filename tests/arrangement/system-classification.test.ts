@@ -72,6 +72,13 @@ describe("whether a source is separately derived", () => {
     expect(classify({ source, groundedConductorSolidlyConnected: true }).kind).toBe("not-separately-derived");
   });
 
+  it("takes the grounded corner of a delta as a grounded conductor", () => {
+    expect(classify({ grounding: "grounded-phase", ...carried }).why).toBe(
+      "grounded-conductor-solidly-connected",
+    );
+    expect(classify({ grounding: "grounded-phase", ...switched }).why).toBe("grounded-conductor-switched");
+  });
+
   it("goes by the windings of a transformer", () => {
     expect(classify({ source: transformer() })).toMatchObject({
       kind: "separately-derived",
