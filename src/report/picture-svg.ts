@@ -27,7 +27,7 @@ export function pictureAsSvg({ sheets }: Picture): string {
     return at;
   });
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${y}" viewBox="0 0 ${width} ${y}">
-<style>${sheetStyles}</style>
+<style>${sheetStyles()}</style>
 ${placed.join("\n")}
 </svg>
 `;

@@ -49,7 +49,7 @@ export function reportAsHtml(source: unknown): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${heading}</title>
 <style>
-${reportStyles}
+${reportStyles()}
 </style>
 </head>
 <body>

@@ -1,7 +1,8 @@
 import { sheetStyles } from "./sheet-svg.js";
 
 /** Styles of the report: two themes on a screen, black on white on paper, table heads on every page. */
-export const reportStyles = `:root{color-scheme:light dark;--ink:#1c1a17;--paper:#fbf9f5;--rule:#8a8175;--soft:#5a5349;--mark:#7a2e1d}
+export const reportStyles =
+  (): string => `:root{color-scheme:light dark;--ink:#1c1a17;--paper:#fbf9f5;--rule:#8a8175;--soft:#5a5349;--mark:#7a2e1d}
 @media (prefers-color-scheme:dark){:root{--ink:#ece7df;--paper:#191715;--rule:#857c70;--soft:#b9b0a3;--mark:#f0a58f}}
 *{box-sizing:border-box}html{scroll-behavior:auto}
 body{margin:0 auto;padding:24px clamp(12px,3vw,48px) 64px;max-width:1560px;background:var(--paper);color:var(--ink);font:16px/1.5 Georgia,"Times New Roman",serif;overflow-wrap:anywhere}
@@ -23,4 +24,4 @@ td,tbody th{border:0;padding:1px 0 1px 7.5em;position:relative;min-height:1.5em}
 @media print{:root{color-scheme:light;--ink:#000;--paper:#fff;--rule:#000;--soft:#000;--mark:#000}body{padding:0;max-width:none;font-size:10.5pt}nav{display:none}
 h2,h3{break-after:avoid}thead{display:table-header-group}tr,.result,figure,.block{break-inside:avoid}p{orphans:3;widows:3}a{text-decoration:none}
 .scroll{overflow:visible}.scroll svg{max-width:100%;max-height:165mm;height:auto}.large{page:large}.large .scroll svg{max-height:225mm}}
-${sheetStyles}`;
+${sheetStyles()}`;

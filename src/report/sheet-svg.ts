@@ -21,7 +21,8 @@ const symbolShapes: Readonly<Record<SymbolKind, string>> = {
 };
 
 /** Styles of a sheet: ink and ground follow the page if it names them, else the theme of the reader; paper is black on white. */
-export const sheetStyles = `.bondmil{color:var(--ink,#1c1a17);font:${FONT_SIZE}px Arial,Helvetica,sans-serif}
+export const sheetStyles =
+  (): string => `.bondmil{color:var(--ink,#1c1a17);font:${FONT_SIZE}px Arial,Helvetica,sans-serif}
 .bondmil .ground{fill:var(--paper,#fff)}.bondmil text{fill:currentColor}.bondmil .strong{font-weight:700}
 .bondmil path,.bondmil rect,.bondmil circle{fill:none;stroke:currentColor;stroke-width:1.2}.bondmil .ground{stroke:none;fill:var(--paper,#fff)}
 .bondmil .elsewhere{stroke-dasharray:1 3}.bondmil .context{stroke-width:.8}.bondmil .fault-path{stroke-width:3}
