@@ -211,6 +211,7 @@ export { writeComparison } from "./report/drawing-comparison-text.js";
 export { explain } from "./report/explain.js";
 export { explainDesignation, explainSource } from "./report/explain-system.js";
 export { explainShortTimeWithstand } from "./report/explain-withstand.js";
+export { checkAsHtml, comparisonAsHtml } from "./report/pages-html.js";
 export { pictureAsSvg } from "./report/picture-svg.js";
 export { reportAsHtml } from "./report/report-html.js";
 export { reportAsMarkdown } from "./report/report-markdown.js";

@@ -1,16 +1,10 @@
 import type { Check } from "../installation/check.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import { formatArea } from "../units/area.js";
+import { partsOfCheck } from "./check-parts.js";
 import { markdownTable, plainText } from "./markdown.js";
-import {
-  basisOf,
-  checkCounts,
-  placedCautions,
-  purposeNames,
-  purposes,
-  sizeOf,
-  verdictWords,
-} from "./schedule-words.js";
+import { partsAsMarkdown } from "./parts.js";
+import { basisOf, placedCautions, purposeNames, purposes, sizeOf } from "./schedule-words.js";
 import { cautionWords, standingCautions } from "./words.js";
 
 /**
@@ -113,24 +107,7 @@ export function writeScheduleMarkdown(schedule: Schedule): string {
  * ```
  */
 export function writeCheckMarkdown(check: Check): string {
-  const { schedule, conductors } = check;
-  const rows = conductors.map(({ id, verdict, installed, requiredArea, reserve, citation }) => [
-    verdictWords[verdict],
-    id,
-    installed === null ? "" : `${installed.quantity ?? 1} x ${installed.size} ${installed.material}`,
-    installed?.at ?? "",
-    requiredArea === 0 ? "" : formatArea(requiredArea),
-    reserve === null || requiredArea === 0 ? "" : formatArea(reserve),
-    citation?.section ?? "",
-  ]);
-  const head = ["verdict", "conductor", "installed", "at", "required", "reserve", "section"];
-  return page([
-    `# ${plainText(`${schedule.title}: check of installed conductors, NFPA 70-${schedule.edition}`)}`,
-    ...(rows.length === 0 ? [] : [escapedTable(head, rows)]),
-    `${checkCounts(check)}.`,
-    standingCautions.map(plainText).join("\n"),
-    `Fingerprint of the schedule: ${schedule.fingerprint}`,
-  ]);
+  return partsAsMarkdown(partsOfCheck(check));
 }
 
 function conductorCells(one: ScheduledConductor): readonly string[] {
