@@ -18,7 +18,9 @@ export type {
   SizeAnswer,
 } from "./runner/answer.js";
 export type { CheckInput, CheckInputs, CommonDerivedCheckInput, Uncoded } from "./runner/check-input.js";
+export { implementationOf, type SizingFunctions } from "./runner/implementation-of.js";
 export type { Judgement, Verdict, WrongFigure } from "./runner/judge.js";
+export { writeMisses } from "./runner/misses.js";
 export {
   type Check,
   type CheckFile,
@@ -38,3 +40,4 @@ export {
 } from "./runner/model.js";
 export { type Case, judgeCase, type Row } from "./runner/run-checks.js";
 export type { Filter } from "./runner/select.js";
+export { writeSummary } from "./runner/summary.js";

@@ -3,7 +3,21 @@ import type { Expectation, Sources } from "./model.js";
 import type { Row } from "./run-checks.js";
 import { labelled } from "./text.js";
 
-/** Every row that was not met, in full: both answers, and where the expected one is printed. */
+/**
+ * Every row that was not met, in full: both answers, and where the expected one is printed.
+ *
+ * @param rows - of {@link runCorpus}
+ * @param sources - the register of sources
+ * @returns plain text; empty where every row was met
+ *
+ * @example
+ * ```ts
+ * import { runCorpus, sources, writeMisses } from "bondmil/corpus";
+ *
+ * const rows = runCorpus(() => ({ size: "6 AWG" }), { source: "homework-answer-load-side", edition: "2020" });
+ * writeMisses(rows, sources); // => ""
+ * ```
+ */
 export function writeMisses(rows: readonly Row[], sources: Sources): string {
   return rows
     .filter(({ verdict }) => verdict !== "met")

@@ -3,7 +3,21 @@ import { type Entry, type Sources, standings } from "./model.js";
 import type { Row } from "./run-checks.js";
 import { type Line, table } from "./text.js";
 
-/** The counts of a run, as plain text. */
+/**
+ * The counts of a run: by role and standing, by edition, by kind of source with the share of disputed checks.
+ *
+ * @param rows - of {@link runCorpus}
+ * @param sources - the register of sources
+ * @returns plain text
+ *
+ * @example
+ * ```ts
+ * import { runCorpus, sources, writeSummary } from "bondmil/corpus";
+ *
+ * const rows = runCorpus(() => null, { role: "intersystem-bonding-conductor" });
+ * writeSummary(rows, sources).split("\n")[0]; // => "By role and standing"
+ * ```
+ */
 export function writeSummary(rows: readonly Row[], sources: Sources): string {
   const entries = entriesOfRows(rows);
   const parts = [

@@ -2,8 +2,8 @@
 export interface Room {
   readonly name: string;
   readonly what: string;
-  /** The one package that the room may import. */
-  readonly package?: string;
+  /** Packages that the room may import; none unless told. */
+  readonly packages?: readonly string[];
   /** Whether the room may import modules of Node; absent means no, so that it works in browsers. */
   readonly nodeModules?: true;
 }
@@ -30,13 +30,14 @@ export const rooms: readonly Room[] = [
   {
     name: "installation",
     what: "the whole drawing as one document: its definition, its schedule, the check of what is installed",
-    package: "valibot",
+    packages: ["valibot"],
   },
   { name: "picture", what: "the path of a drawing as shapes with coordinates; a fixed layout in layers" },
   { name: "report", what: "text from results; pure functions that know no rule" },
   {
     name: "command",
     what: "the command `bondmil`: reads, asks the rooms above, writes. The one room that knows Node; no part of the library",
+    packages: ["bondmil", "bondmil/corpus"],
     nodeModules: true,
   },
 ];

@@ -12,8 +12,11 @@ export type Asked =
       readonly subcommand: SubcommandName;
       /** Path of the drawing; standard input where there is none. */
       readonly drawing: string | undefined;
-      readonly options: Readonly<Record<string, string>>;
+      readonly options: Options;
     };
+
+/** Options as they were given, by name. */
+export type Options = Readonly<Record<string, string>>;
 
 /** Understands a command line, without the name of the program. */
 export function readArguments(words: readonly string[]): Outcome<Asked> {
@@ -74,10 +77,7 @@ function readTask(subcommand: SubcommandFact, words: readonly string[]): Outcome
   }
   const [drawing, extra] = paths;
   if (drawing !== undefined && !subcommand.takesDrawing) {
-    return failed(
-      "usage",
-      `${subcommand.name} reads standard input and takes no path: "${drawing}". See ${more}.`,
-    );
+    return failed("usage", `${subcommand.name} takes no path: "${drawing}". See ${more}.`);
   }
   if (extra !== undefined)
     return failed("usage", `one drawing at a time, "${extra}" is one too many. See ${more}.`);

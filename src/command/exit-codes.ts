@@ -8,7 +8,7 @@ export const exitCodes = {
   found: {
     code: 1,
     means:
-      "the check found something: short, too few, missing, of another material, at the wrong place, or not in the schedule",
+      "the check found something: short, too few, missing, of another material, at the wrong place, or not in the schedule; or a published check was missed",
   },
   refused: {
     code: 2,

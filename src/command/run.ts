@@ -1,6 +1,7 @@
 import type { Issue } from "../input/input-error.js";
 import { InputError } from "../input/input-error.js";
 import { type Asked, readArguments } from "./arguments.js";
+import { corpusTask } from "./corpus-task.js";
 import { type Ending, exitCodes } from "./exit-codes.js";
 import { failed, type Outcome } from "./failure.js";
 import { generalHelp, subcommandHelp } from "./help.js";
@@ -42,7 +43,8 @@ async function answered(asked: Asked, around: Surroundings, version: string): Pr
   const { subcommand } = asked;
   try {
     if (subcommand === "stream") return await streamTask(asked.options, around);
-    const answer = await answerTask(subcommand, asked, around);
+    const answer =
+      subcommand === "corpus" ? await corpusTask(asked.options) : await answerTask(subcommand, asked, around);
     return answer.value === undefined ? answer : given(answer.value, around);
   } catch (error) {
     if (error instanceof InputError) return failed("refused", refusal(error.issues, asked.drawing));

@@ -1,4 +1,4 @@
-import { editionYears } from "../edition/index.js";
+import { editionYears, roles } from "../edition/index.js";
 
 /** An option as it is described and read. */
 export interface OptionFact {
@@ -23,10 +23,16 @@ export interface SubcommandFact {
   readonly examples: readonly (readonly [line: string, says: string])[];
 }
 
-export type SubcommandName = "schedule" | "check" | "compare" | "stream";
+export type SubcommandName = "schedule" | "report" | "check" | "compare" | "stream" | "corpus";
 
 /** The ways in which an answer can be written. */
-export const formats = ["text", "markdown", "csv", "json"] as const;
+export const formats = ["text", "markdown", "csv", "json", "html"] as const;
+
+/** The ways in which a report can be written; SVG is the drawing alone. */
+export const reportFormats = ["html", "markdown", "svg"] as const;
+
+/** How far a published check can count. */
+export const countable = ["cited", "arithmetic", "common-practice", "memory", "disputed"] as const;
 
 /** What a drawing can be compared by. */
 export const comparable = ["edition", "amendment", "reading", "arrangement"] as const;
@@ -38,7 +44,7 @@ const as: OptionFact = {
   name: "as",
   value: "format",
   choices: formats,
-  says: "How the answer is written; text unless told. JSON is the whole answer of the library; CSV has one row for each conductor.",
+  says: "How the answer is written; text unless told. JSON is the whole answer of the library; CSV has one row for each conductor; HTML is one file that loads nothing.",
 };
 
 /** Every subcommand, in the order in which they are taught. */
@@ -55,6 +61,26 @@ export const subcommands: readonly SubcommandFact[] = [
       ["bondmil schedule shop.json", "read it here"],
       ["bondmil schedule shop.json --as csv > shop.csv", "one row for each conductor, for a spreadsheet"],
       ["bondmil schedule --as markdown < shop.json", "the drawing from standard input"],
+    ],
+  },
+  {
+    name: "report",
+    says: "Write the report for a plan reviewer: title block, the drawing, the schedule, each result with its numbers and sections, cautions, what was not sized.",
+    takesDrawing: true,
+    more: [
+      "HTML is one file that loads nothing, for a screen and for paper; print it to get a PDF. Markdown tells the path in words. SVG is the drawing alone.",
+    ],
+    options: [
+      {
+        name: "as",
+        value: "format",
+        choices: reportFormats,
+        says: "How the report is written; HTML unless told.",
+      },
+    ],
+    examples: [
+      ["bondmil report shop.json > shop.html", "for a browser, or to be printed"],
+      ["bondmil report shop.json --as svg > shop.svg", "the drawing"],
     ],
   },
   {
@@ -147,6 +173,25 @@ export const subcommands: readonly SubcommandFact[] = [
         "parallel --pipe -N 1000 --keep-order 'bondmil stream --first-line {= $_ = (seq() - 1) * 1000 + 1 =}' < drawings.ndjson > schedules.ndjson",
         "GNU parallel: as many processes as there are cores, order and line numbers kept",
       ],
+    ],
+  },
+  {
+    name: "corpus",
+    says: "Run the published checks against this library: worked examples, quizzes and answers with their sources, the wrong ones too.",
+    takesDrawing: false,
+    more: [
+      "Counts by role, edition and kind of source come first, then every miss in full. A disputed check wants what the text asks for, not what its source says.",
+    ],
+    options: [
+      { name: "role", value: "role", choices: roles, says: "Only checks of this role." },
+      { name: "edition", value: "year", choices: editionYears, says: "Only under this edition." },
+      { name: "standing", value: "standing", choices: countable, says: "Only checks that count so far." },
+      { name: "source", value: "id", says: "Only checks of this source, by its id in tables/sources.json." },
+      { name: "flag", value: "flag", says: "Only checks with this flag." },
+    ],
+    examples: [
+      ["bondmil corpus", "all of them"],
+      ["bondmil corpus --role main-bonding-jumper --edition 2023", "one role under one edition"],
     ],
   },
 ];

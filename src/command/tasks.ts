@@ -1,16 +1,22 @@
 import type { Amendment, EditionYear } from "../edition/index.js";
-import { buildSchedule } from "../installation/build-schedule.js";
 import { type Check, type CheckVerdict, checkInstalled } from "../installation/check.js";
 import { compareDrawing } from "../installation/compare-drawing.js";
 import type { DrawingComparison } from "../installation/drawing-comparison.js";
-import type { Asked } from "./arguments.js";
+import type { Asked, Options } from "./arguments.js";
 import type { Ending } from "./exit-codes.js";
 import { failed, type Outcome } from "./failure.js";
 import { readSource } from "./source.js";
 import type { comparable, SubcommandName } from "./subcommands.js";
 import type { Surroundings } from "./surroundings.js";
 import { readingWidth } from "./terminal.js";
-import { checkWriters, comparisonWriters, type Format, scheduleWriters } from "./writers.js";
+import {
+  checkWriters,
+  comparisonWriters,
+  type Format,
+  type ReportFormat,
+  reportWriters,
+  scheduleWriters,
+} from "./writers.js";
 
 /** What a subcommand answers. */
 export interface Answer {
@@ -21,7 +27,6 @@ export interface Answer {
 }
 
 type Task = Extract<Asked, { readonly kind: "task" }>;
-type Options = Task["options"];
 
 /** Verdicts that a script is told of. */
 const findings: readonly CheckVerdict[] = [
@@ -35,7 +40,7 @@ const findings: readonly CheckVerdict[] = [
 
 /** Answers a subcommand about one drawing. */
 export async function answerTask(
-  subcommand: Exclude<SubcommandName, "stream">,
+  subcommand: Exclude<SubcommandName, "stream" | "corpus">,
   { drawing: path, options }: Pick<Task, "drawing" | "options">,
   around: Surroundings,
 ): Promise<Outcome<Answer>> {
@@ -49,8 +54,12 @@ export async function answerTask(
   const drawing = source.value;
   switch (subcommand) {
     case "schedule": {
-      const text = scheduleWriters[format](buildSchedule(drawing), width);
+      const text = scheduleWriters[format](drawing, width);
       return { value: { text, isForReading, ending: "done" } };
+    }
+    case "report": {
+      const text = reportWriters[(options["as"] ?? "html") as ReportFormat](drawing);
+      return { value: { text, isForReading: false, ending: "done" } };
     }
     case "check": {
       const check = checkInstalled(drawing);

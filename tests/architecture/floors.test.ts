@@ -16,7 +16,7 @@ function wrongImports(tree: Tree): readonly string[] {
     return importsOf(file, text)
       .filter((target) => {
         if (target.startsWith("node:")) return own.nodeModules !== true;
-        if (target === own.package) return false;
+        if (own.packages?.includes(target)) return false;
         const above = names.indexOf(roomOf(target));
         return !tree.has(target) || above < 0 || above > floor;
       })

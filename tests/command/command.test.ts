@@ -263,7 +263,7 @@ describe("the command line", () => {
     ["compare --years 2020,1999", '--years does not know "1999": some of 2008'],
     ["compare a.json --by reading --years 2020", "--years is for --by edition only"],
     ["compare a.json --amendments x.json", "--amendments is for --by amendment only"],
-    ["stream a.json", "stream reads standard input and takes no path"],
+    ["stream a.json", "stream takes no path"],
     ["stream --strict=no", "--strict takes no value"],
     ["stream --first-line 0", '--first-line wants a whole number from 1, not "0"'],
   ])("%s is told what is wrong with it", async (words, message) => {

@@ -7,16 +7,7 @@ import { jumperRoles, lawsElsewhere, underLaw } from "./roles.js";
 const folder = fileURLToPath(new URL(".", import.meta.url));
 
 /** Laws that are about the roles; a file left out of this list must have a reason beside its name. */
-const lawsOfRoles = [
-  "containment",
-  "evidence",
-  "limits",
-  "materials",
-  "order",
-  "plain-data",
-  "prepared",
-  "reference",
-];
+const lawsOfRoles = ["containment", "evidence", "limits", "materials", "order", "plain-data", "prepared"];
 /** The grid walks all roles in one loop; the others are not about roles. */
 const otherLaws = ["grid", "registry", "sizes", "source"];
 

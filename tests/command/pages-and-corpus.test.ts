@@ -1,0 +1,85 @@
+import {
+  checkAsHtml,
+  checkInstalled,
+  compareDrawing,
+  comparisonAsHtml,
+  pictureAsSvg,
+  pictureOf,
+  reportAsHtml,
+  reportAsMarkdown,
+} from "bondmil";
+import { describe, expect, it } from "vitest";
+import { demo } from "../installation/drawings.js";
+import { runHere } from "./run-here.js";
+
+const shop = "docs/drawings/shop.json";
+const asked = async (...words: readonly string[]) => {
+  const { code, output, errors } = await runHere(words);
+  expect(errors).toBe("");
+  return { code, output };
+};
+
+describe("bondmil report", () => {
+  it("writes HTML unless told, Markdown, and the drawing alone", async () => {
+    const html = reportAsHtml(demo("shop"));
+    expect(await asked("report", shop)).toEqual({ code: 0, output: html });
+    expect(await asked("report", shop, "--as", "html")).toEqual({ code: 0, output: html });
+    expect((await asked("report", shop, "--as", "markdown")).output).toBe(reportAsMarkdown(demo("shop")));
+    expect((await asked("report", shop, "--as", "svg")).output).toBe(pictureAsSvg(pictureOf(demo("shop"))));
+  });
+
+  it("knows no format of rows", async () => {
+    const { code, errors } = await runHere(["report", shop, "--as", "csv"]);
+    expect(code).toBe(3);
+    expect(errors).toContain("one of html, markdown, svg");
+  });
+});
+
+describe("pages of the other subcommands", () => {
+  it("are HTML files that load nothing", async () => {
+    const drawing = demo("shop");
+    expect((await asked("schedule", shop, "--as", "html")).output).toBe(reportAsHtml(drawing));
+    const check = await asked("check", shop, "--as", "html");
+    expect(check.output).toBe(checkAsHtml(checkInstalled(drawing)));
+    const by = { by: "edition", years: ["2017", "2020"] } as const;
+    const comparison = await asked("compare", shop, "--years", "2017,2020", "--as", "html");
+    expect(comparison.output).toBe(comparisonAsHtml(compareDrawing({ ...by, drawing })));
+    for (const { output } of [check, comparison]) {
+      expect(output).toMatch(/^<!doctype html>\n.*<table>.*<\/html>\n$/s);
+      expect(output).not.toMatch(/src=|<script|<link|https?:/);
+    }
+  });
+
+  it("escape what a drawing names", () => {
+    const title = '<script>alert("x")</script>';
+    const drawing = { ...demo("shop"), title };
+    for (const page of [
+      checkAsHtml(checkInstalled(drawing)),
+      comparisonAsHtml(compareDrawing({ by: "reading", drawing })),
+    ]) {
+      expect(page).not.toContain("<script>");
+      expect(page).toContain("&lt;script&gt;");
+    }
+  });
+});
+
+describe("bondmil corpus", () => {
+  it("runs the published checks that the options leave", async () => {
+    const { code, output } = await asked("corpus", "--role", "main-bonding-jumper", "--edition", "2023");
+    expect(code).toBe(0);
+    expect(output).toMatch(/By role and standing.* 0 missed\.\n$/s);
+    expect(output).not.toContain("system-bonding-jumper");
+  });
+
+  it("refuses options that leave nothing, or that it does not know", async () => {
+    for (const [words, told] of [
+      [["--source", "nowhere"], "no published check is left"],
+      [["--role", "roof"], "one of main-bonding-jumper"],
+      [["--standing", "believed"], "one of cited"],
+      [["drawing.json"], "takes no path"],
+    ] as const) {
+      const { code, errors } = await runHere(["corpus", ...words]);
+      expect([code, errors]).toEqual([3, expect.stringContaining(told)]);
+    }
+  });
+});
