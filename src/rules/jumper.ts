@@ -1,6 +1,6 @@
 import { type Code, type PolicySet, policyUnder, type Role } from "../edition/index.js";
 import { readAll } from "../input/reader.js";
-import type { CapStep, FloorStep } from "../sizing/index.js";
+import type { CapStep } from "../sizing/index.js";
 import { type SizedArea, sizeBySupply } from "../sizing/size-by-supply.js";
 import { assumedConductors } from "../supply/equal-ampacity.js";
 import type { Decided } from "./decided.js";
@@ -15,9 +15,8 @@ import { tableOf } from "./tables.js";
 export interface JumperRole {
   readonly role: Role;
   readonly policies: PolicySet;
-  /** Further caps and floors that the rule brings along. */
+  /** Further caps that the rule brings along. */
   readonly caps?: readonly CapStep[];
-  readonly floors?: readonly FloorStep[];
 }
 
 /** Sizes a jumper of a role: checks the input, calls the kernel, and says what the answer rests on. */
@@ -52,7 +51,7 @@ export function decideBySupply(jumper: JumperRole, input: JumperInput): Decided 
   };
 }
 
-function requiredUnder(code: Code, { policies, caps, floors }: JumperRole, input: JumperInput): SizedArea {
+function requiredUnder(code: Code, { policies, caps }: JumperRole, input: JumperInput): SizedArea {
   const policy = policyUnder(code, policies);
   const { supply, jumper, temperature = 75 } = input;
   const { material } = jumper;
@@ -64,6 +63,5 @@ function requiredUnder(code: Code, { policies, caps, floors }: JumperRole, input
     temperature,
     assume: () => assumedConductors(code.year, supply, material, temperature),
     ...(caps && { caps }),
-    ...(floors && { floors }),
   });
 }

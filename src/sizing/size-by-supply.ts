@@ -40,9 +40,8 @@ export interface SupplySizing {
   readonly temperature: TemperatureColumn;
   /** Conductors of the sized material in place of the installed ones; asked for only if they are needed. */
   readonly assume: () => readonly AssumedConductor[];
-  /** Further caps and floors that the rule brings along. */
+  /** Further caps that the rule brings along. */
   readonly caps?: readonly CapStep[];
-  readonly floors?: readonly FloorStep[];
 }
 
 /** A required area with the steps that led to it. */
@@ -85,7 +84,6 @@ export function sizeBySupply(sizing: SupplySizing): SizedArea {
       ? [floorStep(table.last[read], citationOfRow(rule, "last"), "last-row")]
       : []),
     ...floorFrom(policy.floor, read),
-    ...(sizing.floors ?? []),
   ];
   const required = { requiredArea: deciding.decides.requiredArea, governs: deciding.decides.kind };
   const shown = ways.filter((way) => way === deciding || way.before?.kind !== "sum");
