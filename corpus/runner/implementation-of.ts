@@ -1,10 +1,47 @@
-import type * as bondmil from "../../src/index.js";
-import type { Code, Role, SizingResult } from "../../src/index.js";
+import type {
+  Code,
+  InputError,
+  Role,
+  SizingResult,
+  sizeCommonConductorOfDerivedSystems,
+  sizeElectrodeBondingJumper,
+  sizeElectrodeRacewayBondingJumper,
+  sizeEquipmentBondingJumper,
+  sizeEquipmentGroundingConductor,
+  sizeGroundedConductor,
+  sizeGroundingElectrodeConductor,
+  sizeImpedanceBondingJumper,
+  sizeImpedanceGroundingConductor,
+  sizeIntersystemBondingConductor,
+  sizeMainBondingJumper,
+  sizeOtherPipingBondingJumper,
+  sizeStructuralMetalBondingJumper,
+  sizeSupplySideBondingJumper,
+  sizeSystemBondingJumper,
+  sizeWaterPipingBondingJumper,
+} from "../../src/index.js";
 import type { Answer, Implementation, QuestionOf } from "./answer.js";
 import type { CheckInputs, Uncoded } from "./check-input.js";
 
 /** The functions that size a conductor, as the package has them. */
-export type SizingFunctions = Pick<typeof bondmil, Extract<keyof typeof bondmil, `size${string}`>>;
+export interface SizingFunctions {
+  readonly sizeCommonConductorOfDerivedSystems: typeof sizeCommonConductorOfDerivedSystems;
+  readonly sizeElectrodeBondingJumper: typeof sizeElectrodeBondingJumper;
+  readonly sizeElectrodeRacewayBondingJumper: typeof sizeElectrodeRacewayBondingJumper;
+  readonly sizeEquipmentBondingJumper: typeof sizeEquipmentBondingJumper;
+  readonly sizeEquipmentGroundingConductor: typeof sizeEquipmentGroundingConductor;
+  readonly sizeGroundedConductor: typeof sizeGroundedConductor;
+  readonly sizeGroundingElectrodeConductor: typeof sizeGroundingElectrodeConductor;
+  readonly sizeImpedanceBondingJumper: typeof sizeImpedanceBondingJumper;
+  readonly sizeImpedanceGroundingConductor: typeof sizeImpedanceGroundingConductor;
+  readonly sizeIntersystemBondingConductor: typeof sizeIntersystemBondingConductor;
+  readonly sizeMainBondingJumper: typeof sizeMainBondingJumper;
+  readonly sizeOtherPipingBondingJumper: typeof sizeOtherPipingBondingJumper;
+  readonly sizeStructuralMetalBondingJumper: typeof sizeStructuralMetalBondingJumper;
+  readonly sizeSupplySideBondingJumper: typeof sizeSupplySideBondingJumper;
+  readonly sizeSystemBondingJumper: typeof sizeSystemBondingJumper;
+  readonly sizeWaterPipingBondingJumper: typeof sizeWaterPipingBondingJumper;
+}
 
 /** The part of a result that a check speaks of. */
 type CheckedResult = Pick<SizingResult, "outcome" | "requiredArea" | "steps">;
@@ -64,7 +101,7 @@ export function implementationOf(functions: SizingFunctions): Implementation {
 }
 
 /** What the library throws at bad input, known by its form: the functions may come from another copy of the package. */
-function isRefusal(error: unknown): error is bondmil.InputError {
+function isRefusal(error: unknown): error is InputError {
   return error instanceof Error && "issues" in error && Array.isArray(error.issues);
 }
 
