@@ -33,7 +33,9 @@ function serviceGroup(service: Service, slots: Slots): Group {
     commonElectrodeConductor: common,
   } = service;
   const source = place(utility.id, ["utility source"], "transformer");
-  const boxPlaces = boxes.map((box) => place(box.id, [box.kind], "meter", slots.take("inside", box.id)));
+  const boxPlaces = boxes.map((box) =>
+    place(box.id, [box.kind], box.kind === "meter" ? "meter" : undefined, slots.take("inside", box.id)),
+  );
   const ofAssembly = slots.take("inside", id);
   const disconnectPlaces = disconnects.map(({ id: of, designation, amperes }, i) =>
     place(of, [`${designation}, ${amperes} A`], "disconnect", [

@@ -12,7 +12,7 @@ a:focus-visible,[tabindex]:focus-visible{outline:3px solid var(--mark);outline-o
 .block{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,220px),1fr));border:1px solid var(--rule);margin:0}
 .block div{padding:6px 10px;border:1px solid var(--rule);margin:-1px 0 0 -1px}.block dt{font-size:.78rem;color:var(--soft)}.block dd{margin:0}
 nav ul{display:flex;flex-wrap:wrap;gap:4px 20px;padding:0;list-style:none}
-figure{margin:0 0 24px}figcaption{font-size:.85rem;color:var(--soft)}.scroll{overflow-x:auto}.scroll svg{display:block}
+figure{margin:0 0 24px}figcaption{font-size:.85rem;color:var(--soft)}.scroll{overflow-x:auto}.scroll svg{display:block}.scroll+.scroll{margin-top:28px}
 table{border-collapse:collapse;width:100%;font-size:.92rem}th,td{text-align:left;vertical-align:top;padding:5px 8px 5px 0;border-bottom:1px solid var(--rule)}
 th,td{overflow-wrap:break-word}tbody th,td.name{overflow-wrap:anywhere}thead th{white-space:nowrap;border-bottom:2px solid var(--ink);font-weight:400;font-style:italic}td.size{font-weight:700}
 .result{max-width:84ch;padding-left:3.2rem}.result h3{display:flex;margin-left:-3.2rem}.result h3 span{flex:0 0 3.2rem}
