@@ -69,7 +69,7 @@ describe("the packed tarball, as a user gets it", () => {
 
   it("holds the build, the tables and the papers, and nothing else", () => {
     const wanted =
-      /^(dist\/|tables\/[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/rules\/[^/]+\.md$|docs\/(?:schema|drawings)\/[^/]+\.json$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
+      /^(dist\/|tables\/[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/rules\/[^/]+\.md$|docs\/(?:schema|drawings)\/[^/]+\.json$|docs\/samples\/[^/]+$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
     expect(packed).toContain("LICENSE");
     expect(packed.filter((path) => !wanted.test(path))).toEqual([]);
   });
