@@ -23,25 +23,27 @@ import type {
 import type { Answer, Implementation, QuestionOf } from "./answer.js";
 import type { CheckInputs, Uncoded } from "./check-input.js";
 
-/** The functions that size a conductor, as the package has them. */
-export interface SizingFunctions {
-  readonly sizeCommonConductorOfDerivedSystems: typeof sizeCommonConductorOfDerivedSystems;
-  readonly sizeElectrodeBondingJumper: typeof sizeElectrodeBondingJumper;
-  readonly sizeElectrodeRacewayBondingJumper: typeof sizeElectrodeRacewayBondingJumper;
-  readonly sizeEquipmentBondingJumper: typeof sizeEquipmentBondingJumper;
-  readonly sizeEquipmentGroundingConductor: typeof sizeEquipmentGroundingConductor;
-  readonly sizeGroundedConductor: typeof sizeGroundedConductor;
-  readonly sizeGroundingElectrodeConductor: typeof sizeGroundingElectrodeConductor;
-  readonly sizeImpedanceBondingJumper: typeof sizeImpedanceBondingJumper;
-  readonly sizeImpedanceGroundingConductor: typeof sizeImpedanceGroundingConductor;
-  readonly sizeIntersystemBondingConductor: typeof sizeIntersystemBondingConductor;
-  readonly sizeMainBondingJumper: typeof sizeMainBondingJumper;
-  readonly sizeOtherPipingBondingJumper: typeof sizeOtherPipingBondingJumper;
-  readonly sizeStructuralMetalBondingJumper: typeof sizeStructuralMetalBondingJumper;
-  readonly sizeSupplySideBondingJumper: typeof sizeSupplySideBondingJumper;
-  readonly sizeSystemBondingJumper: typeof sizeSystemBondingJumper;
-  readonly sizeWaterPipingBondingJumper: typeof sizeWaterPipingBondingJumper;
+interface PackageFunctions {
+  sizeCommonConductorOfDerivedSystems: typeof sizeCommonConductorOfDerivedSystems;
+  sizeElectrodeBondingJumper: typeof sizeElectrodeBondingJumper;
+  sizeElectrodeRacewayBondingJumper: typeof sizeElectrodeRacewayBondingJumper;
+  sizeEquipmentBondingJumper: typeof sizeEquipmentBondingJumper;
+  sizeEquipmentGroundingConductor: typeof sizeEquipmentGroundingConductor;
+  sizeGroundedConductor: typeof sizeGroundedConductor;
+  sizeGroundingElectrodeConductor: typeof sizeGroundingElectrodeConductor;
+  sizeImpedanceBondingJumper: typeof sizeImpedanceBondingJumper;
+  sizeImpedanceGroundingConductor: typeof sizeImpedanceGroundingConductor;
+  sizeIntersystemBondingConductor: typeof sizeIntersystemBondingConductor;
+  sizeMainBondingJumper: typeof sizeMainBondingJumper;
+  sizeOtherPipingBondingJumper: typeof sizeOtherPipingBondingJumper;
+  sizeStructuralMetalBondingJumper: typeof sizeStructuralMetalBondingJumper;
+  sizeSupplySideBondingJumper: typeof sizeSupplySideBondingJumper;
+  sizeSystemBondingJumper: typeof sizeSystemBondingJumper;
+  sizeWaterPipingBondingJumper: typeof sizeWaterPipingBondingJumper;
 }
+
+/** The functions that size a conductor, as the package `bondmil` has them. */
+export type SizingFunctions = Readonly<PackageFunctions>;
 
 /** The part of a result that a check speaks of. */
 type CheckedResult = Pick<SizingResult, "outcome" | "requiredArea" | "steps">;

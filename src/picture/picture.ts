@@ -3,7 +3,7 @@ import type { SizingResult } from "../rules/result.js";
 /** How a conductor is drawn. Each differs in thickness and dashes, so that no color is needed; `context` is what is not sized here. */
 export type LineStyle = SizingResult["purpose"] | "context";
 
-/** Symbols in the manner of IEC 60617 and IEEE 315, in a square of {@link SYMBOL_SIZE}. */
+/** Symbols in the manner of IEC 60617 and IEEE 315, in a square of 24 pixels. */
 export type SymbolKind = "transformer" | "generator" | "source" | "disconnect" | "meter" | "earth" | "frame";
 
 /** A point of a sheet; the origin is its upper left corner. */
