@@ -20,6 +20,7 @@ const config: ViteUserConfig = {
   test: {
     root: fileURLToPath(new URL("..", import.meta.url)),
     testTimeout: 60_000,
+    maxWorkers: "100%",
     include: ["tests/**/*.test.ts"],
     setupFiles: ["tests/setup.ts"],
     env: seed === undefined ? {} : { FAST_CHECK_SEED: seed },
