@@ -57,8 +57,9 @@ export function readObject(at: Reader, known: readonly string[]): boolean {
     );
     return false;
   }
-  for (const key of Object.keys(at.value)) {
-    if (!known.includes(key))
+  for (const [key, value] of Object.entries(at.value)) {
+    // In JavaScript a member that holds nothing is written as freely as one that is left out.
+    if (value !== undefined && !known.includes(key))
       refuse(member(at, key), "unknown-key", `one of ${known.join(", ")}`, `remove or rename "${key}"`);
   }
   return true;

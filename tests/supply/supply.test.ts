@@ -152,4 +152,10 @@ describe("conductors for a load", () => {
     }
     expect(issues).toMatchObject([{ code, path }]);
   });
+
+  it("take a member that holds nothing as one that is left out, known or not", () => {
+    const load = { year: "2020", amperes: 400, material: "copper" } as const;
+    const more = { column: undefined, sets: undefined } as object;
+    expect(suppliesForLoad({ ...load, ...more })).toEqual(suppliesForLoad(load));
+  });
 });
