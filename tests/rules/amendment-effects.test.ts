@@ -1,0 +1,181 @@
+import {
+  type Amendment,
+  amend,
+  type Code,
+  type Material,
+  type SizingResult,
+  type StandardSize,
+  sizeEquipmentGroundingConductor,
+  sizeGroundedConductor,
+  sizeGroundingElectrodeConductor,
+  sizeMainBondingJumper,
+} from "bondmil";
+import { describe, expect, it } from "vitest";
+
+/** Every amendment here is invented. */
+const citation = { jurisdiction: "Nowhere", section: "Sec. 1" };
+const cited = "Nowhere, Sec. 1";
+const year = "2020";
+const sets = (count: number, size: StandardSize, material: Material = "copper") => ({
+  sets: [{ count, size, material }],
+});
+
+const jumper = (code: Code, material: Material = "copper") =>
+  sizeMainBondingJumper({ code, supply: sets(1, "3/0 AWG"), jumper: { material } });
+const equipment = (code: Code) =>
+  sizeEquipmentGroundingConductor({
+    code,
+    circuits: [
+      {
+        device: { amperes: 60 },
+        conductors: sets(1, "4 AWG"),
+        increasedFrom: { conductors: sets(1, "6 AWG"), reason: "voltage-drop" },
+      },
+    ],
+    conductor: { material: "copper" },
+  });
+const neutral = (code: Code) =>
+  sizeGroundedConductor({
+    code,
+    system: "service",
+    supply: sets(1, "4 AWG"),
+    conductor: { material: "copper" },
+  });
+const electrode = (code: Code) =>
+  sizeGroundingElectrodeConductor({
+    code,
+    of: "service",
+    supply: sets(1, "500 kcmil"),
+    conductor: { material: "copper" },
+    electrodes: [{ kind: "concrete-encased" }],
+  });
+
+const under = (amendment: Amendment, more: Partial<Code> = {}): Code => ({
+  ...amend({ year }, amendment),
+  ...more,
+});
+const sections = ({ steps }: SizingResult) => steps.map((step) => step.citation.section);
+const cautions = (result: SizingResult) => result.cautions.filter(({ section }) => section === cited);
+
+describe("an amendment of one role", () => {
+  const ofOthers: readonly Amendment[] = [
+    { kind: "floor", role: "electrode-bonding-jumper", copper: "500 kcmil", citation },
+    {
+      kind: "material",
+      role: "electrode-bonding-jumper",
+      material: "copper",
+      allowedFrom: "500 kcmil",
+      citation,
+    },
+    { kind: "material", role: "electrode-bonding-jumper", material: "copper", citation },
+    { kind: "always-wire", role: "electrode-bonding-jumper", citation },
+    { kind: "basis", role: "grounded-conductor", use: "equipment-grounding-table", citation },
+  ];
+  it.each(ofOthers.map((one) => [one.kind, one] as const))(
+    "leaves the others as they are: %s",
+    (_, amendment) => {
+      const code = under(amendment, { circumstances: { serviceAmperes: 400 } });
+      for (const size of [jumper, equipment, electrode]) expect(size(code)).toEqual(size({ year }));
+    },
+  );
+
+  it("lifts the increase of that role alone", () => {
+    const without = equipment(
+      under({ kind: "basis", role: "equipment-grounding-conductor", use: "no-increase", citation }),
+    );
+    expect(equipment({ year }).governs).toBe("increase");
+    expect(without.governs).not.toBe("increase");
+    const ofJumpers = equipment(
+      under({ kind: "basis", role: "equipment-bonding-jumper", use: "no-increase", citation }),
+    );
+    expect(ofJumpers.governs).toBe("increase");
+  });
+
+  it("lifts the ceiling of electrodes, and not the increase", () => {
+    const noCeiling = under({
+      kind: "basis",
+      role: "grounding-electrode-conductor",
+      use: "no-electrode-ceiling",
+      citation,
+    });
+    expect(electrode({ year }).outcome).toMatchObject({ size: "4 AWG" });
+    expect(electrode(noCeiling).outcome).toMatchObject({ size: "1/0 AWG" });
+    expect(equipment(noCeiling)).toEqual(equipment({ year }));
+  });
+});
+
+describe("the equipment grounding table as another basis", () => {
+  const basis: Amendment = {
+    kind: "basis",
+    role: "grounded-conductor",
+    use: "equipment-grounding-table",
+    citation,
+  };
+
+  it("goes by the rating of the service, and shows its row", () => {
+    const result = neutral(under(basis, { circumstances: { serviceAmperes: 200 } }));
+    expect(result.steps.map(({ kind }) => kind)).toEqual(["rating-row", "standard-size"]);
+    expect(result).toMatchObject({ governs: "rating-row", requiredArea: 26240 });
+    expect(sections(result)[0]).toBe(cited);
+    expect(cautions(result)).toEqual([]);
+  });
+
+  it("is said to be open where the rating is not told, and only there", () => {
+    const open = neutral(under(basis));
+    expect(cautions(open)).toEqual([{ code: "amendment-condition-unknown", section: cited }]);
+    expect(open.steps).toEqual(neutral({ year }).steps);
+  });
+
+  it("is not what a lifted increase or ceiling asks for", () => {
+    const other = under({ ...basis, use: "no-increase" } as Amendment, {
+      circumstances: { serviceAmperes: 200 },
+    });
+    expect(neutral(other).steps.map(({ kind }) => kind)).toEqual(
+      neutral({ year }).steps.map(({ kind }) => kind),
+    );
+  });
+});
+
+describe("a floor", () => {
+  it("that is met exactly is shown and does not decide", () => {
+    const result = jumper(under({ kind: "floor", role: "main-bonding-jumper", copper: "4 AWG", citation }));
+    expect(result.governs).toBe("row");
+    expect(sections(result)).toContain(cited);
+    expect(cautions(result)).toEqual([]);
+  });
+});
+
+describe("a material that is allowed from a size up", () => {
+  const from = (role: Extract<Amendment, { kind: "material" }>["role"]): Code =>
+    under({ kind: "material", role, material: "aluminum", allowedFrom: "1/0 AWG", citation });
+
+  it.each(["main-bonding-jumper", "every-role"] as const)("has that size as its floor for %s", (role) => {
+    const result = jumper(from(role), "aluminum");
+    expect(result).toMatchObject({ governs: "floor", outcome: { size: "1/0 AWG" } });
+    expect(cautions(result)).toEqual([]);
+    expect(jumper(from(role))).toEqual(jumper({ year }));
+  });
+
+  it("is forbidden where no size is named", () => {
+    const forbidden = under({ kind: "material", role: "every-role", material: "aluminum", citation });
+    expect(cautions(jumper(forbidden, "aluminum"))).toEqual([{ code: "material-forbidden", section: cited }]);
+    expect(jumper(forbidden)).toEqual(jumper({ year }));
+  });
+});
+
+describe("a condition", () => {
+  it("that is not met or not known is a caution of its own", () => {
+    const onRoofs: Amendment = {
+      kind: "floor",
+      role: "main-bonding-jumper",
+      copper: "1/0 AWG",
+      when: { location: "rooftop" },
+      citation,
+    };
+    expect(cautions(jumper(under(onRoofs)))).toEqual([
+      { code: "amendment-condition-unknown", section: cited },
+    ]);
+    const inside = under(onRoofs, { circumstances: { location: "indoors" } });
+    expect(cautions(jumper(inside))).toEqual([{ code: "amendment-condition-not-met", section: cited }]);
+  });
+});
