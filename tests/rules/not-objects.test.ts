@@ -1,0 +1,56 @@
+import {
+  cableTrayAsEquipmentGroundingConductor,
+  InputError,
+  type Issue,
+  largestDeviceFor,
+  reserveOf,
+  sizeElectrodeBondingJumper,
+  sizeElectrodeRacewayBondingJumper,
+  sizeEquipmentGroundingConductor,
+  sizeGroundedConductor,
+} from "bondmil";
+import { describe, expect, it } from "vitest";
+
+const code = { year: "2020" };
+const conductor = { material: "copper" };
+const supply = { sets: [{ count: 1, size: "3/0 AWG", material: "copper" }] };
+const device = { amperes: 60 };
+
+function issuesOf(size: (input: never) => unknown, input: unknown): readonly Issue[] {
+  try {
+    size(input as never);
+  } catch (error) {
+    if (error instanceof InputError) return error.issues;
+    throw error;
+  }
+  return [];
+}
+
+const equipment = (circuit: unknown, more: object = {}) =>
+  issuesOf(sizeEquipmentGroundingConductor, { code, circuits: [circuit], conductor, ...more });
+const neutral = { code, system: "service", supply, conductor };
+
+describe("a text in place of an object is one fault, at its own path", () => {
+  it.each([
+    ["", issuesOf(cableTrayAsEquipmentGroundingConductor, "text")],
+    ["", issuesOf(sizeElectrodeBondingJumper, "text")],
+    ["", issuesOf(sizeElectrodeRacewayBondingJumper, "text")],
+    ["", issuesOf(largestDeviceFor, "text")],
+    ["", issuesOf(reserveOf, "text")],
+    ["conductor", equipment({ device }, { conductor: "text" })],
+    ["run", equipment({ device }, { run: "text" })],
+    ["circuits[0]", equipment("text")],
+    ["circuits[0].device.aheadOfFeeder", equipment({ device: { aheadOfFeeder: "text" } })],
+    ["circuits[0].increasedFrom", equipment({ device, conductors: supply, increasedFrom: "text" })],
+    ["load", issuesOf(sizeGroundedConductor, { ...neutral, load: "text" })],
+  ])("%s", (path, issues) => {
+    expect(issues).toMatchObject([{ code: "wrong-type", path }]);
+  });
+
+  it("leaves what is beside it to be read", () => {
+    const issues = equipment({
+      device: { motor: { kind: "inverse-time-or-fuse", amperes: 60 }, volts: 480 },
+    });
+    expect(issues).toMatchObject([{ code: "unknown-key", path: "circuits[0].device.volts" }]);
+  });
+});
