@@ -47,7 +47,7 @@ export interface RatingSweepRow extends SweptEdition, Swept {
  * rows.map(({ amperes, edition, size, evidence }) => [amperes, edition, size, evidence]);
  * // => [
  * //   [3000, "2008", "600 kcmil", "carried"], [3000, "2011", "600 kcmil", "single"],
- * //   [4000, "2008", "800 kcmil", "carried"], [4000, "2011", "750 kcmil", "single"],
+ * //   [4000, "2008", "800 kcmil", "memory"], [4000, "2011", "750 kcmil", "single"],
  * // ]
  * ```
  */

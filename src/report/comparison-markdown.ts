@@ -32,9 +32,9 @@ import { cautionWords, standingCautions } from "./words.js";
  *   years: ["2008", "2011"],
  * });
  * const lines = writeEditions(editions, "Riser").split("\n");
- * lines[4]; // => "| 2008 | 800 kcmil aluminum | 800,000 cmil |  | rating-row | Table 250.122 | carried |"
+ * lines[4]; // => "| 2008 | 800 kcmil aluminum | 800,000 cmil |  | rating-row | Table 250.122 | memory |"
  * lines[11];
- * // => "- another number: the table's size for the device, 800 kcmil before, 750 kcmil now \\[Table 250.122\\] (carried / single)"
+ * // => "- another number: the table's size for the device, 800 kcmil before, 750 kcmil now \\[Table 250.122\\] (memory / single)"
  * ```
  */
 export function writeEditions(comparison: EditionComparison, title: string): string {

@@ -50,7 +50,8 @@ type Says = "agrees" | "differs" | "judged" | "not-seen";
 /**
  * A table with its evidence: of every cell under every edition, from the copies that print it. Two kinds of channel of that edition
  * confirm, one is single; the nearest earlier and the nearest later copy bracket, as do one of them and a definition outside the code;
- * one of them, or a copy without a date, carries.
+ * one of them, or a copy without a date, carries. A value that changed between the two is on neither side known, so that only what is
+ * no channel can carry it.
  */
 export function withCopies(printed: PrintedTable, { copies }: CopiesFile): TableFile {
   const { notes = [], cellNotes = [], definitions, ...table } = printed;
@@ -169,13 +170,12 @@ function evidenceOf(
       : [];
   };
   const editions = [...new Set(dated.flatMap(({ copy }) => copy.edition ?? []))].sort();
-  const before = nearest(editions.filter((edition) => edition < year).reverse());
-  const after = nearest(editions.filter((edition) => edition > year));
-  const level = levelFrom(
-    own,
-    [before, after].filter((side) => side.length > 0).length + (defined ? 1 : 0),
-    support,
-  );
+  const earlier = editions.filter((edition) => edition < year).reverse();
+  const later = editions.filter((edition) => edition > year);
+  const [before, after] = [nearest(earlier), nearest(later)];
+  const sides = [before, after].filter((side) => side.length > 0).length + (defined ? 1 : 0);
+  const changed = earlier.length > 0 && later.length > 0 && sides === 1;
+  const level = levelFrom(own, changed ? 0 : sides, support);
   const used = own.length > 0 ? own : [...before, ...after];
   const sources = [...new Set([...used, ...support].map(({ source }) => source))];
   return { edition: year, row, column, level, sources };

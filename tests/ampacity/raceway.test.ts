@@ -13,7 +13,7 @@ describe("ampacity table", () => {
     }
   });
 
-  it("changed in 15 cells in 2011, all at 60 and 90 C, which are carried from before 2008", () => {
+  it("changed in 15 cells in 2011, all at 60 and 90 C, which rest on memory for 2008", () => {
     const changed = standardSizes.flatMap((size) =>
       (["copper", "aluminum"] as const).flatMap((material) =>
         columns
@@ -25,7 +25,7 @@ describe("ampacity table", () => {
           .map((column) => ampacityOf("2008", size, material, column).citation.evidence),
       ),
     );
-    expect(changed).toEqual(Array.from({ length: 15 }, () => "carried"));
+    expect(changed).toEqual(Array.from({ length: 15 }, () => "memory"));
   });
 
   it("rises with size and temperature, and is smaller for aluminum", () => {

@@ -145,7 +145,7 @@ describe("why editions differ", () => {
     });
     expect(short(editions, "2011", rules)).toEqual([["value", "rating-row", null, "800 kcmil", "750 kcmil"]]);
     expect(editions[1]).toMatchObject({ edition: "2011", effect: "smaller" });
-    expect(editions[1]?.changes[0]).toMatchObject({ evidenceBefore: "carried", evidenceAfter: "single" });
+    expect(editions[1]?.changes[0]).toMatchObject({ evidenceBefore: "memory", evidenceAfter: "single" });
     for (const later of ["2014", "2017", "2020", "2023", "2026"])
       expect(short(editions, later, rules)).toEqual([]);
   });

@@ -114,7 +114,7 @@ describe("the aluminum cells that changed", () => {
   it("are as sure as their own cell", () => {
     const evidence = (year: EditionYear, amperes: number) =>
       size(year, [{ device: { amperes } }], aluminum).steps[0]?.citation.evidence;
-    expect(evidence("2008", 4000)).toBe("carried");
+    expect(evidence("2008", 4000)).toBe("memory");
     expect(evidence("2008", 3000)).toBe("bracketed");
     expect(evidence("2011", 100)).toBe("bracketed");
     expect(evidence("2011", 200)).toBe("single");

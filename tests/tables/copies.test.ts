@@ -52,13 +52,15 @@ describe("the level of a cell", () => {
     expect(levelIn("2014", [copy("1999", "print"), copy("2026", "print")])).toBe("bracketed");
   });
 
-  it("looks no further than the nearest copy, and past one that did not see the cell", () => {
+  it("looks no further than the nearest copies, knows nothing between two that differ, and looks past one that did not see the cell", () => {
     const blind = copy("2017", "print", {
       columns: columns.filter((id) => id !== "copper"),
       rows: rows.map((row) => row.filter((_, i) => columns[i] !== "copper")) as Copy["rows"],
     });
     const other = copy("2017", "print", { rows: withCell("4 AWG") });
-    expect(levelIn("2014", [copy("2011", "print"), other, copy("2020", "print")])).toBe("carried");
+    expect(levelIn("2014", [copy("2011", "print"), other, copy("2020", "print")])).toBe("memory");
+    const undated = copy(null, null, { holds: ["2014"] });
+    expect(levelIn("2014", [copy("2011", "print"), other, undated])).toBe("carried");
     expect(levelIn("2014", [copy("2011", "print"), blind, copy("2020", "print")])).toBe("bracketed");
   });
 

@@ -71,7 +71,7 @@ export const equipmentGrounding: ByEdition<RatingTable> = {
     number: "Table 250.122",
     rows: rowsFrom2008,
     evidence: "bracketed",
-    cells: { "4000 aluminum": "carried" },
+    cells: { "4000 aluminum": "memory" },
   },
   "2011": {
     number: "Table 250.122",
