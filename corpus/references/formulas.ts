@@ -8,6 +8,7 @@ import {
   toSquareInches,
   toSquareMillimetres,
 } from "../../src/index.js";
+import { ampacityRatio } from "./heat-balance.js";
 import type { Formula, Formulas, Gauge } from "./model.js";
 import { heatOf } from "./quantities.js";
 
@@ -75,7 +76,12 @@ const rows: Rows = {
             const { amperes: library } = ampacityOf(year, size, metal, column);
             const { amperes: given } = ampacityOf(year, size, metal, 75);
             if (library === null || given === null) return [];
-            const ratio = ratioOfAmpacities(constants, constants[metal], column);
+            const { ambient, from } = constants;
+            const ratio = ampacityRatio(
+              { conductor: from, ambient },
+              { conductor: column, ambient },
+              constants[metal],
+            );
             // Both the given ampacity and the one that follows are rounded.
             const rounding = constants.step / 2;
             return [
@@ -118,16 +124,6 @@ function diameterOf({ diameterOf36, ratio, steps }: Gauge, number: number): numb
 
 function areaStep({ smallAreaStep, largeAreaStep, largeFrom }: Gauge, area: number): number {
   return area < largeFrom ? smallAreaStep : largeAreaStep;
-}
-
-function ratioOfAmpacities(
-  { ambient, from }: Formulas["ampacity-by-temperature"],
-  coefficient: number,
-  to: number,
-): number {
-  const heat = (to - ambient) / (from - ambient);
-  const resistance = 1 + coefficient * (to - from);
-  return Math.sqrt(heat / resistance);
 }
 
 function factorFromMetal(constants: Formulas["heat-capacity"], metal: (typeof metals)[number]): number {

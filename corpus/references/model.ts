@@ -43,6 +43,11 @@ export interface Questions {
       readonly stranding: number;
     };
   };
+  /** The ampacity at another ambient temperature, as a part of that at the ambient of `constants`; degrees Celsius. */
+  readonly "ambient-factor": {
+    ask: { readonly column: number; readonly ambient: number };
+    constants: { readonly ambient: number };
+  };
   readonly "temperature-coefficient": { ask: OfMetal; constants: { readonly reference: number } };
   readonly "withstand-factor": { ask: OfMetal; constants: object };
   readonly "withstand-offset": { ask: OfMetal; constants: object };

@@ -7,6 +7,7 @@ import {
   toSquareInches,
   toSquareMillimetres,
 } from "../../src/index.js";
+import { ampacityRatio } from "./heat-balance.js";
 import type { Quantity, Questions } from "./model.js";
 
 type Answers = {
@@ -37,6 +38,9 @@ const answers: Answers = {
     const at75 = resistivityAt20 / (percentConductivity / 100) / (1 + coefficientAt75 * (20 - 75));
     return (1000 * at75 * stranding) / toSquareMillimetres(areaOf(size));
   },
+  // Not of the library: the equation by which its columns are judged.
+  "ambient-factor": ({ column, ambient }, constants) =>
+    ampacityRatio({ conductor: column, ambient: constants.ambient }, { conductor: column, ambient }, 0),
   "temperature-coefficient": ({ material }, { reference }) => 1 / (heatOf({ material }).offset + reference),
   "withstand-factor": (ask) => heatOf(ask).factor,
   "withstand-offset": (ask) => heatOf(ask).offset,

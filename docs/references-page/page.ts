@@ -15,8 +15,8 @@ from a definition or formula of the source. \`memory\`: a value or a temperature
 
 const notHeld = `## Not held
 
-- Currents of transformers, and factors for ambient temperature and for the number of conductors: the library computes neither, so that published tables
-  of them would judge nothing. It takes ampacities at the table's 30 C.
+- Currents of transformers, and factors for the number of conductors: the library computes neither, so that published tables of them would judge nothing.
+  Nor does it compute factors for ambient temperature, for it takes ampacities at the table's 30 C; those above stand for the equation alone.
 - ASTM B258, IEC 60028, IEC 60949 and ICEA P-32-382 were not seen themselves; what stands for them is named beside each value.`;
 
 interface JudgedGroup {
