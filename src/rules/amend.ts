@@ -7,7 +7,7 @@ import {
   type SupplyAreaTableId,
 } from "../edition/index.js";
 import { member, type Reader, readAll, refuse } from "../input/reader.js";
-import { hasRatingRow, hasSupplyRow } from "./amended-tables.js";
+import { hasRatingRow, rowOf } from "./amended-tables.js";
 import { ratingTable } from "./rating-table.js";
 import { supplyTableUnder } from "./tables.js";
 
@@ -47,37 +47,38 @@ export function amend(code: Code, ...amendments: readonly Amendment[]): Code {
   const before = code.amendments ?? [];
   return readAll({ ...code, amendments: [...before, ...amendments] }, (at) => {
     const amended = readCode(at);
-    return amended !== undefined && keepsOrder(at, amended) ? amended : undefined;
+    if (amended !== undefined) refuseCells(at, amended);
+    return amended;
   });
 }
 
-/** Checks that every amended cell of a code exists and that its table still rises, each amendment taken as in force. */
-export function keepsOrder(at: Reader, code: Code): boolean {
-  const always = {
-    ...code,
-    amendments: (code.amendments ?? []).map(({ when: _, ...one }) => one as Amendment),
-  };
-  return (code.amendments ?? []).every((one, i) => {
-    if (one.kind !== "cell") return true;
-    const list = member(at, "amendments").path;
-    const place = (key: "row" | "size") => ({ ...at, value: one[key], path: `${list}[${i}].${key}` });
+/** Refuses amended cells that do not exist, and the first of each column that no longer rises with each amendment taken as in force. */
+export function refuseCells(at: Reader, code: Code): void {
+  const { amendments = [] } = code;
+  const always = { ...code, amendments: amendments.map(({ when: _, ...one }) => one as Amendment) };
+  const list = member(at, "amendments").path;
+  const refused = new Set<string>();
+  for (const [i, one] of amendments.entries()) {
+    if (one.kind !== "cell") continue;
+    const place = (key: "row" | "size"): Reader => ({ ...at, value: one[key], path: `${list}[${i}].${key}` });
     if (!hasRow(code, one)) {
       const expected = `a row of the ${one.table} table of ${code.year}`;
       refuse(place("row"), "unknown-value", expected, "name the row as the table does");
-      return false;
+      continue;
     }
-    if (rises(sizesOf(always, one))) return true;
+    const column = `${one.table} ${one.column}`;
+    if (refused.has(column) || rises(sizesOf(always, one))) continue;
+    refused.add(column);
     const expected = "a size that keeps the table rising";
     refuse(place("size"), "out-of-order", expected, "a larger row never asks for less");
-    return false;
-  });
+  }
 }
 
 function hasRow(code: Code, amendment: CellAmendment): boolean {
   const { table } = amendment;
   if (table === "equipment-grounding") return hasRatingRow(ratingTable({ year: code.year }), amendment);
   const supplyTable = supplyTableUnder(table satisfies SupplyAreaTableId, { year: code.year });
-  return supplyTable !== null && hasSupplyRow(supplyTable, amendment);
+  return supplyTable !== null && rowOf(supplyTable, amendment) !== undefined;
 }
 
 function sizesOf(code: Code, { table, column }: CellAmendment): readonly ConductorSize[] {
@@ -95,5 +96,5 @@ function lastOf(
 }
 
 function rises(sizes: readonly ConductorSize[]): boolean {
-  return sizes.every((size, i) => i === 0 || areaOf(size) >= areaOf(sizes[i - 1] ?? size));
+  return sizes.every((size, i) => areaOf(size) >= areaOf(sizes[i - 1] ?? size));
 }

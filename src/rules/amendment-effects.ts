@@ -11,25 +11,26 @@ import {
 } from "../edition/index.js";
 import type { FloorStep, RatingRowStep } from "../sizing/index.js";
 import { floorStep } from "../sizing/limits.js";
+import { hangsOnReading, type Read, readsCell } from "./amendment-reads.js";
 import type { Caution, CautionCode } from "./caution.js";
 import type { Decided } from "./decided.js";
 import { equipmentGroundingArea } from "./rating-table.js";
 
 /** Lays the amendments in force over a decision: another basis, floors, and what has to be said. */
 export function withAmendments(decided: Decided): Decided {
-  const { code, role } = decided;
-  if ((code.amendments ?? []).length === 0) return decided;
+  const { amendments = [] } = decided.code;
   const based = onOtherBasis(decided);
   const floors = [...floorsOf(based), ...materialFloors(based)];
   const floored = floors.reduce(underFloor, based);
   const cited = new Set(floored.steps.map(({ citation }) => citation.section));
-  const said = (code.amendments ?? []).flatMap((one) => cautionOf(one, code, role, floored.material, cited));
+  const said = amendments.flatMap((one) => cautionOf(one, based, cited));
   return { ...floored, cautions: [...(floored.cautions ?? []), ...said] };
 }
 
-/** What amendments have to say where no conductor is required. */
+/** What the amendments of a role have to say where nothing is read from a table. */
 export function amendmentCautions(code: Code, role: Role, material: Decided["material"]): readonly Caution[] {
-  return (code.amendments ?? []).flatMap((one) => cautionOf(one, code, role, material, new Set()));
+  const nothingRead = { code, role, material, steps: [] };
+  return (code.amendments ?? []).flatMap((one) => cautionOf(one, nothingRead, new Set()));
 }
 
 /** Whether an amendment in force requires a wire for a role. */
@@ -86,26 +87,20 @@ function underFloor(decided: Decided, floor: FloorStep): Decided {
 
 function cautionOf(
   amendment: Amendment,
-  code: Code,
-  role: Role,
-  material: Decided["material"],
+  decided: Read & Pick<Decided, "role">,
   cited: ReadonlySet<string>,
 ): readonly Caution[] {
-  if (!concerns(amendment, role, material)) return [];
+  if (!concerns(amendment, decided)) return [];
   const section = citeAmendment(amendment);
-  const found = codeOf(amendment, code);
-  return found === "amended" && cited.has(section) ? [] : [{ code: found, section }];
+  const code = cautionCodeOf(amendment, decided.code);
+  return code === "amended" && cited.has(section) ? [] : [{ code, section }];
 }
 
-function codeOf(amendment: Amendment, code: Code): CautionCode {
-  switch (holds(amendment, code.circumstances)) {
-    case "unknown":
-      return "amendment-condition-unknown";
-    case "no":
-      return "amendment-condition-not-met";
-    case "yes":
-      break;
-  }
+/** What is to be said of an amendment that concerns a result. */
+export function cautionCodeOf(amendment: Amendment, code: Code): CautionCode {
+  const met = holds(amendment, code.circumstances);
+  if (met === "unknown") return "amendment-condition-unknown";
+  if (met === "no") return "amendment-condition-not-met";
   if (amendment.kind === "always-wire") return "always-wire";
   if (amendment.kind === "material" && amendment.allowedFrom === undefined) return "material-forbidden";
   const needsRating = amendment.kind === "basis" && amendment.use === "equipment-grounding-table";
@@ -114,12 +109,13 @@ function codeOf(amendment: Amendment, code: Code): CautionCode {
     : "amended";
 }
 
-/** Cells and readings may concern any role; the step that reads the cell cites it, so nothing more is said of them. */
-function concerns(amendment: Amendment, role: Role, material: Decided["material"]): boolean {
+function concerns(amendment: Amendment, decided: Read & Pick<Decided, "role">): boolean {
+  const { role, material } = decided;
   switch (amendment.kind) {
     case "cell":
+      return readsCell(decided, amendment);
     case "reading":
-      return false;
+      return hangsOnReading(decided, amendment);
     case "material":
       return amendment.material === material && (amendment.role === role || amendment.role === "every-role");
     default:

@@ -3,8 +3,10 @@ import {
   type Citation,
   type Code,
   chosenReading,
+  citeAmendment,
   type EditionYear,
   type Evidence,
+  holds,
   otherReadings,
   type Policy,
   type PolicySet,
@@ -23,7 +25,7 @@ import {
 } from "../edition/tables/policies.generated.js";
 import { member, type Reader, readAll, readObject, readOneOf } from "../input/reader.js";
 import { readMaterial } from "../supply/read.js";
-import { amendmentCautions, withAmendments } from "./amendment-effects.js";
+import { amendmentCautions, cautionCodeOf, withAmendments } from "./amendment-effects.js";
 import type { Caution } from "./caution.js";
 import { codeOfAreas, type Prepared, prepareJumper } from "./prepare.js";
 import { type InstalledConductor, readInstalled } from "./reserve.js";
@@ -151,8 +153,23 @@ export function largestSupplyFor(input: LargestSupplyInput): LargestSupply {
       return matters ? [{ id, chosen: chosenReading(code, id), otherwise }] : [];
     }),
     evidence: evidenceOf(policy, columnOf(jumper.material) !== columnOf(supplyMaterial)),
-    cautions: amendmentCautions(code, role, jumper.material),
+    cautions: [...amendmentCautions(code, role, jumper.material), ...tableCautions(read, found.largest)],
   };
+}
+
+/** What amendments of cells and readings have to say: those without which, or in force with which, the answer would be another. */
+function tableCautions(input: LargestSupplyInput, largest: number | null): readonly Caution[] {
+  const { code } = input;
+  const { amendments = [], circumstances } = code;
+  return amendments.flatMap((one, place): Caution[] => {
+    if (one.kind !== "cell" && one.kind !== "reading") return [];
+    const { when: _, ...always } = one;
+    const turned = holds(one, circumstances) === "yes" ? [] : [always];
+    const others = amendments.flatMap((other, i) => (i === place ? turned : [other]));
+    const otherwise = { ...code, amendments: others };
+    if (search({ ...input, code: otherwise }).largest === largest) return [];
+    return [{ code: cautionCodeOf(one, code), section: citeAmendment(one) }];
+  });
 }
 
 type Found = Pick<LargestSupply, "largest" | "limit" | "requiredAtLargest" | "requiredAbove">;

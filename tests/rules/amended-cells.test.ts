@@ -69,6 +69,31 @@ describe("an amended cell", () => {
     expect(refused(cell("2 AWG", "4 AWG"))).toHaveLength(1);
     expect(refused(cell("last", "4/0 AWG"))).toEqual([]);
   });
+
+  it("is refused wherever it stands among others", () => {
+    const floor: Amendment = { kind: "floor", role: "main-bonding-jumper", copper: "2 AWG", citation };
+    const missing = cell("4 AWG", "4 AWG");
+    expect(refused(floor, missing)).toEqual([["unknown-value", "amendments[1].row"]]);
+    expect(refused(missing, floor, missing)).toEqual([
+      ["unknown-value", "amendments[0].row"],
+      ["unknown-value", "amendments[2].row"],
+    ]);
+    expect(refused(cell("1100 kcmil", "3/0 AWG"), missing, cell("last", "2 AWG"))).toEqual([
+      ["out-of-order", "amendments[0].size"],
+      ["unknown-value", "amendments[1].row"],
+    ]);
+  });
+
+  it("is refused once for each column that does not rise, also under a condition", () => {
+    const inAluminum = { ...cell("2 AWG", "2 AWG"), column: "aluminum" } as Amendment;
+    const onRoofs = { ...cell("last", "2 AWG"), when: { location: "rooftop" } } as Amendment;
+    expect(refused(cell("2 AWG", "1 AWG"), onRoofs, inAluminum)).toEqual([
+      ["out-of-order", "amendments[0].size"],
+      ["out-of-order", "amendments[2].size"],
+    ]);
+    expect(refused(onRoofs)).toEqual([["out-of-order", "amendments[0].size"]]);
+    expect(refused(cell(60, "6 AWG", "equipment-grounding"), cell("2 AWG", "1 AWG"))).toHaveLength(2);
+  });
 });
 
 describe("the prepared path", () => {
