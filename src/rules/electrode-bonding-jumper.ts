@@ -67,9 +67,8 @@ export function sizeElectrodeBondingJumper(input: ElectrodeJumperInput): SizingR
 const role = "electrode-bonding-jumper";
 
 function decide(code: Code, { supply, jumper, to, supplemental = false }: ElectrodeJumperInput): Decided {
-  const isLifted = to.some(({ kind }) => isWithoutCeiling(code, kind));
   const sole = supplemental ? supplementalCap(code, to, jumper.material) : null;
-  const cap = isLifted ? null : (sole ?? electrodeCap(code, to, jumper.material));
+  const cap = sole ?? electrodeCap(code, to, jumper.material);
   const caps = cap === null ? [] : [cap];
   return decideBySupply({ role, policies: electrodeBondingJumperPolicies, caps }, { code, supply, jumper });
 }
@@ -80,7 +79,7 @@ function supplementalCap(code: Code, to: readonly Electrode[], material: Materia
   const size = namedLimit(code, named, material);
   const [only, ...others] = to;
   const isRod = only !== undefined && ["rod", "pipe", "plate"].includes(only.kind);
-  return isRod && others.length === 0 && size !== null
+  return isRod && others.length === 0 && size !== null && !isWithoutCeiling(code, only.kind)
     ? { kind: "cap", why: "electrode", requiredArea: areaOf(size), citation: named.citation }
     : null;
 }

@@ -120,13 +120,17 @@ export function electrodeCautions(
     code: "aluminum-grounding-restrictions",
     section: aluminumElectrodeConductor[code.year].section,
   };
-  const inCopper = electrodeCap(code, electrodes, "copper");
-  if (inCopper === null || electrodeCap(code, electrodes, material) !== null) return [restricted];
-  const unnamed = electrodes
-    .filter((electrode) => ceilingOf(code, electrode, material) === null)
-    .flatMap((electrode) => ceilingOf(code, electrode, "copper")?.citation.section ?? [])
-    .sort();
-  return [restricted, { code: "electrode-limit-not-for-material", section: unnamed[0] ?? null }];
+  const [unnamed] = electrodes.flatMap((electrode) => namedForCopperOnly(code, electrode, material)).sort();
+  if (unnamed === undefined || electrodeCap(code, electrodes, "copper") === null) return [restricted];
+  return [restricted, { code: "electrode-limit-not-for-material", section: unnamed }];
+}
+
+/** The section that limits the conductor to an electrode in copper and not in the material; none where it limits both or neither. */
+function namedForCopperOnly(code: Code, electrode: Electrode, material: Material): readonly string[] {
+  const inCopper = ceilingOf(code, electrode, "copper");
+  return inCopper !== null && ceilingOf(code, electrode, material) === null
+    ? [inCopper.citation.section]
+    : [];
 }
 
 interface Ceiling {

@@ -77,7 +77,7 @@ function cautionsOf(
   governing: PhaseStep,
   { section }: Citation,
 ): readonly Caution[] {
-  const hasNoEqual = governing.kind === "named-size" && governing.size === null;
+  const hasNoEqual = governing.size === null;
   const found: readonly (readonly [boolean, CautionCode, string])[] = [
     [hasNoEqual, "no-single-conductor-of-equal-ampacity", section],
     [

@@ -89,7 +89,7 @@ export function readElectrodeConductorInput(at: Reader): ElectrodeConductorInput
     );
   }
   if (code === undefined || of === undefined || supply === undefined) return undefined;
-  if (conductor === undefined || electrodes === undefined || flags === undefined) return undefined;
+  if (conductor === undefined || electrodes === undefined) return undefined;
   return { code, of, supply, conductor, electrodes, ...(part && { part }), ...flags };
 }
 
@@ -98,39 +98,38 @@ type Flags = Pick<
   "fromDrop" | "ungrounded" | "controlTransformer" | "onSingleBranchCircuit"
 >;
 
-/** Reads the flags; one that is set where it means nothing is refused. */
+/** Reads the flags that are set; one that is set where it means nothing is refused. */
 function readFlags(
   at: Reader,
   of: ElectrodeConductorInput["of"] | undefined,
   part: ElectrodeConductorInput["part"],
-): Flags | undefined {
-  const flag = (key: keyof Flags, what: string, fits: boolean, fit: string): Flags | undefined => {
-    const given = optional(member(at, key), (one) => readFlag(one, what));
-    if (given !== true || fits || of === undefined) return given === undefined ? {} : { [key]: given };
-    return refuse(member(at, key), "unknown-value", "false", fit);
+): Flags {
+  const flag = (key: keyof Flags, what: string, fits: boolean, fit: string): Flags => {
+    if (optional(member(at, key), (one) => readFlag(one, what)) !== true) return {};
+    if (of !== undefined && !fits) refuse(member(at, key), "unknown-value", "false", fit);
+    return { [key]: true };
   };
-  const read = [
-    flag(
+  return {
+    ...flag(
       "fromDrop",
       "whether the conductors connect directly to the drop or lateral",
       of === "service" && part === "common",
       "only the common conductor of a service has two ways to add conductors",
     ),
-    flag("ungrounded", "whether the system has no grounded conductor", true, ""),
-    flag(
+    ...flag("ungrounded", "whether the system has no grounded conductor", true, ""),
+    ...flag(
       "controlTransformer",
       "whether this is a small control transformer",
       of === "separately-derived",
       "only a separately derived system is a control transformer",
     ),
-    flag(
+    ...flag(
       "onSingleBranchCircuit",
       "whether one branch circuit supplies the building",
       of === "building",
       "only a building or structure can be on one branch circuit",
     ),
-  ];
-  return read.every((one) => one !== undefined) ? Object.assign({}, ...read) : undefined;
+  };
 }
 
 /** Checks the input of the common conductor of several derived systems. */

@@ -44,8 +44,7 @@ const beyondAreas: readonly Amendment["kind"][] = ["floor", "basis", "material",
 /** A code without the amendments that a loop over areas leaves to the full path. */
 export function codeOfAreas(code: Code): Code {
   const { amendments, ...rest } = code;
-  const kept = (amendments ?? []).filter(({ kind }) => !beyondAreas.includes(kind));
-  return kept.length === 0 ? rest : { ...rest, amendments: kept };
+  return { ...rest, amendments: (amendments ?? []).filter(({ kind }) => !beyondAreas.includes(kind)) };
 }
 
 /** Prepares a role for a loop over areas. The same kernel as the full path, without steps. */

@@ -67,7 +67,7 @@ export function sizeSupplySideBondingJumper(input: SupplySideJumperInput): Sizin
   const { system = "service", scope = "all", instead, ...jumper } = read;
   const { year } = read.code;
   const serves = instead === "grounded-conductor" || !isAlwaysWire(read.code, role);
-  if (instead !== undefined && serves) {
+  if (serves) {
     const none = (
       why: NotRequiredReason,
       citation: Citation,

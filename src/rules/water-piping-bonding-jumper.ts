@@ -58,7 +58,7 @@ export function sizeWaterPipingBondingJumper(input: WaterPipingInput): SizingRes
     return finish(decideByDevice(role, code, jumper.material, read.deviceAmperes, pipingByDevice[code.year]));
   if (read.of === "building") return ofBuilding(read);
   const policies = policySets[read.of];
-  if (read.of === "separately-derived" && read.isElectrode === true) {
+  if (read.isElectrode === true) {
     const citation = policies.byEdition[code.year].basis.rule;
     return notRequired(role, code, jumper.material, "part-is-the-electrode", citation);
   }

@@ -128,6 +128,28 @@ describe("the size for particular electrodes", () => {
     }
   });
 
+  it("is cited for the electrode that has none in the metal, and not for one that has", () => {
+    const found = size("2020", one(1, "1000 kcmil"), [rod, ring("2 AWG")], aluminum);
+    expect(sizeIn(found)).toBe("4/0 AWG");
+    expect(sectionOf(found, "electrode-limit-not-for-material")).toBe("250.66(C)");
+    expect(cautionsOf(size("2020", one(1, "1000 kcmil"), [concrete, pipe], aluminum))).toEqual([
+      "aluminum-grounding-restrictions",
+    ]);
+  });
+
+  it.each(throughSole)(
+    "takes rods, pipes and plates for one kind in %s, and nothing else with them",
+    (year) => {
+      const supply = one(1, "500 kcmil");
+      for (const kind of ["pipe", "plate"] as const) {
+        expect(sizeIn(size(year, supply, [rod, { kind }]))).toBe("6 AWG");
+        expect(sizeIn(size(year, supply, [{ kind }, rod]))).toBe("6 AWG");
+      }
+      expect(sizeIn(size(year, supply, [rod, rod, concrete]))).toBe("1/0 AWG");
+      expect(sizeIn(size(year, supply, [rod, concrete, rod]))).toBe("1/0 AWG");
+    },
+  );
+
   it("is lifted by an amendment that takes the limits away", () => {
     const amendments: Code["amendments"] = [
       {

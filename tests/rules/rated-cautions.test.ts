@@ -1,4 +1,10 @@
-import { type Material, type StandardSize, type Supply, sizeEquipmentGroundingConductor } from "bondmil";
+import {
+  type Material,
+  type StandardSize,
+  type Supply,
+  sizeEquipmentBondingJumper,
+  sizeEquipmentGroundingConductor,
+} from "bondmil";
 import { describe, expect, it } from "vitest";
 
 type Circuit = Parameters<typeof sizeEquipmentGroundingConductor>[0]["circuits"][number];
@@ -32,6 +38,26 @@ describe("the cautions on a conductor that goes by its device", () => {
     expect(codesOf([aluminum("10 AWG")])).not.toContain(across);
     expect(codesOf([aluminum("6 AWG")])).not.toContain(across);
     expect(codesOf([{ device: { amperes: 60 }, conductors: sets(1, "12 AWG") }])).not.toContain(across);
+  });
+
+  it("tell of no limit across metals where the metals are alike and a least size decides, or where a reading lifts the limit", () => {
+    const across = "no-cap-across-materials";
+    const inTray = sizeEquipmentGroundingConductor({
+      code: { year: "2020" },
+      circuits: [{ device: { amperes: 20 }, conductors: sets(1, "12 AWG") }],
+      conductor: { material: "copper" },
+      run: { kind: "tray", conductor: "single" },
+    });
+    expect(inTray).toMatchObject({ governs: "floor", outcome: { size: "4 AWG" } });
+    expect(inTray.cautions.map(({ code }) => code)).not.toContain(across);
+    const jumper = (limit: "whole-set" | "no-limit") =>
+      sizeEquipmentBondingJumper({
+        code: { year: "2020", readings: { "load-side-jumper-limit": limit } },
+        circuits: [{ device: { amperes: 60 }, conductors: sets(1, "12 AWG", "aluminum") }],
+        jumper: { material: "copper" },
+      }).cautions.map(({ code }) => code);
+    expect(jumper("whole-set")).toContain(across);
+    expect(jumper("no-limit")).not.toContain(across);
   });
 
   it("ask for a baseline if any circuit has conductors and none", () => {

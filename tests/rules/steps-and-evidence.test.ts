@@ -82,6 +82,17 @@ describe("the evidence of the largest supply that a jumper serves", () => {
     expect(evidence("supply-side-bonding-jumper", "copper")).toBe("bracketed");
     expect(evidence("supply-side-bonding-jumper", "aluminum")).toBe("carried");
   });
+
+  it("counts the limit where a reading has it", () => {
+    const under = (reading: "absent" | "as-in-2017") =>
+      largestSupplyFor({
+        code: { year: "2014", readings: { "cap-in-2014": reading } },
+        role: "main-bonding-jumper",
+        jumper: { size: "4 AWG", material: "copper" },
+        supplyMaterial: "copper",
+      }).evidence;
+    expect([under("absent"), under("as-in-2017")]).toEqual(["bracketed", "carried"]);
+  });
 });
 
 describe("a full size in each", () => {

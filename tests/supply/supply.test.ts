@@ -8,6 +8,7 @@ import {
   suppliesForLoad,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
+import { writeSupply } from "../../src/supply/index.js";
 import { sumOf } from "../../src/supply/sums.js";
 
 const c500 = { size: "500 kcmil", material: "copper" } as const;
@@ -48,6 +49,20 @@ describe("the two sums", () => {
       ],
     };
     expect([correspondingSum(supply), sumOfLargest(supply)]).toEqual([1_500_000, 1_500_000]);
+  });
+});
+
+describe("a supply in words", () => {
+  it("names each set, and each phase of unlike ones", () => {
+    expect(writeSupply({ sets: [{ count: 3, ...c500 }] })).toBe("3 x 500 kcmil copper");
+    expect(
+      writeSupply({
+        sets: [
+          { count: 1, phases: [c500, null, c250] },
+          { count: 2, ...c250 },
+        ],
+      }),
+    ).toBe("1 x (500 kcmil copper, none, 250 kcmil copper) + 2 x 250 kcmil copper");
   });
 });
 

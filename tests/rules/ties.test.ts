@@ -1,0 +1,92 @@
+import {
+  type Material,
+  type StandardSize,
+  type Supply,
+  sizeEquipmentGroundingConductor,
+  sizeGroundedConductor,
+  sizeWaterPipingBondingJumper,
+} from "bondmil";
+import { describe, expect, it } from "vitest";
+
+const code = { year: "2023" } as const;
+const conductor = { material: "copper" } as const;
+const sets = (count: number, size: StandardSize, material: Material = "copper"): Supply => ({
+  sets: [{ count, size, material }],
+});
+
+describe("of several circuits that ask for the same", () => {
+  type Circuit = Parameters<typeof sizeEquipmentGroundingConductor>[0]["circuits"][number];
+  const decides = (...circuits: readonly Circuit[]) =>
+    sizeEquipmentGroundingConductor({ code, circuits, conductor }).steps.flatMap((step) =>
+      step.kind === "shared" ? [step.decides] : [],
+    );
+  const of = (amperes: number): Circuit => ({ device: { amperes } });
+
+  it("the first decides", () => {
+    expect(decides(of(60), of(60), of(60))).toEqual([0]);
+    expect(decides(of(20), of(60), of(60))).toEqual([1]);
+  });
+
+  it("the one with the larger device decides, wherever it stands", () => {
+    expect(decides(of(70), of(100))).toEqual([1]);
+    expect(decides(of(100), of(70))).toEqual([0]);
+  });
+});
+
+describe("a requirement that the table meets exactly", () => {
+  it("of the load is shown and does not govern", () => {
+    // 2 AWG carries 115 A at 75 C, and the table asks for 2 AWG.
+    const found = sizeGroundedConductor({
+      code,
+      system: "service",
+      supply: sets(1, "350 kcmil"),
+      conductor,
+      load: { amperes: 115, circuitAmperes: 300 },
+    });
+    expect(found).toMatchObject({ governs: "row", requiredArea: 66_360 });
+    expect(found.steps).toContainEqual(expect.objectContaining({ kind: "load", requiredArea: 66_360 }));
+  });
+
+  it("of conductors in parallel is shown and does not govern", () => {
+    // 1/0 AWG carries 150 A at 75 C, and it is the least size in parallel.
+    const found = sizeGroundedConductor({
+      code,
+      system: "separately-derived",
+      jumperAt: "source",
+      scope: "raceway",
+      supply: sets(1, "500 kcmil"),
+      conductor,
+      load: { amperes: 150, circuitAmperes: 800 },
+    });
+    expect(found).toMatchObject({ governs: "load", requiredArea: 105_600 });
+    expect(found.steps).toContainEqual(expect.objectContaining({ kind: "floor", requiredArea: 105_600 }));
+  });
+});
+
+describe("piping of a building whose feeder is as large as the device asks for", () => {
+  it.each(["copper", "aluminum"] as const)("has no limit to speak of: %s", (material) => {
+    const found = sizeWaterPipingBondingJumper({
+      code,
+      of: "building",
+      supply: sets(1, material === "copper" ? "6 AWG" : "4 AWG", material),
+      deviceAmperes: 200,
+      jumper: { material },
+    });
+    expect(found.governs).toBe("rating-row");
+    const codes = found.cautions.map((one) => one.code);
+    expect(codes).not.toContain("limited-to-circuit-conductors");
+    expect(codes).not.toContain("no-cap-across-materials");
+  });
+
+  it("nor across metals", () => {
+    const found = sizeWaterPipingBondingJumper({
+      code,
+      of: "building",
+      supply: sets(1, "6 AWG", "aluminum"),
+      deviceAmperes: 200,
+      jumper: conductor,
+    });
+    expect(found.requiredArea).toBe(26_240);
+    expect(found.cautions.map((one) => one.code)).not.toContain("no-cap-across-materials");
+  });
+});
