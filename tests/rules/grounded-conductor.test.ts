@@ -299,6 +299,12 @@ describe("a grounded phase", () => {
       "above-largest-standard-size",
     ]);
     expect(phase("1000 kcmil")).toMatchObject({ outcome: { size: "1750 kcmil" }, governs: "load" });
+    const places = (["2008", "2014", "2023"] as const).map(
+      (year) =>
+        inEdition(year, sets(1, "1250 kcmil"), { grounded: "phase", conductor: { material: "aluminum" } })
+          .steps[0]?.citation.evidence,
+    );
+    expect(places).toEqual(["memory", "bracketed", "single"]);
   });
 
   it("counts a size that the ampacity table leaves out as the next larger", () => {
