@@ -18,7 +18,7 @@ export function readsCell({ code, material, steps }: Read, amendment: CellAmendm
   const places = [table.number, ...Object.values(table.amended ?? {}).map(({ section }) => section)];
   const row = rowOf(table, amendment);
   const isRead = (step: Step): boolean => {
-    if (step.kind === "floor") return step.why === "last-row" && row === "last";
+    if (step.kind === "floor") return row === "last";
     if (step.kind !== "row") return false;
     return row === "last" ? step.through === null : step.through === row?.through[step.entered];
   };

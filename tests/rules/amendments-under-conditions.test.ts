@@ -12,6 +12,7 @@ import {
   sizeGroundedConductor,
   sizeGroundingElectrodeConductor,
   sizeMainBondingJumper,
+  sizeSupplySideBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -136,6 +137,27 @@ describe("a cell under a condition", () => {
     expect(said(neutral)).toEqual([]);
   });
 
+  it("of a table that the edition lacks has nothing to say", () => {
+    const { amendments } = cell("bonding-conductor", "350 kcmil", "1/0 AWG");
+    expect(said(jumper({ year: "2011", ...(amendments && { amendments }) }, 1, "250 kcmil"))).toEqual([]);
+  });
+
+  it("of a rating is seen beside an increase", () => {
+    const found = sizeEquipmentGroundingConductor({
+      code: cell("equipment-grounding", 60, "8 AWG"),
+      circuits: [
+        {
+          device: { amperes: 60 },
+          conductors: sets(1, "4 AWG"),
+          increasedFrom: { conductors: sets(1, "6 AWG"), reason: "voltage-drop" },
+        },
+      ],
+      conductor: { material: "copper" },
+    });
+    expect(found.steps.length).toBeGreaterThan(2);
+    expect(said(found)).toEqual(unknown);
+  });
+
   it("of a rating is seen at that rating alone", () => {
     const code = cell("equipment-grounding", 400, "2 AWG");
     expect(said(equipment(code, 350))).toEqual(unknown);
@@ -176,6 +198,21 @@ describe("a reading that a jurisdiction enforces", () => {
 
   it("has nothing to say where it would choose what is chosen anyway", () => {
     expect(said(small(reading("every-supply", onRoofs)))).toEqual([]);
+  });
+
+  it("has nothing to say where another reading decides", () => {
+    const code = amend(
+      { year: "2020" },
+      {
+        kind: "reading",
+        reading: "copper-clad-to-rods",
+        alternative: "as-aluminum",
+        when: onRoofs,
+        citation,
+      },
+    );
+    expect(small(code).readings.map(({ id }) => id)).toEqual(["cap-on-small-supplies"]);
+    expect(said(small(code))).toEqual([]);
   });
 
   it("has nothing to say where the code chooses for itself", () => {
@@ -298,6 +335,18 @@ describe("amendments of another role", () => {
       },
     );
     expect(increased(onOtherTable)).toBe("increase");
+  });
+
+  it("leave a metal raceway to serve", () => {
+    const serves = (role: "supply-side-bonding-jumper" | "equipment-grounding-conductor") =>
+      sizeSupplySideBondingJumper({
+        code: amend({ year: "2020" }, { kind: "always-wire", role, citation }),
+        supply: sets(1, "3/0 AWG"),
+        jumper: { material: "copper" },
+        instead: "nonflexible-metal-raceway",
+      }).outcome.kind;
+    expect(serves("equipment-grounding-conductor")).toBe("not-required");
+    expect(serves("supply-side-bonding-jumper")).toBe("conductor");
   });
 
   it("lift the ceiling of a supplemental rod where they name it", () => {

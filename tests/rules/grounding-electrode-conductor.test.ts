@@ -96,6 +96,18 @@ describe("a grounding electrode conductor", () => {
     },
   );
 
+  it.each(["2008", "2011", "2014"] as const)(
+    "in common or as a tap is of services only before 2014: %s",
+    (year) => {
+      const said = (of: "service" | "building", part: "common" | "tap") =>
+        cautionsOf(size(year, one(2, "500 kcmil"), [pipe], { of, part })).includes(
+          "common-conductor-of-services-only",
+        );
+      for (const part of ["common", "tap"] as const)
+        expect([said("service", part), said("building", part)]).toEqual([false, year !== "2014"]);
+    },
+  );
+
   it("takes the conductors that a load requires from note 2 of its own table", () => {
     for (const year of editionYears) {
       const [supply] = suppliesForLoad({ year, amperes: 350, material: "copper" });
