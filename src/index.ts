@@ -360,6 +360,8 @@ export {
   type SupplySet,
   sumOfLargest,
   suppliesForLoad,
+  type TransformerRating,
+  transformerCurrent,
   type UniformSet,
 } from "./supply/index.js";
 export {

@@ -36,14 +36,15 @@ export function missesOf(files: readonly ReferenceFile[]): readonly string[] {
   );
 }
 
-function judgePrinted({ quantity, constants = {}, values, within = 0 }: PrintedGroup): readonly Judged[] {
+function judgePrinted(group: PrintedGroup): readonly Judged[] {
+  const { quantity, constants = {}, values, within = 0, cutsOff = false } = group;
   return values.map(({ ask, printed, step = lastPlace(printed), disputed }) =>
     judged(
       {
         what: inWords(ask),
         library: answerTo(quantity, ask, constants),
         reference: Number(printed),
-        rounding: step / 2,
+        rounding: cutsOff ? step : step / 2,
       },
       within,
       disputed,

@@ -48,6 +48,11 @@ export interface Questions {
     ask: { readonly column: number; readonly ambient: number };
     constants: { readonly ambient: number };
   };
+  /** Kilovolt-amperes and volts from line to line. */
+  readonly "transformer-current": {
+    ask: { readonly kva: number; readonly volts: number; readonly phases: 1 | 3 };
+    constants: object;
+  };
   readonly "temperature-coefficient": { ask: OfMetal; constants: { readonly reference: number } };
   readonly "withstand-factor": { ask: OfMetal; constants: object };
   readonly "withstand-offset": { ask: OfMetal; constants: object };
@@ -135,6 +140,8 @@ interface GroupBase {
 export interface PrintedGroup extends GroupBase {
   readonly quantity: Quantity;
   readonly constants?: Readonly<Record<string, number>>;
+  /** Set where the source cuts digits off, in some or all of its values, instead of rounding them. */
+  readonly cutsOff?: true;
   readonly values: readonly PrintedValue[];
 }
 

@@ -6,6 +6,7 @@ import {
   shortTimeWithstand,
   toSquareInches,
   toSquareMillimetres,
+  transformerCurrent,
 } from "../../src/index.js";
 import { ampacityRatio } from "./heat-balance.js";
 import type { Quantity, Questions } from "./model.js";
@@ -41,6 +42,7 @@ const answers: Answers = {
   // Not of the library: the equation by which its columns are judged.
   "ambient-factor": ({ column, ambient }, constants) =>
     ampacityRatio({ conductor: column, ambient: constants.ambient }, { conductor: column, ambient }, 0),
+  "transformer-current": transformerCurrent,
   "temperature-coefficient": ({ material }, { reference }) => 1 / (heatOf({ material }).offset + reference),
   "withstand-factor": (ask) => heatOf(ask).factor,
   "withstand-offset": (ask) => heatOf(ask).offset,

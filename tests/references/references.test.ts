@@ -21,6 +21,7 @@ describe("general references", () => {
       groups.flatMap(([, of, group]) => (of === id ? judgeGroup(group) : [])).length;
     expect(count("definition-as-the-table-rounds-it") + count("kcmil-designations")).toBe(30);
     expect([count("edition-2008"), count("from-2011")]).toEqual([110, 660]);
+    expect([count("single-phase-catalog"), count("three-phase-catalog")]).toEqual([168, 96]);
     expect([count("ambient-factors-from-30-c"), count("ambient-factors-from-40-c")]).toEqual([39, 107]);
   });
 });
@@ -89,6 +90,11 @@ describe("the judge", () => {
     expect(verdictOf({ ...value("6590"), within: 0.001, why: "a reason" })).toEqual(["missed"]);
   });
 
+  it("lets a whole unit of the last place pass where the source cuts digits off", () => {
+    expect(verdictOf({ ...value("6529"), cutsOff: true })).toEqual(["met"]);
+    expect(verdictOf({ ...value("6528"), cutsOff: true })).toEqual(["missed"]);
+  });
+
   it("tells a dispute that has settled from one that stands", () => {
     expect(verdictOf(value("6600", { disputed: "a slip" }))).toEqual(["disputed"]);
     expect(verdictOf(value("6530", { disputed: "a slip" }))).toEqual(["changed-side"]);
@@ -122,6 +128,7 @@ describe("the schema", () => {
     ["a printed value that is no number", fileOf(value("6,530"))],
     ["a formula without its constants", fileOf({ ...computed, formula: "heat-capacity" })],
     ["editions where none matter", fileOf({ ...computed, editions: ["2011"] })],
+    ["digits cut off by a formula", fileOf({ ...computed, cutsOff: true } as FormulaGroup)],
     ["values beside a formula", fileOf({ ...computed, values: [] } as FormulaGroup)],
   ])("refuses %s", (_, file, name = "a-file.json") => expect(faultsOf(file, name)).not.toEqual([]));
 });
