@@ -7,7 +7,7 @@ import {
   type SupplyAreaTableId,
 } from "../edition/index.js";
 import { member, type Reader, readAll, refuse } from "../input/reader.js";
-import { hasRatingRow, rowOf } from "./amended-tables.js";
+import { hasRatingRow, hasSupplyRow } from "./amended-tables.js";
 import { ratingTable } from "./rating-table.js";
 import { supplyTableUnder } from "./tables.js";
 
@@ -78,7 +78,7 @@ function hasRow(code: Code, amendment: CellAmendment): boolean {
   const { table } = amendment;
   if (table === "equipment-grounding") return hasRatingRow(ratingTable({ year: code.year }), amendment);
   const supplyTable = supplyTableUnder(table satisfies SupplyAreaTableId, { year: code.year });
-  return supplyTable !== null && rowOf(supplyTable, amendment) !== undefined;
+  return supplyTable !== null && hasSupplyRow(supplyTable, amendment);
 }
 
 function sizesOf(code: Code, { table, column }: CellAmendment): readonly ConductorSize[] {

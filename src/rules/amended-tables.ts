@@ -6,7 +6,6 @@ import {
   type Code,
   citeAmendment,
   type RatingTable,
-  type SupplyAreaRow,
   type SupplyAreaTable,
   type SupplyAreaTableId,
 } from "../edition/index.js";
@@ -25,10 +24,9 @@ export function amendedRatingTable(table: RatingTable, code: Code): RatingTable 
   return cellsOf(code, "equipment-grounding").reduce(withRatingCell, table);
 }
 
-/** The row of a table of supply areas that a cell amendment names; absent if the table lacks it. */
-export function rowOf(table: SupplyAreaTable, { row }: CellAmendment): SupplyAreaRow | "last" | undefined {
-  if (row === "last") return table.last === null ? undefined : row;
-  return table.rows[placeOf(table, row)];
+/** Whether a cell amendment names a row of a table of supply areas. */
+export function hasSupplyRow(table: SupplyAreaTable, { row }: CellAmendment): boolean {
+  return row === "last" ? table.last !== null : placeOf(table, row) !== -1;
 }
 
 /** Whether a cell amendment names a row of a table of ratings. */

@@ -11,26 +11,41 @@ import {
 } from "../edition/index.js";
 import type { FloorStep, RatingRowStep } from "../sizing/index.js";
 import { floorStep } from "../sizing/limits.js";
-import { hangsOnReading, type Read, readsCell } from "./amendment-reads.js";
+import { amendmentsThatMatter } from "./amendments-that-matter.js";
 import type { Caution, CautionCode } from "./caution.js";
 import type { Decided } from "./decided.js";
 import { equipmentGroundingArea } from "./rating-table.js";
 
-/** Lays the amendments in force over a decision: another basis, floors, and what has to be said. */
-export function withAmendments(decided: Decided): Decided {
-  const { amendments = [] } = decided.code;
-  const based = onOtherBasis(decided);
-  const floors = [...floorsOf(based), ...materialFloors(based)];
-  const floored = floors.reduce(underFloor, based);
-  const cited = new Set(floored.steps.map(({ citation }) => citation.section));
-  const said = amendments.flatMap((one) => cautionOf(one, based, cited));
-  return { ...floored, cautions: [...(floored.cautions ?? []), ...said] };
+/** Decides under a code, lays its amendments over the decision, and says what has to be said of them. */
+export function withAmendments(code: Code, decideUnder: (code: Code) => Decided): Decided {
+  const decided = underAmendments(decideUnder(code));
+  const { role, material, steps, requiredArea, cautions = [] } = decided;
+  const requiredUnder = (other: Code): number =>
+    underAmendments({ ...decideUnder(other), code: other }).requiredArea;
+  const matter = amendmentsThatMatter(code, requiredArea, requiredUnder);
+  const cited = new Set(steps.map(({ citation }) => citation.section));
+  const said = amendmentCautions(code, role, material, matter).filter(
+    ({ code: what, section }) => what !== "amended" || section === null || !cited.has(section),
+  );
+  return { ...decided, cautions: [...cautions, ...said] };
 }
 
-/** What the amendments of a role have to say where nothing is read from a table. */
-export function amendmentCautions(code: Code, role: Role, material: Decided["material"]): readonly Caution[] {
-  const nothingRead = { code, role, material, steps: [] };
-  return (code.amendments ?? []).flatMap((one) => cautionOf(one, nothingRead, new Set()));
+/** Lays the amendments in force over a decision: another basis, and floors. */
+export function underAmendments(decided: Decided): Decided {
+  const based = onOtherBasis(decided);
+  return [...floorsOf(based), ...materialFloors(based)].reduce(underFloor, based);
+}
+
+/** What the amendments of a role have to say, and those of tables and readings that matter to its answer. */
+export function amendmentCautions(
+  code: Code,
+  role: Role,
+  material: Decided["material"],
+  matter: readonly Amendment[] = [],
+): readonly Caution[] {
+  return (code.amendments ?? [])
+    .filter((one) => matter.includes(one) || concerns(one, role, material))
+    .map((one) => ({ code: cautionCodeOf(one, code), section: citeAmendment(one) }));
 }
 
 /** Whether an amendment in force requires a wire for a role. */
@@ -85,19 +100,7 @@ function underFloor(decided: Decided, floor: FloorStep): Decided {
   return { ...decided, steps, governs: "floor", requiredArea: areaOf(floor.size) };
 }
 
-function cautionOf(
-  amendment: Amendment,
-  decided: Read & Pick<Decided, "role">,
-  cited: ReadonlySet<string>,
-): readonly Caution[] {
-  if (!concerns(amendment, decided)) return [];
-  const section = citeAmendment(amendment);
-  const code = cautionCodeOf(amendment, decided.code);
-  return code === "amended" && cited.has(section) ? [] : [{ code, section }];
-}
-
-/** What is to be said of an amendment that concerns a result. */
-export function cautionCodeOf(amendment: Amendment, code: Code): CautionCode {
+function cautionCodeOf(amendment: Amendment, code: Code): CautionCode {
   const met = holds(amendment, code.circumstances);
   if (met === "unknown") return "amendment-condition-unknown";
   if (met === "no") return "amendment-condition-not-met";
@@ -109,13 +112,12 @@ export function cautionCodeOf(amendment: Amendment, code: Code): CautionCode {
     : "amended";
 }
 
-function concerns(amendment: Amendment, decided: Read & Pick<Decided, "role">): boolean {
-  const { role, material } = decided;
+/** Cells and readings are of no role; whether they matter shows in the answer. */
+function concerns(amendment: Amendment, role: Role, material: Decided["material"]): boolean {
   switch (amendment.kind) {
     case "cell":
-      return readsCell(decided, amendment);
     case "reading":
-      return hangsOnReading(decided, amendment);
+      return false;
     case "material":
       return amendment.material === material && (amendment.role === role || amendment.role === "every-role");
     default:

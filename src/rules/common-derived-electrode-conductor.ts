@@ -39,17 +39,19 @@ import type { SizingResult } from "./result.js";
  */
 export function sizeCommonConductorOfDerivedSystems(input: CommonDerivedConductorInput): SizingResult {
   const read = readAll(input, readCommonDerivedInput);
-  const { code, conductor, electrodes } = read;
-  const decided = decide(code, read);
-  return finish({
-    ...decided,
-    readings: readingsUsed(
-      code,
-      groundingElectrodeConductorDerivedPolicies,
-      decided.requiredArea,
-      (other) => decide(other, read).requiredArea,
-    ),
-    cautions: electrodeCautions(code, electrodes, conductor.material),
+  return finish(read.code, (code) => {
+    const { conductor, electrodes } = read;
+    const decided = decide(code, read);
+    return {
+      ...decided,
+      readings: readingsUsed(
+        code,
+        groundingElectrodeConductorDerivedPolicies,
+        decided.requiredArea,
+        (other) => decide(other, read).requiredArea,
+      ),
+      cautions: electrodeCautions(code, electrodes, conductor.material),
+    };
   });
 }
 

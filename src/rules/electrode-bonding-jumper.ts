@@ -50,23 +50,28 @@ export interface ElectrodeJumperInput {
  */
 export function sizeElectrodeBondingJumper(input: ElectrodeJumperInput): SizingResult {
   const read = readAll(input, readInput);
-  const { code, jumper, to } = read;
-  const decided = decide(code, read);
-  return finish({
+  return finish(read.code, (code) => decide({ ...read, code }));
+}
+
+const role = "electrode-bonding-jumper";
+
+function decide(input: ElectrodeJumperInput): Decided {
+  const { code, jumper, to } = input;
+  const decided = decideSize(input);
+  return {
     ...decided,
     readings: readingsUsed(
       code,
       electrodeBondingJumperPolicies,
       decided.requiredArea,
-      (other) => decide(other, read).requiredArea,
+      (other) => decideSize({ ...input, code: other }).requiredArea,
     ),
     cautions: [...(decided.cautions ?? []), ...electrodeCautions(code, to, jumper.material)],
-  });
+  };
 }
 
-const role = "electrode-bonding-jumper";
-
-function decide(code: Code, { supply, jumper, to, supplemental = false }: ElectrodeJumperInput): Decided {
+function decideSize(input: ElectrodeJumperInput): Decided {
+  const { code, supply, jumper, to, supplemental = false } = input;
   const sole = supplemental ? supplementalCap(code, to, jumper.material) : null;
   const cap = sole ?? electrodeCap(code, to, jumper.material);
   const caps = cap === null ? [] : [cap];

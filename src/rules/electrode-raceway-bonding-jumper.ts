@@ -53,7 +53,7 @@ export function sizeElectrodeRacewayBondingJumper(input: ElectrodeRacewayInput):
     requiredArea: areaOf(size),
     citation,
   };
-  return finish({
+  return finish(code, () => ({
     role,
     code,
     material,
@@ -62,7 +62,7 @@ export function sizeElectrodeRacewayBondingJumper(input: ElectrodeRacewayInput):
     requiredArea: step.requiredArea,
     quantity: 2,
     citation,
-  });
+  }));
 }
 
 const role = "electrode-raceway-bonding-jumper";

@@ -47,7 +47,9 @@ const equipmentBondingJumper: RatedRole = {
  */
 export function sizeEquipmentBondingJumper(input: EquipmentBondingJumperInput): SizingResult {
   const { code, circuits, jumper } = readAll(input, readInput);
-  return finish(decideByRating(equipmentBondingJumper, { code, circuits, conductor: jumper }));
+  return finish(code, (under) =>
+    decideByRating(equipmentBondingJumper, { code: under, circuits, conductor: jumper }),
+  );
 }
 
 function readInput(at: Reader): EquipmentBondingJumperInput | undefined {

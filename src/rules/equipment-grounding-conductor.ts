@@ -13,6 +13,7 @@ import type { FloorStep } from "../sizing/index.js";
 import { floorStep } from "../sizing/limits.js";
 import { countSets } from "../supply/sums.js";
 import type { Caution } from "./caution.js";
+import type { Decided } from "./decided.js";
 import {
   type EquipmentGroundingConductorInput,
   type GroundingRun,
@@ -62,16 +63,20 @@ const equipmentGroundingConductor: RatedRole = {
  */
 export function sizeEquipmentGroundingConductor(input: EquipmentGroundingConductorInput): SizingResult {
   const read = readAll(input, readEquipmentGroundingConductorInput);
-  const { code, circuits, conductor } = read;
-  const floors = trayFloors(code.year, read.run);
+  return finish(read.code, (code) => decide({ ...read, code }));
+}
+
+function decide(input: EquipmentGroundingConductorInput): Decided {
+  const { code, circuits, conductor } = input;
+  const floors = trayFloors(code.year, input.run);
   const decided = decideByRating(equipmentGroundingConductor, { code, circuits, conductor, floors });
   const device = circuits[decided.decides]?.device;
   const { basis } = policyUnder(code, equipmentGroundingConductorPolicies);
-  return finish({
+  return {
     ...decided,
     citation: (device && citationOf(device, code.year)) ?? basis.rule,
-    cautions: [...(decided.cautions ?? []), ...runCautions(read)],
-  });
+    cautions: [...(decided.cautions ?? []), ...runCautions(input)],
+  };
 }
 
 function trayFloors(year: EditionYear, run: GroundingRun | undefined): readonly FloorStep[] {

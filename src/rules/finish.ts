@@ -8,12 +8,11 @@ import type { Caution } from "./caution.js";
 import type { Decided } from "./decided.js";
 import type { NotRequiredReason, Outcome, SizingResult } from "./result.js";
 
-/** Turns a required area into a result: amendments, standard size, name, evidence. */
-export function finish(asPrinted: Decided): SizingResult {
-  const decided = withAmendments(asPrinted);
+/** Turns what is decided under a code into a result: amendments, standard size, name, evidence. */
+export function finish(code: Code, decideUnder: (code: Code) => Decided): SizingResult {
+  const decided = withAmendments(code, decideUnder);
   const {
     role,
-    code: { year },
     material,
     form = "wire",
     governs,
@@ -22,6 +21,7 @@ export function finish(asPrinted: Decided): SizingResult {
     readings = [],
     cautions = [],
   } = decided;
+  const { year } = code;
   const standard = form === "wire" ? standardSizeStep(requiredArea, conductorSizes[year]) : null;
   const steps = standard === null ? decided.steps : [...decided.steps, standard];
   const tooLarge = form === "wire" && standard === null;

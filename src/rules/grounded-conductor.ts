@@ -53,24 +53,28 @@ import type { SystemKind } from "./system-kind.js";
  */
 export function sizeGroundedConductor(input: GroundedConductorInput): SizingResult {
   const read = readAll(input, readGroundedConductorInput);
-  const { code, conductor, grounded, jumperAt, rebondedAtBuildingWithDevice } = read;
-  const { year } = code;
-  const further = furtherSteps(read);
-  if (rebondedAtBuildingWithDevice !== undefined) {
-    return finish(withoutTable(read, further, rebondedBuilding[year]));
+  const { code, conductor, grounded, jumperAt, load, rebondedAtBuildingWithDevice } = read;
+  const isAlone = load === undefined && rebondedAtBuildingWithDevice === undefined && grounded !== "phase";
+  if (jumperAt === "source" && isAlone) {
+    const citation = derivedGroundedConductor[code.year];
+    return notRequired(role, code, conductor.material, "jumper-at-source", citation);
   }
-  if (grounded === "phase") {
-    const phase = groundedPhase(read);
-    return finish(further.reduce(withStep, inParallel(read) ? aboveParallelMinimum(phase) : phase));
+  return finish(code, (under) => decide({ ...read, code: under }));
+}
+
+function decide(input: GroundedConductorInput): Decided {
+  const { year } = input.code;
+  const further = furtherSteps(input);
+  if (input.rebondedAtBuildingWithDevice !== undefined) {
+    return withoutTable(input, further, rebondedBuilding[year]);
   }
-  if (jumperAt === "source") {
-    const citation = derivedGroundedConductor[year];
-    return further.length > 0
-      ? finish(withoutTable(read, further, citation))
-      : notRequired(role, code, conductor.material, "jumper-at-source", citation);
+  if (input.grounded === "phase") {
+    const phase = groundedPhase(input);
+    return further.reduce(withStep, inParallel(input) ? aboveParallelMinimum(phase) : phase);
   }
-  const bySupply = decideBySupply({ role, policies: policiesOf(read) }, jumperInputOf(read));
-  return finish(further.reduce(withStep, read.load === undefined ? withoutLoad(bySupply) : bySupply));
+  if (input.jumperAt === "source") return withoutTable(input, further, derivedGroundedConductor[year]);
+  const bySupply = decideBySupply({ role, policies: policiesOf(input) }, jumperInputOf(input));
+  return further.reduce(withStep, input.load === undefined ? withoutLoad(bySupply) : bySupply);
 }
 
 const role = "grounded-conductor";

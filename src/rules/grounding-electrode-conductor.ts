@@ -73,24 +73,28 @@ export function sizeGroundingElectrodeConductor(input: ElectrodeConductorInput):
     const citation = buildingOnBranchCircuit[code.year];
     return notRequired(role, code, material, "building-on-one-branch-circuit", citation);
   }
-  const policies = policiesFor(read);
-  const decided = decide(read, policies);
-  return finish({
-    ...decided,
-    citation: ruleOf(read) ?? decided.citation,
-    readings: readingsUsed(
-      code,
-      policies,
-      decided.requiredArea,
-      (other) => decide({ ...read, code: other }, policies).requiredArea,
-    ),
-    cautions: [...(decided.cautions ?? []), ...cautionsFor(read)],
-  });
+  return finish(code, (under) => decide({ ...read, code: under }));
 }
 
 const role = "grounding-electrode-conductor";
 
-function decide(input: ElectrodeConductorInput, policies: PolicySet): Decided {
+function decide(input: ElectrodeConductorInput): Decided {
+  const policies = policiesFor(input);
+  const decided = decideSize(input, policies);
+  return {
+    ...decided,
+    citation: ruleOf(input) ?? decided.citation,
+    readings: readingsUsed(
+      input.code,
+      policies,
+      decided.requiredArea,
+      (code) => decideSize({ ...input, code }, policies).requiredArea,
+    ),
+    cautions: [...(decided.cautions ?? []), ...cautionsFor(input)],
+  };
+}
+
+function decideSize(input: ElectrodeConductorInput, policies: PolicySet): Decided {
   const { code, supply, conductor } = input;
   const cap = capFor(input);
   const caps = cap === null ? [] : [cap];

@@ -75,14 +75,14 @@ export function sizeImpedanceBondingJumper(input: ImpedanceJumperInput): SizingR
     citation,
   };
   const floor = impedanceConductorFloor(code, jumper.material);
-  return finish({
+  return finish(code, () => ({
     role,
     code,
     material: jumper.material,
     steps: [step, floor],
     ...limited({ requiredArea: step.requiredArea, governs: step.kind }, [], [floor]),
     citation,
-  });
+  }));
 }
 
 const role = "impedance-bonding-jumper";

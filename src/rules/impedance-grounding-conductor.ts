@@ -55,14 +55,14 @@ export function sizeImpedanceGroundingConductor(input: ImpedanceConductorInput):
     "impedanceAmperes",
   );
   const floor = impedanceConductorFloor(code, material);
-  return finish({
+  return finish(code, () => ({
     role: "impedance-grounding-conductor",
     code,
     material,
     steps: [load, floor],
     ...limited({ requiredArea: areaOf(load.size), governs: load.kind }, [], [floor]),
     citation: impedanceAmpacity[year],
-  });
+  }));
 }
 
 function readInput(at: Reader): ImpedanceConductorInput | undefined {

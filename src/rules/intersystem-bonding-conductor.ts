@@ -70,7 +70,7 @@ export function sizeIntersystemBondingConductor(input: IntersystemConductorInput
   const followed = busbarFollowsElectrodeConductor[year] ? electrodeConductorOnBusbar : undefined;
   const floors = followed === undefined ? [] : [floorStep(followed, intersystemBusbar[year], "least-size")];
   const isInferred = termination === "busbar" && !busbarFollowsElectrodeConductor[year];
-  return finish({
+  return finish(code, () => ({
     role,
     code,
     material: "copper",
@@ -78,7 +78,7 @@ export function sizeIntersystemBondingConductor(input: IntersystemConductorInput
     ...limited({ requiredArea: step.requiredArea, governs: step.kind }, [], floors),
     citation,
     cautions: isInferred ? [{ code: "busbar-tie-inferred", section: citation.section }] : [],
-  });
+  }));
 }
 
 const role = "intersystem-bonding-conductor";

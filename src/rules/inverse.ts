@@ -3,10 +3,8 @@ import {
   type Citation,
   type Code,
   chosenReading,
-  citeAmendment,
   type EditionYear,
   type Evidence,
-  holds,
   otherReadings,
   type Policy,
   type PolicySet,
@@ -25,7 +23,8 @@ import {
 } from "../edition/tables/policies.generated.js";
 import { member, type Reader, readAll, readObject, readOneOf } from "../input/reader.js";
 import { readMaterial } from "../supply/read.js";
-import { amendmentCautions, cautionCodeOf, withAmendments } from "./amendment-effects.js";
+import { amendmentCautions, underAmendments } from "./amendment-effects.js";
+import { amendmentsThatMatter } from "./amendments-that-matter.js";
 import type { Caution } from "./caution.js";
 import { codeOfAreas, type Prepared, prepareJumper } from "./prepare.js";
 import { type InstalledConductor, readInstalled } from "./reserve.js";
@@ -136,6 +135,8 @@ export function largestSupplyFor(input: LargestSupplyInput): LargestSupply {
   const policies = policySets[role];
   const policy = policyUnder(code, policies);
   const found = search(read);
+  const largestUnder = (other: Code): number | null => search({ ...read, code: other }).largest;
+  const matter = amendmentsThatMatter(code, found.largest, largestUnder);
   return {
     role,
     edition: code.year,
@@ -147,29 +148,14 @@ export function largestSupplyFor(input: LargestSupplyInput): LargestSupply {
     readings: readingsFor(code, policies).flatMap((id): LargestSupplyReading[] => {
       const otherwise = otherReadings(code, id).map((other) => ({
         alternative: other.alternative,
-        largest: search({ ...read, code: other.code }).largest,
+        largest: largestUnder(other.code),
       }));
       const matters = otherwise.some(({ largest }) => largest !== found.largest);
       return matters ? [{ id, chosen: chosenReading(code, id), otherwise }] : [];
     }),
     evidence: evidenceOf(policy, columnOf(jumper.material) !== columnOf(supplyMaterial)),
-    cautions: [...amendmentCautions(code, role, jumper.material), ...tableCautions(read, found.largest)],
+    cautions: amendmentCautions(code, role, jumper.material, matter),
   };
-}
-
-/** What amendments of cells and readings have to say: those without which, or in force with which, the answer would be another. */
-function tableCautions(input: LargestSupplyInput, largest: number | null): readonly Caution[] {
-  const { code } = input;
-  const { amendments = [], circumstances } = code;
-  return amendments.flatMap((one, place): Caution[] => {
-    if (one.kind !== "cell" && one.kind !== "reading") return [];
-    const { when: _, ...always } = one;
-    const turned = holds(one, circumstances) === "yes" ? [] : [always];
-    const others = amendments.flatMap((other, i) => (i === place ? turned : [other]));
-    const otherwise = { ...code, amendments: others };
-    if (search({ ...input, code: otherwise }).largest === largest) return [];
-    return [{ code: cautionCodeOf(one, code), section: citeAmendment(one) }];
-  });
 }
 
 type Found = Pick<LargestSupply, "largest" | "limit" | "requiredAtLargest" | "requiredAbove">;
@@ -198,7 +184,7 @@ function search({ code, role, jumper, supplyMaterial }: LargestSupplyInput): Fou
       requiredArea,
       citation,
     } as const;
-    return withAmendments(decided).requiredArea;
+    return underAmendments(decided).requiredArea;
   };
   const isEnough = (area: number): boolean => {
     const required = requiredFor(area);

@@ -26,7 +26,7 @@ export function sizeJumper(jumper: JumperRole, given: JumperInput): SizingResult
 
 /** Sizes a conductor from its supply, the input being checked. */
 export function sizeCheckedJumper(jumper: JumperRole, input: JumperInput): SizingResult {
-  return finish(decideBySupply(jumper, input));
+  return finish(input.code, (code) => decideBySupply(jumper, { ...input, code }));
 }
 
 /** Decides a conductor by its supply; a rule with further requirements lays them over this. */

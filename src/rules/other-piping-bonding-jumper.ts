@@ -38,10 +38,14 @@ export interface OtherPipingInput {
 export function sizeOtherPipingBondingJumper(input: OtherPipingInput): SizingResult {
   const { code, deviceAmperes, jumper } = readAll(input, readInput);
   const rule = otherPiping[code.year];
-  const decided = decideByDevice("other-piping-bonding-jumper", code, jumper.material, deviceAmperes, rule);
   const mayServe = { code: "equipment-grounding-conductor-may-serve", section: rule.section } as const;
-  return finish({ ...decided, cautions: [mayServe, ...decided.cautions] });
+  return finish(code, (under) => {
+    const decided = decideByDevice(role, under, jumper.material, deviceAmperes, rule);
+    return { ...decided, cautions: [mayServe, ...decided.cautions] };
+  });
 }
+
+const role = "other-piping-bonding-jumper";
 
 function readInput(at: Reader): OtherPipingInput | undefined {
   if (!readObject(at, ["code", "deviceAmperes", "jumper"])) return undefined;

@@ -68,7 +68,7 @@ function ofControlTransformer({ code, supply, jumper }: JumperInput): SizingResu
   };
   const named = least[columnOf(jumper.material)];
   const floors = named === null ? [] : [floorStep(named, citation, "least-size")];
-  return finish({
+  return finish(code, () => ({
     role: systemBondingJumper.role,
     code,
     material: jumper.material,
@@ -76,7 +76,7 @@ function ofControlTransformer({ code, supply, jumper }: JumperInput): SizingResu
     steps: [step, ...floors],
     ...limited({ requiredArea: step.requiredArea, governs: step.kind }, [], floors),
     citation,
-  });
+  }));
 }
 
 function readInput(at: Reader): SystemJumperInput | undefined {

@@ -17,8 +17,9 @@ import { acting, limited } from "../sizing/limits.js";
 import type { Supply } from "../supply/index.js";
 import { columnOfSupply, conductorsOf } from "../supply/sums.js";
 import type { Caution, CautionCode } from "./caution.js";
+import type { Decided } from "./decided.js";
 import { finish, notRequired } from "./finish.js";
-import { decideBySupply } from "./jumper.js";
+import { decideBySupply, sizeCheckedJumper } from "./jumper.js";
 import { decideByDevice } from "./piping-by-device.js";
 import type { SizingResult } from "./result.js";
 import {
@@ -55,14 +56,16 @@ export function sizeWaterPipingBondingJumper(input: WaterPipingInput): SizingRes
   const read = readAll(input, readWaterPipingInput);
   const { code, jumper } = read;
   if (read.of === "occupancy")
-    return finish(decideByDevice(role, code, jumper.material, read.deviceAmperes, pipingByDevice[code.year]));
-  if (read.of === "building") return ofBuilding(read);
+    return finish(code, (under) =>
+      decideByDevice(role, under, jumper.material, read.deviceAmperes, pipingByDevice[code.year]),
+    );
+  if (read.of === "building") return finish(code, (under) => ofBuilding({ ...read, code: under }));
   const policies = policySets[read.of];
   if (read.isElectrode === true) {
     const citation = policies.byEdition[code.year].basis.rule;
     return notRequired(role, code, jumper.material, "part-is-the-electrode", citation);
   }
-  return finish(decideBySupply({ role, policies }, { code, supply: read.supply, jumper }));
+  return sizeCheckedJumper({ role, policies }, { code, supply: read.supply, jumper });
 }
 
 const role = "water-piping-bonding-jumper";
@@ -72,14 +75,14 @@ const policySets: Readonly<Record<PipingOfSystem["of"], PolicySet>> = {
   "separately-derived": waterPipingDerivedPolicies,
 };
 
-function ofBuilding({ code, supply, deviceAmperes, jumper }: PipingOfBuilding): SizingResult {
+function ofBuilding({ code, supply, deviceAmperes, jumper }: PipingOfBuilding): Decided {
   const { year } = code;
   const deviceDecides = buildingPipingGoesBy[year] === "device";
   if (!deviceDecides || deviceAmperes === undefined) {
     const decided = decideBySupply({ role, policies: waterPipingBuildingPolicies }, { code, supply, jumper });
     const { section } = buildingPipingByDevice[year];
     const caution = { code: "no-device-sized-by-conductors", section } as const;
-    return finish(deviceDecides ? { ...decided, cautions: [...(decided.cautions ?? []), caution] } : decided);
+    return deviceDecides ? { ...decided, cautions: [...(decided.cautions ?? []), caution] } : decided;
   }
   const citation = buildingPipingByDevice[year];
   const decided = decideByDevice(role, code, jumper.material, deviceAmperes, citation);
@@ -98,12 +101,12 @@ function ofBuilding({ code, supply, deviceAmperes, jumper }: PipingOfBuilding): 
     ],
   ];
   const said = found.flatMap(([holds, code, section]): Caution[] => (holds ? [{ code, section }] : []));
-  return finish({
+  return {
     ...decided,
     steps: [...decided.steps, ...acted],
     ...limited(decided, caps, []),
     cautions: [...decided.cautions, ...said],
-  });
+  };
 }
 
 function feederCap(supply: Supply, citation: Citation): CapStep {

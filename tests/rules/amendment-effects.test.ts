@@ -5,10 +5,12 @@ import {
   type Material,
   type SizingResult,
   type StandardSize,
+  sizeElectrodeBondingJumper,
   sizeEquipmentGroundingConductor,
   sizeGroundedConductor,
   sizeGroundingElectrodeConductor,
   sizeMainBondingJumper,
+  sizeSupplySideBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -89,6 +91,48 @@ describe("an amendment of one role", () => {
       under({ kind: "basis", role: "equipment-bonding-jumper", use: "no-increase", citation }),
     );
     expect(ofJumpers.governs).toBe("increase");
+  });
+
+  it("lifts no increase by standing on another table", () => {
+    const basis = {
+      kind: "basis",
+      role: "equipment-grounding-conductor",
+      use: "equipment-grounding-table",
+      citation,
+    } as const;
+    expect(equipment(under(basis)).governs).toBe("increase");
+  });
+
+  it("leaves a metal raceway to serve in place of another's wire", () => {
+    const serves = (role: "supply-side-bonding-jumper" | "equipment-grounding-conductor") =>
+      sizeSupplySideBondingJumper({
+        code: under({ kind: "always-wire", role, citation }),
+        supply: sets(1, "3/0 AWG"),
+        jumper: { material: "copper" },
+        instead: "nonflexible-metal-raceway",
+      }).outcome.kind;
+    expect(serves("equipment-grounding-conductor")).toBe("not-required");
+    expect(serves("supply-side-bonding-jumper")).toBe("conductor");
+  });
+
+  it("lifts the ceiling of a supplemental rod where it names it", () => {
+    const lifted = (kind?: "rod" | "plate") =>
+      sizeElectrodeBondingJumper({
+        code: under({
+          kind: "basis",
+          role: "electrode-bonding-jumper",
+          use: "no-electrode-ceiling",
+          ...(kind && { electrode: kind }),
+          citation,
+        }),
+        supply: sets(1, "500 kcmil"),
+        jumper: { material: "copper" },
+        to: [{ kind: "rod" }],
+        supplemental: true,
+      }).outcome;
+    expect(lifted("plate")).toMatchObject({ size: "6 AWG" });
+    expect(lifted("rod")).toMatchObject({ size: "1/0 AWG" });
+    expect(lifted()).toMatchObject({ size: "1/0 AWG" });
   });
 
   it("lifts the ceiling of electrodes, and not the increase", () => {

@@ -7,22 +7,20 @@ import {
   type Material,
   type SizingResult,
   type StandardSize,
-  sizeElectrodeBondingJumper,
+  sizeElectrodeRacewayBondingJumper,
   sizeEquipmentGroundingConductor,
   sizeGroundedConductor,
   sizeGroundingElectrodeConductor,
   sizeMainBondingJumper,
-  sizeSupplySideBondingJumper,
+  sizeWaterPipingBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
+import { one } from "./electrode/asked.js";
 
 /** Every amendment here is invented. */
 const citation = { jurisdiction: "Nowhere", section: "Sec. 1" };
 const cited = "Nowhere, Sec. 1";
 const onRoofs = { location: "rooftop" } as const;
-const sets = (count: number, size: StandardSize, material: Material = "copper") => ({
-  sets: [{ count, size, material }],
-});
 const unknown = [{ code: "amendment-condition-unknown", section: cited }];
 const notMet = [{ code: "amendment-condition-not-met", section: cited }];
 const inForce = [{ code: "amended", section: cited }];
@@ -30,14 +28,14 @@ const said = ({ cautions }: Pick<SizingResult, "cautions">) =>
   cautions.filter(({ section }) => section === cited);
 
 const jumper = (code: Code, count: number, size: StandardSize, material: Material = "copper") =>
-  sizeMainBondingJumper({ code, supply: sets(count, size), jumper: { material } });
+  sizeMainBondingJumper({ code, supply: one(count, size), jumper: { material } });
 const equipment = (code: Code, amperes: number, material: Material = "copper") =>
   sizeEquipmentGroundingConductor({ code, circuits: [{ device: { amperes } }], conductor: { material } });
 const electrode = (code: Code, count: number, size: StandardSize) =>
   sizeGroundingElectrodeConductor({
     code,
     of: "service",
-    supply: sets(count, size),
+    supply: one(count, size),
     conductor: { material: "copper" },
     electrodes: [{ kind: "metal-water-pipe" }],
   });
@@ -85,7 +83,7 @@ describe("a cell under a condition", () => {
       said(
         sizeMainBondingJumper({
           code,
-          supply: sets(1, size, "aluminum"),
+          supply: one(1, size, "aluminum"),
           jumper: { material: "copper" },
         }),
       );
@@ -93,24 +91,64 @@ describe("a cell under a condition", () => {
     expect(onAluminum("250 kcmil")).toEqual([]);
   });
 
-  it("is seen where another amendment has changed the same cell, or another one", () => {
-    const first = { jurisdiction: "Nowhere", section: "Sec. 0" };
-    for (const row of ["350 kcmil", "600 kcmil"]) {
-      const other = {
-        kind: "cell",
-        table: "bonding-conductor",
-        row,
-        column: "copper",
-        size: "1/0 AWG",
-        citation: first,
-      } as const;
-      const code = amend(
-        { year: "2020" },
-        other,
-        ...(cell("bonding-conductor", "350 kcmil", "1/0 AWG").amendments ?? []),
-      );
-      expect(said(jumper(code, 1, "250 kcmil"))).toEqual(unknown);
-    }
+  it.each([
+    ["350 kcmil", "1 AWG", unknown],
+    ["350 kcmil", "1/0 AWG", []],
+    ["600 kcmil", "1/0 AWG", unknown],
+  ] as const)("is seen where it would change what another made of %s, %s", (row, size, expected) => {
+    const other = {
+      kind: "cell",
+      table: "bonding-conductor",
+      row,
+      column: "copper",
+      size,
+      citation: { jurisdiction: "Nowhere", section: "Sec. 0" },
+    } as const;
+    const { amendments = [] } = cell("bonding-conductor", "350 kcmil", "1/0 AWG");
+    expect(said(jumper(amend({ year: "2020" }, other, ...amendments), 1, "250 kcmil"))).toEqual(expected);
+  });
+
+  it("has nothing to say where a limit decides, with it or without", () => {
+    const underFeeder = (size: StandardSize) =>
+      sizeWaterPipingBondingJumper({
+        code: cell("equipment-grounding", 200, "4 AWG"),
+        of: "building",
+        supply: one(1, size),
+        deviceAmperes: 200,
+        jumper: { material: "copper" },
+      });
+    expect(said(underFeeder("6 AWG"))).toEqual([]);
+    expect(said(underFeeder("3/0 AWG"))).toEqual(unknown);
+  });
+
+  it("is seen in what a grounded conductor owes to a device beside the table", () => {
+    const neutral = (device: number) =>
+      sizeGroundedConductor({
+        code: cell("equipment-grounding", 400, "2 AWG"),
+        system: "service",
+        supply: one(1, "3/0 AWG"),
+        conductor: { material: "copper" },
+        rebondedAtBuildingWithDevice: device,
+      });
+    expect(said(neutral(400))).toEqual(unknown);
+    expect(said(neutral(300))).toEqual([]);
+  });
+
+  it("is seen in a circuit that would decide if it were in force", () => {
+    const increased = (amperes: number, size: StandardSize, from: StandardSize) =>
+      ({
+        device: { amperes },
+        conductors: one(1, size),
+        increasedFrom: { conductors: one(1, from), reason: "voltage-drop" },
+      }) as const;
+    const found = sizeEquipmentGroundingConductor({
+      code: cell("equipment-grounding", 60, "8 AWG"),
+      circuits: [{ device: { amperes: 100 } }, increased(60, "6 AWG", "8 AWG")],
+      conductor: { material: "copper" },
+    });
+    // 8 AWG of the 100 A circuit decides; 8 AWG times 26,240 / 16,510 would be more.
+    expect(found.outcome).toMatchObject({ size: "8 AWG" });
+    expect(said(found)).toEqual(unknown);
   });
 
   it("of the open last row is seen where that row, or the floor from it, is read", () => {
@@ -130,7 +168,7 @@ describe("a cell under a condition", () => {
       code: cell("electrode-conductor", "last", "4/0 AWG"),
       system: "service",
       scope: "raceway",
-      supply: sets(1, "3/0 AWG"),
+      supply: one(1, "3/0 AWG"),
       conductor: { material: "copper" },
     });
     expect(neutral.steps.map(({ kind }) => kind)).toContain("floor");
@@ -148,8 +186,8 @@ describe("a cell under a condition", () => {
       circuits: [
         {
           device: { amperes: 60 },
-          conductors: sets(1, "4 AWG"),
-          increasedFrom: { conductors: sets(1, "6 AWG"), reason: "voltage-drop" },
+          conductors: one(1, "4 AWG"),
+          increasedFrom: { conductors: one(1, "6 AWG"), reason: "voltage-drop" },
         },
       ],
       conductor: { material: "copper" },
@@ -221,15 +259,25 @@ describe("a reading that a jurisdiction enforces", () => {
     expect(said(small(reading("large-supplies-only", onRoofs, { readings })))).toEqual([]);
   });
 
-  it("yields to a later one", () => {
+  it("yields to a later one that chooses as the edition does", () => {
     const code = amend(reading("large-supplies-only"), {
       kind: "reading",
       reading: "cap-on-small-supplies",
       alternative: "every-supply",
       citation: { jurisdiction: "Nowhere", section: "Sec. 2" },
     });
-    expect(said(small(code))).toEqual([]);
-    expect(small(code).cautions).toContainEqual({ code: "amended", section: "Nowhere, Sec. 2" });
+    expect(small(code)).toEqual(small({ year: "2020" }));
+  });
+
+  it("is cited once where two jurisdictions enforce it, by the later", () => {
+    const { amendments = [] } = reading("large-supplies-only");
+    const earlier = { jurisdiction: "Nowhere", section: "Sec. 0" };
+    const code = amend(
+      { year: "2020" },
+      ...amendments.map((one) => ({ ...one, citation: earlier })),
+      ...amendments,
+    );
+    expect(small(code).cautions.filter(({ code: what }) => what === "amended")).toEqual(inForce);
   });
 });
 
@@ -291,6 +339,39 @@ describe("the largest supply under amendments of tables and readings", () => {
   });
 });
 
+describe("a cell of the table that another amendment sends a role to", () => {
+  it("is seen, also where the role reads no table of its own", () => {
+    const { amendments = [] } = amend(
+      { year: "2020" },
+      {
+        kind: "basis",
+        role: "electrode-raceway-bonding-jumper",
+        use: "equipment-grounding-table",
+        citation: { jurisdiction: "Nowhere", section: "Sec. 0" },
+      },
+      {
+        kind: "cell",
+        table: "equipment-grounding",
+        row: 400,
+        column: "copper",
+        size: "2 AWG",
+        when: onRoofs,
+        citation,
+      },
+    );
+    const found = (serviceAmperes: number) =>
+      sizeElectrodeRacewayBondingJumper({
+        code: { year: "2020", amendments, circumstances: { serviceAmperes } },
+        ferrous: true,
+        enclosed: [{ size: "4 AWG", material: "copper" }],
+        jumper: { material: "copper" },
+      });
+    expect(found(400)).toMatchObject({ outcome: { size: "3 AWG" } });
+    expect(said(found(400))).toEqual(unknown);
+    expect(said(found(300))).toEqual([]);
+  });
+});
+
 describe("amendments of one section", () => {
   it("are each said: one that is not met is not silenced by one that is", () => {
     const floors = amend(
@@ -305,70 +386,5 @@ describe("amendments of one section", () => {
       },
     );
     expect(said(jumper(floors, 1, "3/0 AWG"))).toEqual(notMet);
-  });
-});
-
-describe("amendments of another role", () => {
-  it("lift no increase and require no wire", () => {
-    const basis = (role: "equipment-grounding-conductor" | "main-bonding-jumper", use: "no-increase") =>
-      amend({ year: "2020" }, { kind: "basis", role, use, citation });
-    const increased = (code: Code) =>
-      sizeEquipmentGroundingConductor({
-        code,
-        circuits: [
-          {
-            device: { amperes: 60 },
-            conductors: sets(1, "4 AWG"),
-            increasedFrom: { conductors: sets(1, "6 AWG"), reason: "voltage-drop" },
-          },
-        ],
-        conductor: { material: "copper" },
-      }).governs;
-    expect(increased(basis("main-bonding-jumper", "no-increase"))).toBe("increase");
-    const onOtherTable = amend(
-      { year: "2020" },
-      {
-        kind: "basis",
-        role: "equipment-grounding-conductor",
-        use: "equipment-grounding-table",
-        citation,
-      },
-    );
-    expect(increased(onOtherTable)).toBe("increase");
-  });
-
-  it("leave a metal raceway to serve", () => {
-    const serves = (role: "supply-side-bonding-jumper" | "equipment-grounding-conductor") =>
-      sizeSupplySideBondingJumper({
-        code: amend({ year: "2020" }, { kind: "always-wire", role, citation }),
-        supply: sets(1, "3/0 AWG"),
-        jumper: { material: "copper" },
-        instead: "nonflexible-metal-raceway",
-      }).outcome.kind;
-    expect(serves("equipment-grounding-conductor")).toBe("not-required");
-    expect(serves("supply-side-bonding-jumper")).toBe("conductor");
-  });
-
-  it("lift the ceiling of a supplemental rod where they name it", () => {
-    const lifted = (kind?: "rod" | "plate") =>
-      sizeElectrodeBondingJumper({
-        code: amend(
-          { year: "2020" },
-          {
-            kind: "basis",
-            role: "electrode-bonding-jumper",
-            use: "no-electrode-ceiling",
-            ...(kind && { electrode: kind }),
-            citation,
-          },
-        ),
-        supply: sets(1, "500 kcmil"),
-        jumper: { material: "copper" },
-        to: [{ kind: "rod" }],
-        supplemental: true,
-      }).outcome;
-    expect(lifted("plate")).toMatchObject({ size: "6 AWG" });
-    expect(lifted("rod")).toMatchObject({ size: "1/0 AWG" });
-    expect(lifted()).toMatchObject({ size: "1/0 AWG" });
   });
 });

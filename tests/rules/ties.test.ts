@@ -1,18 +1,13 @@
 import {
-  type Material,
-  type StandardSize,
-  type Supply,
   sizeEquipmentGroundingConductor,
   sizeGroundedConductor,
   sizeWaterPipingBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
+import { one } from "./electrode/asked.js";
 
 const code = { year: "2023" } as const;
 const conductor = { material: "copper" } as const;
-const sets = (count: number, size: StandardSize, material: Material = "copper"): Supply => ({
-  sets: [{ count, size, material }],
-});
 
 describe("of several circuits that ask for the same", () => {
   type Circuit = Parameters<typeof sizeEquipmentGroundingConductor>[0]["circuits"][number];
@@ -39,7 +34,7 @@ describe("a requirement that the table meets exactly", () => {
     const found = sizeGroundedConductor({
       code,
       system: "service",
-      supply: sets(1, "350 kcmil"),
+      supply: one(1, "350 kcmil"),
       conductor,
       load: { amperes: 115, circuitAmperes: 300 },
     });
@@ -54,7 +49,7 @@ describe("a requirement that the table meets exactly", () => {
       system: "separately-derived",
       jumperAt: "source",
       scope: "raceway",
-      supply: sets(1, "500 kcmil"),
+      supply: one(1, "500 kcmil"),
       conductor,
       load: { amperes: 150, circuitAmperes: 800 },
     });
@@ -68,7 +63,7 @@ describe("piping of a building whose feeder is as large as the device asks for",
     const found = sizeWaterPipingBondingJumper({
       code,
       of: "building",
-      supply: sets(1, material === "copper" ? "6 AWG" : "4 AWG", material),
+      supply: one(1, material === "copper" ? "6 AWG" : "4 AWG", material),
       deviceAmperes: 200,
       jumper: { material },
     });
@@ -82,7 +77,7 @@ describe("piping of a building whose feeder is as large as the device asks for",
     const found = sizeWaterPipingBondingJumper({
       code,
       of: "building",
-      supply: sets(1, "6 AWG", "aluminum"),
+      supply: one(1, "6 AWG", "aluminum"),
       deviceAmperes: 200,
       jumper: conductor,
     });
