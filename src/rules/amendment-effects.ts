@@ -36,7 +36,7 @@ export function underAmendments(decided: Decided): Decided {
   return [...floorsOf(based), ...materialFloors(based)].reduce(underFloor, based);
 }
 
-/** What the amendments of a role have to say, and those of tables and readings that matter to its answer. */
+/** What the amendments of a role have to say, and others that matter to its answer. */
 export function amendmentCautions(
   code: Code,
   role: Role,
@@ -112,7 +112,7 @@ function cautionCodeOf(amendment: Amendment, code: Code): CautionCode {
     : "amended";
 }
 
-/** Cells and readings are of no role; whether they matter shows in the answer. */
+/** Whether an amendment is of a role. Cells and readings are of none; whether they matter shows in the answer. */
 function concerns(amendment: Amendment, role: Role, material: Decided["material"]): boolean {
   switch (amendment.kind) {
     case "cell":

@@ -1,15 +1,7 @@
-import {
-  type Amendment,
-  type CellAmendment,
-  type Code,
-  holds,
-  type ReadingAmendment,
-} from "../edition/index.js";
-
-type TableAmendment = CellAmendment | ReadingAmendment;
+import { type Amendment, type Code, holds } from "../edition/index.js";
 
 /**
- * The amended cells and enforced readings that an answer hangs on: without those in force, or with the others in force, it would be another.
+ * The amendments that an answer hangs on: without those in force, or with the others in force, it would be another.
  *
  * @param code - the code that the answer was found under
  * @param answer - the answer
@@ -23,28 +15,22 @@ export function amendmentsThatMatter<T>(
 ): readonly Amendment[] {
   const { amendments = [] } = code;
   return amendments.filter(
-    (one, place) =>
-      isOfTables(one) && answerUnder({ ...code, amendments: turned(code, one, place) }) !== answer,
+    (one, place) => answerUnder({ ...code, amendments: turned(code, one, place) }) !== answer,
   );
-}
-
-function isOfTables(amendment: Amendment): amendment is TableAmendment {
-  return amendment.kind === "cell" || amendment.kind === "reading";
 }
 
 /** One that is not in force is put in force. One that is, is taken away with those before it that it replaced, as they would come to light. */
-function turned(code: Code, one: TableAmendment, place: number): readonly Amendment[] {
+function turned(code: Code, one: Amendment, place: number): readonly Amendment[] {
   const { amendments = [], circumstances } = code;
   const { when: _, ...always } = one;
   if (holds(one, circumstances) !== "yes")
-    return amendments.map((other, i) => (i === place ? always : other));
-  return amendments.filter(
-    (other, i) => i > place || !isOfTables(other) || targetOf(other) !== targetOf(one),
-  );
+    return amendments.map((other, i) => (i === place ? (always as Amendment) : other));
+  return amendments.filter((other, i) => i > place || !isOfSamePlace(other, one));
 }
 
-function targetOf(amendment: TableAmendment): string {
-  return amendment.kind === "reading"
-    ? amendment.reading
-    : [amendment.table, amendment.row, amendment.column].join(" ");
+function isOfSamePlace(one: Amendment, other: Amendment): boolean {
+  if (one.kind === "cell" && other.kind === "cell")
+    return one.table === other.table && one.row === other.row && one.column === other.column;
+  if (one.kind === "reading" && other.kind === "reading") return one.reading === other.reading;
+  return one === other;
 }

@@ -8,6 +8,7 @@ import {
   type SizingResult,
   type StandardSize,
   sizeElectrodeRacewayBondingJumper,
+  sizeEquipmentBondingJumper,
   sizeEquipmentGroundingConductor,
   sizeGroundedConductor,
   sizeGroundingElectrodeConductor,
@@ -369,6 +370,55 @@ describe("a cell of the table that another amendment sends a role to", () => {
     expect(found(400)).toMatchObject({ outcome: { size: "3 AWG" } });
     expect(said(found(400))).toEqual(unknown);
     expect(said(found(300))).toEqual([]);
+  });
+});
+
+describe("an amendment", () => {
+  it("is tried with the others as they are", () => {
+    const code = amend(
+      { year: "2020" },
+      {
+        kind: "floor",
+        role: "main-bonding-jumper",
+        copper: "2/0 AWG",
+        citation: { jurisdiction: "Nowhere", section: "Sec. 0" },
+      },
+      {
+        kind: "cell",
+        table: "bonding-conductor",
+        row: "350 kcmil",
+        column: "copper",
+        size: "1/0 AWG",
+        when: onRoofs,
+        citation,
+      },
+    );
+    expect(said(jumper(code, 1, "250 kcmil"))).toEqual([]);
+  });
+
+  it("of another role is said where the result hangs on it", () => {
+    const jumperOf = (amendments: NonNullable<Code["amendments"]>) =>
+      sizeEquipmentBondingJumper({
+        code: { year: "2020", amendments },
+        circuits: [
+          {
+            device: { amperes: 60 },
+            conductors: one(1, "4 AWG"),
+            increasedFrom: { conductors: one(1, "6 AWG"), reason: "voltage-drop" },
+          },
+        ],
+        jumper: { material: "copper" },
+      });
+    const basis = {
+      kind: "basis",
+      role: "equipment-grounding-conductor",
+      use: "no-increase",
+      citation,
+    } as const;
+    expect(jumperOf([]).governs).toBe("increase");
+    expect(jumperOf([basis]).governs).toBe("rating-row");
+    expect(said(jumperOf([basis]))).toEqual(inForce);
+    expect(said(jumperOf([{ ...basis, when: onRoofs }]))).toEqual(unknown);
   });
 });
 

@@ -350,6 +350,18 @@ describe("an existing building whose grounded conductor stays the fault path", (
   });
 });
 
+describe("a conductor with the jumper at the source", () => {
+  const atSource = { system: "separately-derived", jumperAt: "source" } as const;
+
+  it("is required where it is a phase, or stays the fault path of a building", () => {
+    const outcome = (change: Partial<GroundedConductorInput> = {}) =>
+      ask(sets(1, "500 kcmil"), { ...atSource, ...change }).outcome;
+    expect(outcome()).toMatchObject({ kind: "not-required" });
+    expect(outcome({ grounded: "phase" })).toMatchObject({ size: "500 kcmil" });
+    expect(outcome({ rebondedAtBuildingWithDevice: 200 })).toMatchObject({ size: "6 AWG" });
+  });
+});
+
 describe("bad input", () => {
   it.each([
     [{ system: "separately-derived" }, "missing", "jumperAt"],
