@@ -396,6 +396,37 @@ describe("an amendment", () => {
     expect(said(jumper(code, 1, "250 kcmil"))).toEqual([]);
   });
 
+  it("takes away with it none that stands at another place", () => {
+    const earlier = { jurisdiction: "Nowhere", section: "Sec. 0" };
+    const cell = {
+      kind: "cell",
+      table: "bonding-conductor",
+      row: "350 kcmil",
+      column: "copper",
+      size: "1/0 AWG",
+    } as const;
+    const reading = {
+      kind: "reading",
+      reading: "cap-on-small-supplies",
+      alternative: "large-supplies-only",
+    } as const;
+    const floor = { kind: "floor", role: "main-bonding-jumper", copper: "2/0 AWG" } as const;
+    const pairs: readonly (readonly [object, object, StandardSize])[] = [
+      [cell, { ...cell, table: "electrode-conductor" }, "250 kcmil"],
+      [cell, { ...cell, column: "aluminum" }, "250 kcmil"],
+      [cell, { ...cell, row: "600 kcmil" }, "250 kcmil"],
+      [floor, { ...cell, row: "600 kcmil" }, "250 kcmil"],
+      [reading, { kind: "reading", reading: "copper-clad-to-rods", alternative: "as-aluminum" }, "10 AWG"],
+    ];
+    for (const [first, second, size] of pairs) {
+      const amendments = [
+        { ...first, citation: earlier },
+        { ...second, citation },
+      ] as unknown as readonly Amendment[];
+      expect(said(jumper(amend({ year: "2020" }, ...amendments), 1, size))).toEqual([]);
+    }
+  });
+
   it("of another role is said where the result hangs on it", () => {
     const jumperOf = (amendments: NonNullable<Code["amendments"]>) =>
       sizeEquipmentBondingJumper({
