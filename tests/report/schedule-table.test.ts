@@ -102,9 +102,7 @@ describe("a written check", () => {
 
   it("counts the verdicts, the faults first", () => {
     expect(lines).toContainEqual(
-      expect.stringMatching(
-        /^short 4, too few 2, missing 2, wrong place 1, not in the schedule 1, /,
-      ),
+      expect.stringMatching(/^short 4, too few 2, missing 2, wrong place 1, not in the schedule 1, /),
     );
   });
 });
