@@ -6,6 +6,7 @@ import { buildSchedule, reportAsHtml } from "bondmil";
 import { afterAll, describe, expect, it } from "vitest";
 import { mostBytes } from "../../src/command/source.js";
 import { demo } from "../installation/drawings.js";
+import { need } from "../needs.js";
 import { root } from "./run-here.js";
 
 const shop = "docs/drawings/shop.json";
@@ -27,26 +28,21 @@ function inShell(line: string): {
 }
 
 describe("an output of the process that fails", () => {
-  const isThere = existsSync("/dev/full");
-  if (!isThere) console.warn("tests/command: a full disk is skipped, there is no /dev/full");
+  const full = need("/dev/full", existsSync("/dev/full"), "a full disk is not tried");
 
-  it.skipIf(!isThere)(
-    `is noticed on a full disk${isThere ? "" : " (skipped: no /dev/full)"}`,
-    patience,
-    () => {
-      const told = expect.stringContaining("bondmil: standard output cannot be written");
-      expect(inShell(`bondmil schedule ${shop} > /dev/full`)).toEqual({ code: 6, output: "", errors: told });
-      const lines = `${barn}\n`.repeat(3);
-      writeFileSync(join(folder, "lines"), lines);
-      expect(inShell('bondmil stream < "$folder/lines" > /dev/full')).toEqual({
-        code: 6,
-        output: "",
-        errors: told,
-      });
-      expect(inShell("bondmil schedule no/such.json 2> /dev/full").code).toBe(4);
-      expect(inShell(`bondmil schedule ${shop} 2> /dev/full`).code).toBe(0);
-    },
-  );
+  it.skipIf(full.isMissing)(`is noticed on a full disk${full.because}`, patience, () => {
+    const told = expect.stringContaining("bondmil: standard output cannot be written");
+    expect(inShell(`bondmil schedule ${shop} > /dev/full`)).toEqual({ code: 6, output: "", errors: told });
+    const lines = `${barn}\n`.repeat(3);
+    writeFileSync(join(folder, "lines"), lines);
+    expect(inShell('bondmil stream < "$folder/lines" > /dev/full')).toEqual({
+      code: 6,
+      output: "",
+      errors: told,
+    });
+    expect(inShell("bondmil schedule no/such.json 2> /dev/full").code).toBe(4);
+    expect(inShell(`bondmil schedule ${shop} 2> /dev/full`).code).toBe(0);
+  });
 
   it("is noticed where a file takes a part only", patience, () => {
     const whole = reportAsHtml(demo("shop"));

@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { exitCodes } from "../../src/command/exit-codes.js";
+import { need } from "../needs.js";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
@@ -66,6 +67,7 @@ const call = `const { outcome } = sizeMainBondingJumper({
   supply: { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] },
   jumper: { material: "copper" },
 });`;
+const full = need("/dev/full", existsSync("/dev/full"), "a full disk is not tried");
 const expected = { kind: "conductor", size: "250 kcmil", quantity: 1 };
 const table = "bondmil/tables/electrode-conductor.json";
 
@@ -140,13 +142,10 @@ console.log(rows.length > 0 && rows.every(({ verdict }) => verdict === "met"), e
     expect(run(folder, join("node_modules", ".bin", "bondmil"), "--version").trim()).toBe(version);
   });
 
-  it.skipIf(!existsSync("/dev/full"))(
-    `brings a command that notices a full disk${existsSync("/dev/full") ? "" : " (skipped: no /dev/full)"}`,
-    () => {
-      const script = 'node_modules/.bin/bondmil --help > /dev/full; echo "$?"';
-      expect(run(folder, "bash", "-c", script).trim()).toBe(`${exitCodes.output.code}`);
-    },
-  );
+  it.skipIf(full.isMissing)(`brings a command that notices a full disk${full.because}`, () => {
+    const script = 'node_modules/.bin/bondmil --help > /dev/full; echo "$?"';
+    expect(run(folder, "bash", "-c", script).trim()).toBe(`${exitCodes.output.code}`);
+  });
 
   it("lets its tables be read as JSON", () => {
     const script = `const table = require("${table}"); console.log(table.id);`;
