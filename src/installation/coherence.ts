@@ -1,4 +1,5 @@
 import { columnOf } from "../conductor/index.js";
+import { mostControlTransformerAmperes } from "../rules/small-supplies.js";
 import { conductorsOf } from "../supply/sums.js";
 import type { Drawing } from "./document.js";
 import { type Fault, fault, type Keys } from "./fault.js";
@@ -85,7 +86,26 @@ function derivedFaults(system: Derived, at: Keys): readonly Fault[] {
     ...(isOdd
       ? [fault("unknown-value", keys, "false", true, "only a transformer is a control transformer")]
       : []),
+    ...(source.controlTransformer === true && !isOdd ? largeControlTransformer(system, at) : []),
   ];
+}
+
+function largeControlTransformer({ disconnects }: Derived, at: Keys): readonly Fault[] {
+  const most = mostControlTransformerAmperes;
+  const advice = `a transformer of at most 1000 VA gives no more than ${most} A at 10 V; leave controlTransformer out, or mend the rating`;
+  return disconnects.flatMap(({ amperes }, i) =>
+    amperes <= most
+      ? []
+      : [
+          fault(
+            "out-of-range",
+            [...at, "disconnects", i, "amperes"],
+            `at most ${most} A, of a control transformer`,
+            amperes,
+            advice,
+          ),
+        ],
+  );
 }
 
 function systemFaults(system: Service | Derived, at: Keys): readonly Fault[] {

@@ -1,9 +1,11 @@
 import type { Code } from "../edition/index.js";
 import { groundingElectrodeConductorBuildingPolicies } from "../edition/tables/policies.generated.js";
-import { buildingOnBranchCircuit } from "../edition/tables/sections.generated.js";
+import { branchCircuitRating, buildingOnBranchCircuit } from "../edition/tables/sections.generated.js";
 import { sizeEquipmentGroundingConductor } from "../rules/equipment-grounding-conductor.js";
 import type { GroundingRun } from "../rules/equipment-grounding-conductor-input.js";
 import { notRequired } from "../rules/finish.js";
+import { ratingOf } from "../rules/protected-circuit.js";
+import { mostSharedBranchCircuitAmperes } from "../rules/small-supplies.js";
 import { sizeSupplySideBondingJumper } from "../rules/supply-side-bonding-jumper.js";
 import type { Drawing } from "./document.js";
 import type { DrawingInCode, ScheduledConductor, ScheduledPart } from "./schedule.js";
@@ -95,7 +97,13 @@ function electrodesOfBuilding({ drawing, code }: DrawingInCode, building: DrawnB
       "building-on-one-branch-circuit",
       buildingOnBranchCircuit[code.year],
     );
-    return { conductors: [scheduled(`grounding-electrode-conductor ${id}`, id, "electrodes", result)] };
+    const device = drawing.circuits?.find((circuit) => circuit.id === feeder)?.device;
+    const isLarge = device !== undefined && ratingOf(device) > mostSharedBranchCircuitAmperes;
+    const { section } = branchCircuitRating[code.year];
+    return {
+      conductors: [scheduled(`grounding-electrode-conductor ${id}`, id, "electrodes", result)],
+      cautions: isLarge ? [{ code: "larger-than-shared-branch-circuit", section, at: id }] : [],
+    };
   }
   const supply = drawing.circuits?.find((circuit) => circuit.id === feeder)?.conductors;
   if (electrodes.length === 0 || supply === undefined) {

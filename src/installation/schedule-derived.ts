@@ -17,6 +17,7 @@ import {
   wholeServing,
 } from "./derived-system.js";
 import { derivedViolations } from "./derived-violations.js";
+import { ratingCautions } from "./rating-cautions.js";
 import type { ScheduledConductor, ScheduledPart } from "./schedule.js";
 import { type ElectrodesOf, electrodePart, isOnCommon } from "./schedule-electrodes.js";
 import { impedanceConductors } from "./schedule-impedance.js";
@@ -55,7 +56,12 @@ export function derivedPart(at: DerivedInCode): ScheduledPart {
       ...electrodes.conductors,
     ]),
     violations: derivedViolations(at),
-    cautions: [...derivedCautions(at), ...parallelCautions(runs, at), ...(electrodes.cautions ?? [])],
+    cautions: [
+      ...derivedCautions(at),
+      ...ratingCautions(system.disconnects, runs, code.year),
+      ...parallelCautions(runs, at),
+      ...(electrodes.cautions ?? []),
+    ],
     notSized: hasNone
       ? [
           {

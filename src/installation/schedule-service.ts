@@ -16,6 +16,7 @@ import { sizeGroundingElectrodeConductor } from "../rules/grounding-electrode-co
 import { sizeMainBondingJumper } from "../rules/main-bonding-jumper.js";
 import type { NotRequiredReason } from "../rules/result.js";
 import { sizeSupplySideBondingJumper } from "../rules/supply-side-bonding-jumper.js";
+import { ratingCautions } from "./rating-cautions.js";
 import type { PlacedCaution, ScheduledConductor, ScheduledPart } from "./schedule.js";
 import { type ElectrodeStart, type ElectrodesOf, electrodePart, servedBy } from "./schedule-electrodes.js";
 import { impedanceConductors } from "./schedule-impedance.js";
@@ -64,6 +65,7 @@ export function servicePart(at: ServiceInCode): ScheduledPart {
     violations: serviceViolations(at),
     cautions: [
       ...serviceCautions(at),
+      ...ratingCautions(service.disconnects, runs, code.year),
       ...parallelCautions(runs, at),
       ...racewayCautions(runs, at),
       ...(electrodes.cautions ?? []),

@@ -8,6 +8,7 @@ import { refuseCells } from "../rules/amend.js";
 import { terminationColumn } from "../rules/load.js";
 import { ratingOf } from "../rules/protected-circuit.js";
 import { largestRating } from "../rules/rating-table.js";
+import { carriesMoreThan, mostControlTransformerAmperes } from "../rules/small-supplies.js";
 import type { SupplySet } from "../supply/index.js";
 import { conductorsOf } from "../supply/sums.js";
 import type { Drawing } from "./document.js";
@@ -29,7 +30,10 @@ export function tableFaults(drawing: Drawing): readonly Fault[] {
     ratingFaults(code, amperes, keys);
   return [
     ...services.flatMap((one, i) => systemFaults(one, drawing, code, ["services", i])),
-    ...derivedSystems.flatMap((one, i) => systemFaults(one, drawing, code, ["derivedSystems", i])),
+    ...derivedSystems.flatMap((one, i) => [
+      ...systemFaults(one, drawing, code, ["derivedSystems", i]),
+      ...controlTransformerFaults(one, code, ["derivedSystems", i]),
+    ]),
     ...generators.flatMap(({ supply, deviceAmperes }, i) => [
       ...supplyFaults(supply, code, ["generators", i, "supply"]),
       ...rating(deviceAmperes, ["generators", i, "deviceAmperes"]),
@@ -91,6 +95,19 @@ function systemFaults(system: Service | Derived, drawing: Drawing, code: Code, a
       : []),
     ...ringFaults(electrodes, code, at),
   ];
+}
+
+/** Conductors that no transformer of at most 1000 VA has. */
+function controlTransformerFaults({ source, runs }: Derived, { year }: Code, at: Keys): readonly Fault[] {
+  if (source.controlTransformer !== true || source.kind !== "transformer") return [];
+  const most = mostControlTransformerAmperes;
+  return runs.flatMap(({ supply }, i) => {
+    const sets = "sets" in supply ? { sets: supply.sets } : supplyForLoad(supply.forLoad, year);
+    if (sets === null || !carriesMoreThan(sets, most, year)) return [];
+    const expected = `conductors for at most ${most} A, of a control transformer`;
+    const advice = "a transformer of at most 1000 VA gives no such current; leave controlTransformer out";
+    return [fault("out-of-range", [...at, "runs", i, "supply"], expected, supply, advice)];
+  });
 }
 
 function supplyFaults(supply: DrawnSupply, { year }: Code, keys: Keys): readonly Fault[] {

@@ -33,6 +33,8 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
   "more-than-six-disconnects": "More than six disconnects for one service are not permitted. Sized as found.",
   "jumper-in-wireway":
     "A jumper in a wireway or gutter is a supply-side bonding jumper; it does not replace the main bonding jumper in each enclosure.",
+  "conductors-below-rating":
+    "The ungrounded conductors to this disconnect carry less than its rating, by more than the next standard size would allow. Check both: every size here follows from the conductors.",
   "electrode-limit-not-for-material":
     "For this electrode the section names a largest size in other materials only, so the table stands.",
   "common-conductor-of-services-only":

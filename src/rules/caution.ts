@@ -23,6 +23,7 @@ export const cautionCodes = [
   "assembly-narrowed",
   "more-than-six-disconnects",
   "jumper-in-wireway",
+  "conductors-below-rating",
   "outdoor-source",
   "amended",
   "amendment-condition-unknown",

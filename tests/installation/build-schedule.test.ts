@@ -11,7 +11,17 @@ import {
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { anyDrawing, copper, demo, demoNames, derived, drawing, service, setsOf } from "./drawings.js";
+import {
+  anyDrawing,
+  copper,
+  demo,
+  demoNames,
+  derived,
+  drawing,
+  refused,
+  service,
+  setsOf,
+} from "./drawings.js";
 
 /** Id, quantity and size of every conductor, or why none is required. */
 function shown({ conductors }: Schedule): readonly (readonly [string, number, string])[] {
@@ -358,6 +368,28 @@ describe("a service", () => {
     expect(schedule.violations).toEqual([]);
   });
 
+  it("says where conductors carry clearly less than the disconnect is rated for", () => {
+    const said = (size: string, amperes: number, count = 1) =>
+      cautionsOf(
+        buildSchedule(
+          drawing({
+            services: [
+              service({
+                runs: [run("R1", "U1", "D1", setsOf(count, size))],
+                disconnects: [{ id: "D1", designation: "service-disconnect", amperes }],
+              }),
+            ],
+          }),
+        ),
+      ).filter(([code]) => code === "conductors-below-rating");
+    expect(said("3 AWG", 4000)).toEqual([["conductors-below-rating", "D1"]]);
+    // 500 kcmil carries 380 A, and the next standard rating is 400 A.
+    expect(said("500 kcmil", 400)).toEqual([]);
+    expect(said("500 kcmil", 600)).toEqual([["conductors-below-rating", "D1"]]);
+    expect(said("500 kcmil", 1140, 3)).toEqual([]);
+    expect(said("500 kcmil", 1200, 3)).toEqual([["conductors-below-rating", "D1"]]);
+  });
+
   it("wants an electrode connection for each of several enclosures, or one ahead of them", () => {
     const data = six(2, "separate-enclosures");
     const missing = (electrodes: readonly object[], parts: object = {}) =>
@@ -385,7 +417,7 @@ describe("a service", () => {
     const parallel = buildSchedule(
       drawing({ services: [service({ runs: [run("R1", "U1", "D1", setsOf(2, "1 AWG"))] })] }),
     );
-    expect(parallel.cautions).toEqual([{ code: "parallel-below-1-0", section: "310.10(G)", at: "R1" }]);
+    expect(parallel.cautions).toContainEqual({ code: "parallel-below-1-0", section: "310.10(G)", at: "R1" });
     const several = service({
       disconnects: ["D1", "D2"].map((id) => ({
         id,
@@ -753,12 +785,34 @@ describe("a separately derived system", () => {
 
   it("of a control transformer needs no electrode conductor; of another without electrodes says so", () => {
     const source = { id: "T1", kind: "transformer" as const, outdoors: false, controlTransformer: true };
-    const control = system({ source, electrodes: [] });
+    const control = system({
+      source,
+      electrodes: [],
+      runs: [run("Y1", "T1", "P1", setsOf(1, "10 AWG"))],
+      disconnects: [{ id: "P1", amperes: 30 }],
+    });
     expect(shown(control).at(-1)).toEqual(["grounding-electrode-conductor X1", 0, "control-transformer"]);
     expect(control.notSized).toEqual([]);
     expect(system({ electrodes: [] }).notSized).toEqual([
       { what: "grounding electrode conductor of X1", see: "250.30(A)(5)" },
     ]);
+  });
+
+  it("takes no large source for a control transformer", () => {
+    const source = { id: "T1", kind: "transformer" as const, outdoors: false, controlTransformer: true };
+    const small = { runs: [run("Y1", "T1", "P1", setsOf(1, "10 AWG"))], source, electrodes: [] };
+    const refusal = (parts: object) =>
+      refused(drawing({ derivedSystems: [derived({ ...small, ...parts })] }));
+    expect(refusal({ disconnects: [{ id: "P1", amperes: 100 }] })).toEqual([]);
+    expect(refusal({ disconnects: [{ id: "P1", amperes: 1000 }] })).toEqual([
+      ["out-of-range", "derivedSystems[0].disconnects[0].amperes"],
+    ]);
+    expect(
+      refusal({
+        disconnects: [{ id: "P1", amperes: 20 }],
+        runs: [run("Y1", "T1", "P1", setsOf(1, "500 kcmil"))],
+      }),
+    ).toEqual([["out-of-range", "derivedSystems[0].runs[0].supply"]]);
   });
 
   it("taps a common electrode conductor of a fixed size, which stands in the schedule once", () => {
@@ -868,6 +922,9 @@ describe("what follows a service", () => {
       "grounding-electrode-conductor B1",
       0,
       "building-on-one-branch-circuit",
+    ]);
+    expect(cautionsOf(building({ onSingleBranchCircuit: true }))).toEqual([
+      ["larger-than-shared-branch-circuit", "B1"],
     ]);
     expect(building({}).notSized).toEqual([
       { what: "grounding electrode conductor of B1", see: "250.32(E)" },

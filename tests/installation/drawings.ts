@@ -268,7 +268,7 @@ function asSmallAsItsSource(system: Derived): Derived {
   if (system.source.controlTransformer !== true) return system;
   return {
     ...system,
-    runs: system.runs.map((run) => ({ ...run, supply: setsOf(1, "14 AWG") })),
+    runs: system.runs.map(({ raceways: _, ...run }) => ({ ...run, supply: setsOf(1, "14 AWG") })),
     disconnects: system.disconnects.map((one) => ({ ...one, amperes: 15 })),
   };
 }
