@@ -127,15 +127,14 @@ describe("every complaint", () => {
 });
 
 describe("an option", () => {
-  const seen: string[] = [];
-  const open = (path: string) => {
-    seen.push(path);
-    return (async function* () {
-      yield Buffer.from("[");
-    })();
-  };
-
   it("takes what starts like an option only with an equals sign", async () => {
+    const seen: string[] = [];
+    const open = (path: string) => {
+      seen.push(path);
+      return (async function* () {
+        yield Buffer.from("[");
+      })();
+    };
     const words = ["compare", "--by", "amendment"];
     const apart = await runHere([...words, "--amendments", "--as", "csv"], { open });
     expect([apart.code, apart.errors]).toEqual([
