@@ -37,7 +37,7 @@ describe("an output that fails", () => {
     let ended = false;
     async function* input(): AsyncGenerator<Uint8Array> {
       try {
-        for (;;) {
+        while (read < 10) {
           read += 1;
           yield Buffer.from(`${barn}\n`);
         }
@@ -79,9 +79,9 @@ describe("a source that cannot be read", () => {
   it("is read no further than a drawing can be long", async () => {
     let taken = 0;
     let ended = false;
-    async function* endless(): AsyncGenerator<Uint8Array> {
+    async function* long(): AsyncGenerator<Uint8Array> {
       try {
-        for (;;) {
+        while (taken < 50) {
           taken += 1;
           yield new Uint8Array(1_000_000).fill(0x20);
         }
@@ -96,7 +96,7 @@ describe("a source that cannot be read", () => {
     ] as const) {
       taken = 0;
       ended = false;
-      const ran = await runHere(words, { input: endless(), open: endless });
+      const ran = await runHere(words, { input: long(), open: long });
       expect(ran).toEqual({
         code: exitCodes.refused.code,
         output: "",

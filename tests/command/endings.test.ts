@@ -1,0 +1,152 @@
+import { buildSchedule, type CheckVerdict, checkInstalled, type Drawing } from "bondmil";
+import { describe, expect, it } from "vitest";
+import { exitCodes } from "../../src/command/exit-codes.js";
+import { demo, drawing, service } from "../installation/drawings.js";
+import { runHere } from "./run-here.js";
+
+const shop = "docs/drawings/shop.json";
+const bare = drawing({ services: [service({ electrodes: [] })] });
+const store = { ...demo("cold-store"), installed: [] };
+
+type Installed = NonNullable<Drawing["installed"]>[number];
+
+/** All that the schedule of a drawing asks for, with one conductor of it as it is said. */
+function installed(drawn: Drawing, one: string, changed: Partial<Installed> | null): Drawing {
+  const all = buildSchedule(drawn)
+    .conductors.filter(({ quantity }) => quantity > 0)
+    .map(
+      ({ id, quantity, result: { material, outcome } }): Installed => ({
+        conductor: id,
+        size: outcome.kind === "conductor" ? outcome.size : "2000 kcmil",
+        material,
+        quantity,
+      }),
+    );
+  return {
+    ...drawn,
+    installed: all.flatMap((each) => {
+      if (each.conductor !== one) return [each];
+      return changed === null ? [] : [{ ...each, ...changed }];
+    }),
+  };
+}
+
+const jumper = "main-bonding-jumper D1";
+const stranger = { conductor: "jumper of nothing", size: "4 AWG", material: "copper" } as const;
+const whole = installed(bare, jumper, {});
+
+describe("a check ends by its verdicts", () => {
+  it.each<readonly [verdict: CheckVerdict, code: number, drawn: Drawing]>([
+    ["sufficient-on-unconfirmed-values", 0, whole],
+    ["larger-than-needed", 0, installed(bare, jumper, { size: "500 kcmil" })],
+    ["short", 1, installed(bare, jumper, { size: "14 AWG" })],
+    ["too-few", 1, installed(store, "grounded-conductor lateral", { quantity: 1 })],
+    ["missing", 1, installed(bare, jumper, null)],
+    ["wrong-material", 1, installed(bare, jumper, { material: "aluminum", size: "500 kcmil" })],
+    ["wrong-place", 1, installed(bare, jumper, { at: "pole" })],
+    ["not-in-schedule", 1, { ...whole, installed: [...(whole.installed ?? []), stranger] }],
+  ])("%s", async (verdict, code, drawn) => {
+    const input = JSON.stringify(drawn);
+    const verdicts = checkInstalled(input).conductors.map((one) => one.verdict);
+    const beside = ["sufficient", "sufficient-on-unconfirmed-values"];
+    const [only = beside[1], ...more] = verdicts.filter((one) => !beside.includes(one));
+    expect([only, more]).toEqual([verdict, []]);
+    expect((await runHere(["check"], { input })).code).toBe(code);
+  });
+});
+
+describe("every answer", () => {
+  it.each([
+    ["schedule", ["text", "markdown", "csv", "json", "html"]],
+    ["report", ["html", "markdown", "svg"]],
+    ["check", ["text", "markdown", "csv", "json", "html"]],
+    ["compare", ["text", "markdown", "csv", "json", "html"]],
+  ] as const)("of %s ends with one line break and its code, in each format", async (name, formats) => {
+    for (const format of formats) {
+      const { code, output } = await runHere([name, shop, "--as", format]);
+      expect([name, format, code]).toEqual([name, format, name === "check" ? 1 : 0]);
+      expect([format, /[^\n]\n$/.test(output)]).toEqual([format, true]);
+    }
+    expect((await runHere(["report", shop, "--as", "svg"])).output.startsWith("<svg")).toBe(true);
+  });
+
+  it("is fitted to a terminal where it is for reading, and only there", async () => {
+    const columns = 50;
+    const plain = await runHere(["schedule", shop, "--as", "json"]);
+    expect(await runHere(["schedule", shop, "--as", "json"], { columns })).toEqual(plain);
+    const csv = await runHere(["schedule", shop, "--as", "csv"]);
+    expect(await runHere(["schedule", shop, "--as", "csv"], { columns })).toEqual(csv);
+    const { output } = await runHere(["help"], { columns });
+    expect(Math.max(...output.split("\n").map(({ length }) => length))).toBeLessThanOrEqual(columns);
+    const unfitted = await runHere(["help"]);
+    expect(Math.max(...unfitted.output.split("\n").map(({ length }) => length))).toBeGreaterThan(columns);
+  });
+});
+
+describe("every complaint", () => {
+  it("names what is refused, and is fitted to a terminal", async () => {
+    const open = async function* () {
+      yield Buffer.from('{"format":1}');
+    };
+    const { code, errors } = await runHere(["schedule", "barn.json"], { open });
+    expect([code, errors]).toEqual([
+      2,
+      expect.stringMatching(/^bondmil: barn\.json is refused, 3 things are wrong:\n/),
+    ]);
+    const narrow = await runHere(["schedule", "barn.json"], {
+      open,
+      errorColumns: 60,
+      environment: { NO_COLOR: "1" },
+    });
+    const lengths = narrow.errors.split("\n").map(({ length }) => length);
+    expect(Math.max(...lengths)).toBeLessThanOrEqual(60);
+    expect(narrow.errors.split("\n").length).toBeGreaterThan(errors.split("\n").length);
+    const one = await runHere(["schedule"], { input: "{" });
+    expect(one.errors).toMatch(/^bondmil: standard input is refused, one thing is wrong:\n {2}the whole: /);
+  });
+
+  it("says once where more is told", async () => {
+    const { errors } = await runHere(["schedul"]);
+    expect(errors).toBe(
+      'bondmil: there is no subcommand "schedul"; did you mean schedule? See bondmil --help.\n',
+    );
+    const none = await runHere(["zzzzzzzz"]);
+    expect(none.errors).toBe(
+      'bondmil: there is no subcommand "zzzzzzzz"; there are schedule, report, check, compare, stream, corpus. See bondmil --help.\n',
+    );
+  });
+
+  it("of a defect shows where it is", async () => {
+    const open = () => {
+      throw new TypeError("odd");
+    };
+    const { code, errors } = await runHere(["schedule", "a.json"], { open });
+    expect(code).toBe(exitCodes.defect.code);
+    expect(errors).toMatch(/^bondmil: this is a defect of bondmil, [^\n]*\nTypeError: odd\n +at /);
+  });
+});
+
+describe("an option", () => {
+  it("takes what starts like an option only with an equals sign", async () => {
+    const seen: string[] = [];
+    const open = (path: string) => {
+      seen.push(path);
+      return (async function* () {
+        yield Buffer.from("[");
+      })();
+    };
+    const words = ["compare", "--by", "amendment"];
+    const apart = await runHere([...words, "--amendments", "--as", "csv"], { open });
+    expect([apart.code, apart.errors]).toEqual([
+      3,
+      expect.stringContaining("--amendments wants a value: a file"),
+    ]);
+    const joined = await runHere([...words, "--amendments=--as"], { open });
+    expect([joined.code, seen]).toEqual([2, ["--as"]]);
+    expect(joined.errors).toMatch(/^bondmil: --as is not JSON: (?!SyntaxError)/);
+  });
+
+  it("leaves a path to be read where standard input is a terminal", async () => {
+    expect((await runHere(["schedule", shop], { inputIsTerminal: true })).code).toBe(0);
+  });
+});
