@@ -1,8 +1,8 @@
-import { readCode } from "../edition/index.js";
+import { type Code, citeAmendment, overruledReadings, readCode } from "../edition/index.js";
 import { readAll } from "../input/reader.js";
 import { fingerprintOf } from "./fingerprint.js";
 import { readDrawing } from "./read-drawing.js";
-import type { DrawingInCode, Schedule, ScheduledPart } from "./schedule.js";
+import type { DrawingInCode, PlacedCaution, Schedule, ScheduledPart } from "./schedule.js";
 import { buildingPart, circuitPart, generatorPart } from "./schedule-circuits.js";
 import { commonConductors } from "./schedule-common.js";
 import { derivedPart } from "./schedule-derived.js";
@@ -63,11 +63,20 @@ export function buildSchedule(source: unknown): Schedule {
     edition: code.year,
     code,
     conductors,
-    cautions: parts.flatMap((part) => part.cautions ?? []),
+    cautions: [...overruled(code), ...parts.flatMap((part) => part.cautions ?? [])],
     notSized: parts.flatMap((part) => part.notSized ?? []),
     totals: totalsOf(conductors),
   };
   return { ...unsigned, fingerprint: fingerprintOf(unsigned) };
+}
+
+/** Readings that the drawing chooses in vain; some of them place a conductor, so that no result could say it. */
+function overruled(code: Code): readonly PlacedCaution[] {
+  return overruledReadings(code).map(({ id, by }) => ({
+    code: "enforced-reading-overrules-chosen",
+    section: citeAmendment(by),
+    at: `code.readings.${id}`,
+  }));
 }
 
 function partsOf(at: DrawingInCode): readonly ScheduledPart[] {

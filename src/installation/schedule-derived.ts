@@ -5,6 +5,7 @@ import {
   impedanceJumper,
   ungroundedDerived,
 } from "../edition/tables/sections.generated.js";
+import { isAlwaysWire } from "../rules/amendment-effects.js";
 import { notRequired } from "../rules/finish.js";
 import { sizeSystemBondingJumper } from "../rules/system-bonding-jumper.js";
 import type { Supply } from "../supply/index.js";
@@ -31,7 +32,8 @@ export function derivedPart(at: DerivedInCode): ScheduledPart {
   const kind = "separately-derived";
   const inRuns: RunsOfSystem = { drawing, code, kind, grounding };
   const supply = wholeSupply(at);
-  const isExcused = source.controlTransformer === true;
+  const isExcused =
+    source.controlTransformer === true && !isAlwaysWire(code, "grounding-electrode-conductor");
   const all = system.electrodes ?? [];
   const own = isExcused ? [] : all.filter((one) => !isOnCommon(one, all, common?.id));
   const electrodes = electrodePart({
@@ -121,6 +123,7 @@ function jumperPlaces(at: DerivedInCode): readonly JumperPlace[] {
 function replacesSupplySideJumper(at: DerivedInCode): boolean {
   const { system, code } = at;
   const drawn = system.jumperAt === "both-ends" && hasGroundedConductor(system);
+  if (isAlwaysWire(code, "supply-side-bonding-jumper")) return false;
   return drawn && mayHaveBothEnds(at) && !supplySideJumperWithBothEnds[code.year];
 }
 

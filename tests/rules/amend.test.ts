@@ -232,7 +232,9 @@ describe("other kinds", () => {
     );
     const result = electrode(code, sets(1, "4 AWG"));
     expect(result.outcome).toMatchObject({ size: "6 AWG" });
-    expect(result.steps.find(({ kind }) => kind === "row")?.citation.section).toBe("Example County, Sec. 1");
+    expect(result.steps.find(({ kind }) => kind === "row")?.citation.section).toBe(
+      "Table 250.66 as amended by Example County, Sec. 1",
+    );
     const rated = amend(
       { year: "2023" },
       { kind: "cell", table: "equipment-grounding", row: 400, column: "copper", size: "2 AWG", citation },

@@ -93,16 +93,6 @@ describe("an amendment of one role", () => {
     expect(ofJumpers.governs).toBe("increase");
   });
 
-  it("lifts no increase by standing on another table", () => {
-    const basis = {
-      kind: "basis",
-      role: "equipment-grounding-conductor",
-      use: "equipment-grounding-table",
-      citation,
-    } as const;
-    expect(equipment(under(basis)).governs).toBe("increase");
-  });
-
   it("leaves a metal raceway to serve in place of another's wire", () => {
     const serves = (role: "supply-side-bonding-jumper" | "equipment-grounding-conductor") =>
       sizeSupplySideBondingJumper({
@@ -160,7 +150,8 @@ describe("the equipment grounding table as another basis", () => {
     const result = neutral(under(basis, { circumstances: { serviceAmperes: 200 } }));
     expect(result.steps.map(({ kind }) => kind)).toEqual(["rating-row", "standard-size"]);
     expect(result).toMatchObject({ governs: "rating-row", requiredArea: 26240 });
-    expect(sections(result)[0]).toBe(cited);
+    expect(sections(result)[0]).toBe("Table 250.122");
+    expect(result.citation).toEqual({ section: cited, evidence: "vouched" });
     expect(cautions(result)).toEqual([]);
   });
 
@@ -168,15 +159,6 @@ describe("the equipment grounding table as another basis", () => {
     const open = neutral(under(basis));
     expect(cautions(open)).toEqual([{ code: "amendment-condition-unknown", section: cited }]);
     expect(open.steps).toEqual(neutral({ year }).steps);
-  });
-
-  it("is not what a lifted increase or ceiling asks for", () => {
-    const other = under({ ...basis, use: "no-increase" } as Amendment, {
-      circumstances: { serviceAmperes: 200 },
-    });
-    expect(neutral(other).steps.map(({ kind }) => kind)).toEqual(
-      neutral({ year }).steps.map(({ kind }) => kind),
-    );
   });
 });
 
