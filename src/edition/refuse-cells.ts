@@ -21,42 +21,39 @@ interface PrintedRow {
  * less: with any of the conditions met and any not.
  */
 export function refuseCells(list: Reader, year: EditionYear, amendments: readonly Amendment[]): void {
+  const listed = amendments.flatMap((cell, place): ListedCell[] =>
+    cell.kind === "cell" ? [{ cell, place }] : [],
+  );
+  const isInTable = ({ cell }: ListedCell): boolean =>
+    printedRows(year, cell).some(({ end }) => end === endOfRow(cell.row));
   const columns = new Map<string, ListedCell[]>();
-  for (const [place, cell] of amendments.entries()) {
-    if (cell.kind !== "cell") continue;
-    const printed = printedRows(year, cell);
-    if (!printed.some(({ end }) => end === endOfRow(cell.row))) {
-      const expected = `a row of the ${cell.table} table of ${year}`;
-      refuse(
-        readerOf(list, { cell, place }, "row"),
-        "unknown-value",
-        expected,
-        "name the row as the table does",
-      );
-      continue;
-    }
-    const key = `${cell.table} ${cell.column}`;
-    columns.set(key, [...(columns.get(key) ?? []), { cell, place }]);
+  for (const one of listed.filter(isInTable)) {
+    const key = `${one.cell.table} ${one.cell.column}`;
+    columns.set(key, [...(columns.get(key) ?? []), one]);
   }
-  for (const cells of columns.values()) refuseColumn(list, year, cells);
+  const clashes = new Set([...columns.values()].map((cells) => clashIn(year, cells)));
+  for (const one of listed) {
+    if (!isInTable(one)) {
+      const expected = `a row of the ${one.cell.table} table of ${year}`;
+      refuse(readerOf(list, one, "row"), "unknown-value", expected, "name the row as the table does");
+    } else if (clashes.has(one)) {
+      const expected = "a size that keeps the table rising";
+      refuse(readerOf(list, one, "size"), "out-of-order", expected, "a larger row never asks for less");
+    }
+  }
 }
 
-function refuseColumn(list: Reader, year: EditionYear, cells: readonly ListedCell[]): void {
+/** The first amended cell of a column that lets a larger row ask for less. */
+function clashIn(year: EditionYear, cells: readonly ListedCell[]): ListedCell | undefined {
   const [first] = cells;
-  if (first === undefined) return;
+  if (first === undefined) return undefined;
   const rows = printedRows(year, first.cell).map(({ end, size }) => {
     return possibleSizes(
       size,
       cells.filter(({ cell }) => endOfRow(cell.row) === end),
     );
   });
-  for (const [i, row] of rows.entries()) {
-    const clash = clashBetween(row, rows[i + 1] ?? []);
-    if (clash === undefined) continue;
-    const expected = "a size that keeps the table rising";
-    refuse(readerOf(list, clash, "size"), "out-of-order", expected, "a larger row never asks for less");
-    return;
-  }
+  return rows.map((row, i) => clashBetween(row, rows[i + 1] ?? [])).find((clash) => clash !== undefined);
 }
 
 /** What a row may ask for, and under which conditions it does: one that holds, and those that do not. */

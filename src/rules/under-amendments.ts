@@ -18,7 +18,8 @@ import { equipmentGroundingArea, largestRating } from "./rating-table.js";
 export function underAmendments(decided: Decided): Decided {
   const based = onOtherBasis(decided);
   const floors = amendedFloors(based.code, based.role, based.material);
-  return { ...based, steps: [...based.steps, ...floors], ...limited(based, [], floors) };
+  const { requiredArea, governs } = limited(based, [], floors);
+  return { ...based, steps: [...based.steps, ...floors], requiredArea, governs };
 }
 
 /** Whether an amendment is only laid over what the edition decides, so that the decision itself is the same without it. */
@@ -68,10 +69,9 @@ function onOtherBasis(decided: Decided): Decided {
     : null;
   if (other === null) return decided;
   const beside = steps.filter(isBesideTable);
-  const [row, ...others] = [other.row, ...beside];
-  const governing = others.reduce<BesideTable>(
+  const governing = beside.reduce<BesideTable>(
     (so, step) => (step.requiredArea > so.requiredArea ? step : so),
-    row ?? other.row,
+    other.row,
   );
   return {
     ...decided,
