@@ -61,11 +61,10 @@ export function overruled(code: Code, differsUnder: (code: Code) => boolean): re
 }
 
 function said({ amendments = [] }: Code, codeOf: (one: Amendment) => CautionCode | null): readonly Caution[] {
-  const found = amendments.flatMap((one): Caution[] => {
+  return amendments.flatMap((one): Caution[] => {
     const code = codeOf(one);
     return code === null ? [] : [{ code, section: citeAmendment(one) }];
   });
-  return [...new Map(found.map((one) => [`${one.code} ${one.section}`, one])).values()];
 }
 
 function cautionOf(
