@@ -103,6 +103,7 @@ export {
   type CellAmendment,
   type Circumstances,
   type Citation,
+  type CitedEvidence,
   type Code,
   type EditionYear,
   type ElectrodeKind,

@@ -1,4 +1,11 @@
-import { type ByEdition, type Citation, type Code, chosenReading } from "../edition/index.js";
+import {
+  type ByEdition,
+  type Citation,
+  type Code,
+  chosenReading,
+  citeAmendment,
+  enforcedReading,
+} from "../edition/index.js";
 import {
   supplySideSourceElectrodeConductor,
   supplySideSourceIsServiceLike,
@@ -126,9 +133,10 @@ function electrodeConductorOfSource(at: Asked): Pick<Answer, "electrodeConductor
   }
   const id = "electrode-conductor-of-supply-side-source";
   const chosen = chosenReading(code, id);
+  const by = enforcedReading(code, id);
   const standing = chosen === "required" ? "required" : "permitted";
   return {
     electrodeConductor: { standing, note: "letters-left-behind", citation },
-    readings: [{ id, chosen }],
+    readings: [{ id, chosen, ...(by && { enforcedBy: citeAmendment(by) }) }],
   };
 }

@@ -73,8 +73,12 @@ export interface DesignationBonding {
   readonly electrodeConductor: DesignationAnswer;
   /** What the conductors on its load side are: a feeder wants an equipment grounding conductor, service conductors do not. */
   readonly beyond: "feeder" | "service-conductors" | "conductors-of-the-source";
-  /** Open readings that decide here, and what was chosen. */
-  readonly readings: readonly { readonly id: keyof Readings; readonly chosen: string }[];
+  /** Open readings that decide here, what was chosen, and the amendment that enforces it, if one does. */
+  readonly readings: readonly {
+    readonly id: keyof Readings;
+    readonly chosen: string;
+    readonly enforcedBy?: string;
+  }[];
   /** Weakest evidence that the answer rests on. */
   readonly evidence: Evidence;
 }

@@ -1,4 +1,4 @@
-import { chosenReading } from "../edition/index.js";
+import { chosenReading, citeAmendment, overruledReadings } from "../edition/index.js";
 import {
   bothEndsAllowedFor,
   outdoorSourceAtSource,
@@ -121,7 +121,7 @@ function inEachEnclosure(input: DerivedSystemInput): Arrangement {
       },
       loadSide(input),
     ],
-    cautions: outdoorCaution(input),
+    cautions: [...outdoorCaution(input), ...(several ? overruledCaution(input) : [])],
   };
 }
 
@@ -240,6 +240,13 @@ function loadSide({ code }: DerivedSystemInput): Connection {
 
 function outdoorCaution({ code, source }: DerivedSystemInput): Arrangement["cautions"] {
   return source.outdoors ? [{ code: "outdoor-source", section: outdoorSource[code.year].section }] : [];
+}
+
+/** Where the electrode conductor lands is a reading that a jurisdiction may enforce against what the code chooses. */
+function overruledCaution({ code }: DerivedSystemInput): Arrangement["cautions"] {
+  return overruledReadings(code)
+    .filter(({ id }) => id === "electrode-connection-with-several-jumpers")
+    .map(({ by }) => ({ code: "enforced-reading-overrules-chosen", section: citeAmendment(by) }));
 }
 
 function idsOf({ enclosures }: DerivedSystemInput): readonly string[] {

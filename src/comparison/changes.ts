@@ -1,4 +1,4 @@
-import type { Citation, Evidence } from "../edition/index.js";
+import type { Citation, CitedEvidence } from "../edition/index.js";
 import type { Caution } from "../rules/caution.js";
 import type { ReadingUsed } from "../rules/result.js";
 import type { Change, ChangeKind, ChangeSubject, ComparedResult, Effect } from "./comparison.js";
@@ -229,7 +229,7 @@ function nameOf(result: ComparedResult): string | null {
   return "name" in result ? result.name : null;
 }
 
-function evidenceOf(result: ComparedResult): Evidence {
+function evidenceOf(result: ComparedResult): CitedEvidence {
   return "evidence" in result ? result.evidence : result.citation.evidence;
 }
 

@@ -1,4 +1,4 @@
-import type { Code, EditionYear, Evidence, Readings } from "../edition/index.js";
+import type { CitedEvidence, Code, EditionYear, Readings } from "../edition/index.js";
 import type { Issue } from "../input/input-error.js";
 import type { CableTrayResult } from "../rules/cable-tray-as-equipment-grounding-conductor.js";
 import type { SizingResult } from "../rules/result.js";
@@ -64,8 +64,8 @@ export interface Change {
   readonly sectionBefore: string | null;
   readonly sectionAfter: string | null;
   /** What is known of these places. A change next to `memory` or `carried` may be a gap in what was read. */
-  readonly evidenceBefore: Evidence | null;
-  readonly evidenceAfter: Evidence | null;
+  readonly evidenceBefore: CitedEvidence | null;
+  readonly evidenceAfter: CitedEvidence | null;
   /** Of a change that another alternative of an open reading would undo: which. */
   readonly because?: ReadingBehind;
 }

@@ -76,8 +76,10 @@ export interface FloorAmendment extends AnyAmendment {
 }
 
 /**
- * Another basis for a role: no increase in proportion, no ceiling for particular electrodes, or the table of equipment grounding
- * conductors by the service's rating in place of the role's own.
+ * Another basis for a role: no increase in proportion (of equipment grounding conductors, which takes the load-side jumpers along, or of
+ * those jumpers alone), no ceiling for particular electrodes (of electrode conductors, which takes the jumpers to electrodes along, or of
+ * those jumpers alone), or the table of equipment grounding conductors by the service's rating in place of the role's own table of
+ * supply areas.
  */
 export interface BasisAmendment extends AnyAmendment {
   readonly kind: "basis";
@@ -141,6 +143,23 @@ export function holds({ when = {} }: Amendment, known: Circumstances = {}): Hold
   ];
   if (tests.includes("no")) return "no";
   return tests.includes("unknown") ? "unknown" : "yes";
+}
+
+/** A code, as far as its amendments go. */
+export interface Amended {
+  readonly amendments?: readonly Amendment[];
+  readonly circumstances?: Circumstances;
+}
+
+/** The amendments of a kind that apply under a code. */
+export function amendmentsInForce<K extends Amendment["kind"]>(
+  { amendments = [], circumstances }: Amended,
+  kind: K,
+): readonly Extract<Amendment, { readonly kind: K }>[] {
+  return amendments.filter(
+    (one): one is Extract<Amendment, { readonly kind: K }> =>
+      one.kind === kind && holds(one, circumstances) === "yes",
+  );
 }
 
 /** How an amendment is cited in a result. */

@@ -1,9 +1,20 @@
 import type { Evidence } from "./evidence.js";
 
-/** A place in the edition that a result names, and how surely its wording or value is known. */
+/**
+ * What is known of a cited place: one of the levels, or `vouched` for the citation of an amendment. Whoever wrote the amendment
+ * answers for it and the library has not read it, so that it neither raises nor lowers the evidence of a result.
+ */
+export type CitedEvidence = Evidence | "vouched";
+
+/** A place in the edition or in an amendment that a result names, and how surely its wording or value is known. */
 export interface Citation {
   /** Section, table or note, for example `Table 250.102(C)(1) note 1`. */
   readonly section: string;
   /** How sure the library is of what stands there in this edition. */
-  readonly evidence: Evidence;
+  readonly evidence: CitedEvidence;
+}
+
+/** A row in which an amendment has put another size. Where the row starts and ends is still known as surely as the table is. */
+export function citeAsAmended({ section, evidence }: Citation, by: string | undefined): Citation {
+  return { section: by === undefined ? section : `${section} as amended by ${by}`, evidence };
 }

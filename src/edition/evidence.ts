@@ -16,7 +16,7 @@ export const evidenceLevels = ["memory", "carried", "bracketed", "single", "conf
 export type Evidence = (typeof evidenceLevels)[number];
 
 /**
- * The weakest of several levels. A chain is as sure as its weakest link.
+ * The weakest of several levels. A chain is as sure as its weakest link; `vouched`, what an amendment says of itself, is passed over.
  *
  * @param levels - levels to compare
  * @returns the weakest; `confirmed` for an empty list
@@ -27,9 +27,9 @@ export type Evidence = (typeof evidenceLevels)[number];
  * weakestEvidence(["single", "carried", "confirmed"]); // => "carried"
  * ```
  */
-export function weakestEvidence(levels: readonly Evidence[]): Evidence {
+export function weakestEvidence(levels: readonly (Evidence | "vouched")[]): Evidence {
   return levels.reduce<Evidence>(
-    (weakest, level) => (rank(level) < rank(weakest) ? level : weakest),
+    (weakest, level) => (level !== "vouched" && rank(level) < rank(weakest) ? level : weakest),
     "confirmed",
   );
 }

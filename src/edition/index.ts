@@ -1,9 +1,11 @@
+export { endOfRow, placeOfCell, ratingTableUnder, supplyTableUnder } from "./amended-tables.js";
 export {
   type AlwaysWireAmendment,
   type AmendableTable,
   type Amendment,
   type AmendmentCitation,
   type AmendmentCondition,
+  amendmentsInForce,
   type BasisAmendment,
   type CellAmendment,
   type Circumstances,
@@ -15,12 +17,14 @@ export {
   type MaterialAmendment,
   type ReadingAmendment,
 } from "./amendment.js";
-export type { Citation } from "./citation.js";
+export { type Citation, type CitedEvidence, citeAsAmended } from "./citation.js";
 export type { Code } from "./code.js";
 export {
-  amendmentsInForce,
   chosenReading,
+  enforcedReading,
+  type OverruledReading,
   otherReadings,
+  overruledReadings,
   policyUnder,
   readCode,
   readingsFor,

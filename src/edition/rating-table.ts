@@ -1,5 +1,4 @@
 import type { ConductorColumn, ConductorSize } from "../conductor/index.js";
-import type { Citation } from "./citation.js";
 import type { Evidence } from "./evidence.js";
 
 /** A row that ends at a rating of the overcurrent device. */
@@ -15,6 +14,6 @@ export interface RatingTable {
   readonly evidence: Evidence;
   /** Evidence of single cells, by "amperes column", where it differs. */
   readonly cells: Readonly<Record<string, Evidence>>;
-  /** Where an amended cell stands, by "amperes column"; absent in a table as printed. */
-  readonly amended?: Readonly<Record<string, Citation>>;
+  /** Who amended a cell, as cited, by "amperes column"; absent in a table as printed. */
+  readonly amended?: Readonly<Record<string, string>>;
 }

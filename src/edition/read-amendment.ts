@@ -18,14 +18,25 @@ import {
   type Circumstances,
   electrodeKinds,
 } from "./amendment.js";
+import { type Own, refuseSenseless } from "./refuse-senseless.js";
 import { roles } from "./role.js";
 import { type Readings, readingFacts } from "./tables/readings.generated.js";
 
 /** Kinds of amendments, a closed set. */
 export const amendmentKinds = ["cell", "floor", "basis", "reading", "material", "always-wire"] as const;
 
+const mostAmendments = 100;
+
 /** Checks a list of amendments in an input. */
 export function readAmendments(at: Reader): readonly Amendment[] | undefined {
+  if (Array.isArray(at.value) && at.value.length > mostAmendments) {
+    return refuse(
+      at,
+      "out-of-range",
+      `at most ${mostAmendments} amendments`,
+      "leave out those of other places",
+    );
+  }
   return Array.isArray(at.value) && at.value.length === 0 ? [] : readList(at, readAmendment);
 }
 
@@ -49,6 +60,7 @@ export function readAmendment(at: Reader): Amendment | undefined {
   const citation = readCitation(member(at, "citation"));
   const when = optional(member(at, "when"), readCondition);
   const own = readOwn(at, kind);
+  if (own !== undefined) refuseSenseless(at, own);
   return own && citation && { ...own, citation, ...(when && { when }) };
 }
 
@@ -60,8 +72,6 @@ const keysOf: Readonly<Record<Amendment["kind"], readonly string[]>> = {
   material: ["role", "material", "allowedFrom"],
   "always-wire": ["role"],
 };
-
-type Own<A = Amendment> = A extends Amendment ? Omit<A, "citation" | "when"> : never;
 
 function readOwn(at: Reader, kind: Amendment["kind"]): Own | undefined {
   switch (kind) {

@@ -1,5 +1,4 @@
 import type { ConductorColumn, ConductorSize } from "../conductor/index.js";
-import type { Citation } from "./citation.js";
 import type { EditionYear } from "./edition-year.js";
 import type { Evidence } from "./evidence.js";
 
@@ -23,6 +22,6 @@ export interface SupplyAreaTable {
   readonly last: Readonly<Record<ConductorColumn, ConductorSize>> | null;
   /** Evidence of single cells, by "place of the row, column", where it differs from that of the table; absent where none does. */
   readonly cells?: Readonly<Record<string, Evidence>>;
-  /** Where an amended cell stands, by "place of the row, column"; absent in a table as printed. */
-  readonly amended?: Readonly<Record<string, Citation>>;
+  /** Who amended a cell, as cited, by "place of the row, column"; absent in a table as printed. */
+  readonly amended?: Readonly<Record<string, string>>;
 }

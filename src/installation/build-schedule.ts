@@ -1,9 +1,15 @@
-import { readCode } from "../edition/index.js";
+import { type Code, citeAmendment, overruledReadings, readCode } from "../edition/index.js";
 import { readAll } from "../input/reader.js";
 import type { Drawing } from "./document.js";
 import { fingerprintOf } from "./fingerprint.js";
 import { readDrawing } from "./read-drawing.js";
-import type { DrawingInCode, Schedule, ScheduledConductor, ScheduledPart } from "./schedule.js";
+import type {
+  DrawingInCode,
+  PlacedCaution,
+  Schedule,
+  ScheduledConductor,
+  ScheduledPart,
+} from "./schedule.js";
 import { buildingPart, circuitPart, generatorPart } from "./schedule-circuits.js";
 import { commonConductors } from "./schedule-common.js";
 import { derivedPart } from "./schedule-derived.js";
@@ -72,7 +78,7 @@ export function scheduleOf(drawing: Drawing): Schedule {
     code,
     violations: [...parts.flatMap((part) => part.violations ?? []), ...forbiddenMaterials(conductors)],
     conductors,
-    cautions: parts.flatMap((part) => part.cautions ?? []),
+    cautions: [...overruled(code), ...parts.flatMap((part) => part.cautions ?? [])],
     notSized: parts.flatMap((part) => part.notSized ?? []),
     totals: totalsOf(conductors),
   };
@@ -91,6 +97,15 @@ function forbiddenMaterials(conductors: readonly ScheduledConductor[]): readonly
     }
   }
   return [...places].map(([section, at]) => ({ code: "material-forbidden", section, at }));
+}
+
+/** Readings that the drawing chooses in vain; some of them place a conductor, so that no result could say it. */
+function overruled(code: Code): readonly PlacedCaution[] {
+  return overruledReadings(code).map(({ id, by }) => ({
+    code: "enforced-reading-overrules-chosen",
+    section: citeAmendment(by),
+    at: `code.readings.${id}`,
+  }));
 }
 
 function partsOf(at: DrawingInCode): readonly ScheduledPart[] {

@@ -195,7 +195,11 @@ function changeOf(
   after: SizingResult,
   quantity: number,
 ): readonly ChangedConductor[] {
-  const known = new Set<CautionCode>(["amended", ...before.cautions.map(({ code }) => code)]);
+  const known = new Set<CautionCode>([
+    "amended",
+    "amendment-without-effect",
+    ...before.cautions.map(({ code }) => code),
+  ]);
   const cautions = after.cautions.map(({ code }) => code).filter((code) => !known.has(code));
   if (before.requiredArea === after.requiredArea && cautions.length === 0) return [];
   const metal = (metalOf(after) - metalOf(before)) * quantity;

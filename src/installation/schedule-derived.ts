@@ -5,6 +5,7 @@ import {
   impedanceJumper,
   ungroundedDerived,
 } from "../edition/tables/sections.generated.js";
+import { isAlwaysWire } from "../rules/amendment-effects.js";
 import { notRequired } from "../rules/finish.js";
 import { sizeSystemBondingJumper } from "../rules/system-bonding-jumper.js";
 import { derivedCautions } from "./derived-cautions.js";
@@ -40,7 +41,7 @@ export function derivedPart(at: DerivedInCode): ScheduledPart {
   const kind = "separately-derived";
   const inRuns: RunsOfSystem = { drawing, code, kind, grounding };
   const servings = [wholeServing(at)];
-  const isExcused = source.controlTransformer === true;
+  const isExcused = isExcusedFromElectrode(at);
   const own = derivedElectrodes(at);
   const electrodes = electrodePart(own);
   const hasNone = own.electrodes.length === 0 && common === undefined && !isExcused;
@@ -76,9 +77,8 @@ export function derivedPart(at: DerivedInCode): ScheduledPart {
 /** What the electrode conductors of a derived system go by; those on a common conductor are not among them. */
 export function derivedElectrodes(at: DerivedInCode): ElectrodesOf {
   const { drawing, code, system } = at;
-  const { source, grounding, commonElectrodeConductor: common, electrodes: all = [] } = system;
-  const isExcused = source.controlTransformer === true;
-  const own = isExcused ? [] : all.filter((one) => !isOnCommon(one, all, common?.id));
+  const { grounding, commonElectrodeConductor: common, electrodes: all = [] } = system;
+  const own = isExcusedFromElectrode(at) ? [] : all.filter((one) => !isOnCommon(one, all, common?.id));
   return {
     drawing,
     code,
@@ -88,6 +88,11 @@ export function derivedElectrodes(at: DerivedInCode): ElectrodesOf {
     startsOf: (electrode) => derivedElectrodeStarts(at, own, electrode),
     ungrounded: grounding === "ungrounded",
   };
+}
+
+/** Whether a small control transformer goes without an electrode conductor, which an amendment may forbid. */
+function isExcusedFromElectrode({ code, system }: DerivedInCode): boolean {
+  return system.source.controlTransformer === true && !isAlwaysWire(code, "grounding-electrode-conductor");
 }
 
 function systemJumpers(at: DerivedInCode): readonly ScheduledConductor[] {
@@ -126,6 +131,7 @@ function jumperPlaces(at: DerivedInCode): readonly JumperPlace[] {
 function replacesSupplySideJumper(at: DerivedInCode): boolean {
   const { system, code } = at;
   const drawn = system.jumperAt === "both-ends" && hasGroundedConductor(system);
+  if (isAlwaysWire(code, "supply-side-bonding-jumper")) return false;
   return drawn && mayHaveBothEnds(at) && !supplySideJumperWithBothEnds[code.year];
 }
 

@@ -3,6 +3,7 @@ import {
   parallelMinimum,
   serviceRacewayFittings,
 } from "../edition/tables/sections.generated.js";
+import { isAlwaysWire } from "../rules/amendment-effects.js";
 import { notRequired } from "../rules/finish.js";
 import { sizeGroundedConductor } from "../rules/grounded-conductor.js";
 import type { NeutralLoad } from "../rules/grounded-conductor-input.js";
@@ -88,9 +89,10 @@ function insteadOfJumpers(
 /** Metal raceways of a service whose jumper fittings could stand in for. */
 export function racewayCautions(
   runs: readonly DrawnRun[],
-  { code: { year } }: Pick<DrawingInCode, "code">,
+  { code }: Pick<DrawingInCode, "code">,
 ): readonly PlacedCaution[] {
-  const { section } = serviceRacewayFittings[year];
+  const { section } = serviceRacewayFittings[code.year];
+  if (isAlwaysWire(code, "supply-side-bonding-jumper")) return [];
   return runs
     .filter((run) => racewaysOf(run).kind !== "nonmetallic" && run.racewayJumpers !== "fittings-instead")
     .map(({ id }) => ({ code: "bonding-fittings-may-serve", section, at: id }));

@@ -4,7 +4,6 @@ import { type Code, readCode } from "../edition/index.js";
 import { ringElectrodeLeast } from "../edition/tables/named-sizes.generated.js";
 import { intersystemBusbarExists } from "../edition/tables/placements.generated.js";
 import type { Issue } from "../input/input-error.js";
-import { refuseCells } from "../rules/amend.js";
 import { terminationColumn } from "../rules/load.js";
 import { ratingOf } from "../rules/protected-circuit.js";
 import { largestRating } from "../rules/rating-table.js";
@@ -23,7 +22,6 @@ export function tableFaults(drawing: Drawing): readonly Fault[] {
   const issues: Issue[] = [];
   const at = { value: drawing.code, path: "code", issues };
   const code = readCode(at);
-  if (code !== undefined && issues.length === 0) refuseCells(at, code);
   if (code === undefined || issues.length > 0) return issues.map(codeFault);
   const { services = [], derivedSystems = [], generators = [], circuits = [], buildings = [] } = drawing;
   const rating = (amperes: number | undefined, keys: Keys): readonly Fault[] =>

@@ -1,3 +1,4 @@
+import { citeAmendment, overruledReadings } from "../edition/index.js";
 import { buildSchedule } from "../installation/build-schedule.js";
 import { readDrawing } from "../installation/read-drawing.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
@@ -86,7 +87,15 @@ function blockOf({ title, edition, code, fingerprint, conductors }: Schedule): R
   const amended = amendments.map(
     ({ kind, citation }) => `${kind}: ${citation.jurisdiction}, ${citation.section}`,
   );
-  const chosen = Object.entries(readings).map(([id, alternative]) => `${id}: ${alternative}`);
+  const overruled = new Map<string, string>(
+    overruledReadings(code).map(({ id, by }) => [
+      id,
+      ` (overruled by ${citeAmendment(by)}, ${by.alternative})`,
+    ]),
+  );
+  const chosen = Object.entries(readings).map(
+    ([id, alternative]) => `${id}: ${alternative}${overruled.get(id) ?? ""}`,
+  );
   return [
     ["Project", title],
     ["Edition", `NFPA 70-${edition}`],

@@ -58,6 +58,12 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
   "only-without-parallel-path":
     "Jumpers at both ends are permitted only where no parallel path for the grounded conductor arises; metal raceways and jumpers between the ends are such paths.",
   amended: "An amendment is in force here.",
+  "amendment-without-effect":
+    "An amendment for this conductor is in force, but nothing in this result hangs on it.",
+  "amendment-superseded":
+    "An amendment is in force here, but a later one of the same cell or reading takes its place.",
+  "enforced-reading-overrules-chosen":
+    "An amendment enforces how an open text is read, and the code chooses another alternative. The enforced one is applied, the chosen one is not.",
   "amendment-condition-unknown":
     "An amendment may be in force here: whether its condition holds is not told, so it was not applied.",
   "amendment-condition-not-met": "An amendment does not apply here, because its condition is not met.",

@@ -9,6 +9,9 @@ import {
 import { trayAsEquipmentGrounding } from "../edition/tables/sections.generated.js";
 import { trayAsConductor } from "../edition/tables/tray-as-conductor.generated.js";
 import { member, type Reader, readAll, readObject, readOneOf, readPositive } from "../input/reader.js";
+import { amendmentCautions } from "./amendment-cautions.js";
+import { isAlwaysWire } from "./amendment-effects.js";
+import type { Sought } from "./amendments-that-matter.js";
 import type { Caution } from "./caution.js";
 
 /** A metal cable tray that is to serve as equipment grounding conductor. */
@@ -45,7 +48,7 @@ export interface CableTrayPermitted {
 /** The tray may not serve. */
 export interface CableTrayNotPermitted {
   readonly kind: "not-permitted";
-  /** Amperes up to which this metal is permitted. */
+  /** Amperes up to which this metal is permitted; 0 where an amendment always requires a wire. */
   readonly largestAmperes: number;
 }
 
@@ -76,19 +79,34 @@ export function cableTrayAsEquipmentGroundingConductor(input: CableTrayInput): C
     const least = row[metal];
     return least === null ? [] : [{ kind: "permitted", through: row.through, least: { ...least } }];
   });
-  const row = permitted.find(({ through }) => amperes <= through);
+  const alwaysWire = isAlwaysWire(code, role);
+  const row = alwaysWire ? undefined : permitted.find(({ through }) => amperes <= through);
+  const largestAmperes = alwaysWire ? 0 : (permitted.at(-1)?.through ?? 0);
   return {
     edition: code.year,
     amperes,
     metal,
-    outcome: row ?? { kind: "not-permitted", largestAmperes: permitted.at(-1)?.through ?? 0 },
+    outcome: row ?? { kind: "not-permitted", largestAmperes },
     citation: { section: number, evidence },
     cautions: [
       { code: "tray-by-qualified-persons", section },
       { code: "tray-identified-and-marked", section },
       { code: "tray-bonded", section },
+      ...amendmentCautions(trayUnder(code, metal), { acting: [], superseded: [] }, []),
     ],
   };
+}
+
+const role = "equipment-grounding-conductor";
+
+/** The tray as a conductor of its metal: of the amendments, that a wire is wanted and that a metal is forbidden concern it too. */
+function trayUnder(code: Code, metal: TrayMetal): Sought {
+  const amendments = (code.amendments ?? []).filter(
+    (one) =>
+      one.kind === "always-wire" ||
+      (one.kind === "material" && one.allowedFrom === undefined && one.material === metal),
+  );
+  return { code: { ...code, amendments }, role, material: "aluminum" };
 }
 
 function readInput(at: Reader): CableTrayInput | undefined {

@@ -14,7 +14,6 @@ import {
   type CommonDerivedConductorInput,
   readCommonDerivedInput,
 } from "./grounding-electrode-conductor-input.js";
-import { readingsUsed } from "./readings-used.js";
 import type { SizingResult } from "./result.js";
 
 /**
@@ -44,16 +43,13 @@ export function sizeCommonConductorOfDerivedSystems(input: CommonDerivedConducto
     const decided = decide(code, read);
     return {
       ...decided,
-      readings: readingsUsed(
-        code,
-        groundingElectrodeConductorDerivedPolicies,
-        decided.requiredArea,
-        (other) => decide(other, read).requiredArea,
-      ),
-      cautions: electrodeCautions(code, electrodes, conductor.material),
+      policies: groundingElectrodeConductorDerivedPolicies,
+      cautions: electrodeCautions(code, role, electrodes, conductor.material),
     };
   });
 }
+
+const role = "grounding-electrode-conductor";
 
 function decide(code: Code, { conductor: { material }, electrodes }: CommonDerivedConductorInput): Decided {
   const { year } = code;
@@ -66,11 +62,11 @@ function decide(code: Code, { conductor: { material }, electrodes }: CommonDeriv
     requiredArea: areaOf(size),
     citation: named.citation,
   };
-  const ceiling = commonDerivedExceptionExists[year] ? electrodeCap(code, electrodes, material) : null;
+  const ceiling = commonDerivedExceptionExists[year] ? electrodeCap(code, role, electrodes, material) : null;
   const caps: readonly CapStep[] =
     ceiling === null ? [] : [{ ...ceiling, citation: commonDerivedException[year] }];
   return {
-    role: "grounding-electrode-conductor",
+    role,
     code,
     material,
     steps: [step, ...acting(caps, step.requiredArea)],

@@ -1,8 +1,8 @@
 import type { Material } from "../conductor/index.js";
-import type { Citation, Code, Role } from "../edition/index.js";
+import type { Citation, Code, PolicySet, Role } from "../edition/index.js";
 import type { Governing, Step } from "../sizing/index.js";
 import type { Caution } from "./caution.js";
-import type { ConductorForm, ReadingUsed } from "./result.js";
+import type { ConductorForm } from "./result.js";
 
 /** A required area with its steps, ready to become a result. */
 export interface Decided {
@@ -18,6 +18,7 @@ export interface Decided {
   readonly quantity?: number;
   /** The rule that sends the role to its table or size. */
   readonly citation: Citation;
-  readonly readings?: readonly ReadingUsed[];
+  /** The policies whose open readings may have a say; none unless told. */
+  readonly policies?: Pick<PolicySet, "id">;
   readonly cautions?: readonly Caution[];
 }

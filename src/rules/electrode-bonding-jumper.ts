@@ -13,7 +13,6 @@ import { finish } from "./finish.js";
 import { readElectrodes } from "./grounding-electrode-conductor-input.js";
 import { readConductorMaterial } from "./impedance-grounding-conductor.js";
 import { decideBySupply } from "./jumper.js";
-import { readingsUsed } from "./readings-used.js";
 import type { SizingResult } from "./result.js";
 
 /** A bonding jumper that ties electrodes into one grounding electrode system. */
@@ -58,22 +57,14 @@ const role = "electrode-bonding-jumper";
 function decide(input: ElectrodeJumperInput): Decided {
   const { code, jumper, to } = input;
   const decided = decideSize(input);
-  return {
-    ...decided,
-    readings: readingsUsed(
-      code,
-      electrodeBondingJumperPolicies,
-      decided.requiredArea,
-      (other) => decideSize({ ...input, code: other }).requiredArea,
-    ),
-    cautions: [...(decided.cautions ?? []), ...electrodeCautions(code, to, jumper.material)],
-  };
+  const cautions = electrodeCautions(code, role, to, jumper.material);
+  return { ...decided, cautions: [...(decided.cautions ?? []), ...cautions] };
 }
 
 function decideSize(input: ElectrodeJumperInput): Decided {
   const { code, supply, jumper, to, supplemental = false } = input;
   const sole = supplemental ? supplementalCap(code, to, jumper.material) : null;
-  const cap = sole ?? electrodeCap(code, to, jumper.material);
+  const cap = sole ?? electrodeCap(code, role, to, jumper.material);
   const caps = cap === null ? [] : [cap];
   return decideBySupply({ role, policies: electrodeBondingJumperPolicies, caps }, { code, supply, jumper });
 }
@@ -84,7 +75,7 @@ function supplementalCap(code: Code, to: readonly Electrode[], material: Materia
   const size = namedLimit(code, named, material);
   const [only, ...others] = to;
   const isRod = only !== undefined && ["rod", "pipe", "plate"].includes(only.kind);
-  return isRod && others.length === 0 && size !== null && !isWithoutCeiling(code, only.kind)
+  return isRod && others.length === 0 && size !== null && !isWithoutCeiling(code, role, only.kind)
     ? { kind: "cap", why: "electrode", requiredArea: areaOf(size), citation: named.citation }
     : null;
 }

@@ -6,6 +6,7 @@ import {
   chosenReading,
   type EditionYear,
   type NamedSize,
+  type Role,
 } from "../edition/index.js";
 import {
   concreteElectrodeCeiling,
@@ -78,13 +79,14 @@ export function readElectrode(at: Reader, year: EditionYear | undefined): Electr
  */
 export function electrodeCap(
   code: Code,
+  role: Role,
   electrodes: readonly Electrode[],
   material: Material,
 ): CapStep | null {
   const [first, ...others] = electrodes;
   if (first === undefined) return null;
   const ceilings = electrodes.map((electrode) =>
-    isWithoutCeiling(code, electrode.kind) ? null : ceilingOf(code, electrode, material),
+    isWithoutCeiling(code, role, electrode.kind) ? null : ceilingOf(code, electrode, material),
   );
   const known = ceilings.filter((ceiling) => ceiling !== null);
   if (known.length < electrodes.length) return null;
@@ -112,6 +114,7 @@ export function namedLimit(code: Code, named: NamedSize, material: Material): Co
 /** What to know about a material: where it may not be used, and that a limit is named for copper but not for it. */
 export function electrodeCautions(
   code: Code,
+  role: Role,
   electrodes: readonly Electrode[],
   material: Material,
 ): readonly Caution[] {
@@ -121,7 +124,7 @@ export function electrodeCautions(
     section: aluminumElectrodeConductor[code.year].section,
   };
   const [unnamed] = electrodes.flatMap((electrode) => namedForCopperOnly(code, electrode, material)).sort();
-  if (unnamed === undefined || electrodeCap(code, electrodes, "copper") === null) return [restricted];
+  if (unnamed === undefined || electrodeCap(code, role, electrodes, "copper") === null) return [restricted];
   return [restricted, { code: "electrode-limit-not-for-material", section: unnamed }];
 }
 

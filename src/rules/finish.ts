@@ -3,24 +3,16 @@ import { type Citation, type Code, type Role, roleFacts, weakestEvidence } from 
 import { conductorSizes } from "../edition/tables/sections.generated.js";
 import type { Step } from "../sizing/index.js";
 import { standardSizeStep } from "../sizing/size-by-supply.js";
-import { amendmentCautions, withAmendments } from "./amendment-effects.js";
+import { areaUnder, idleCautions, withAmendments } from "./amendment-cautions.js";
 import type { Caution } from "./caution.js";
 import type { Decided } from "./decided.js";
+import { readingsUsed } from "./readings-used.js";
 import type { NotRequiredReason, Outcome, SizingResult } from "./result.js";
 
-/** Turns what is decided under a code into a result: amendments, standard size, name, evidence. */
+/** Turns what is decided under a code into a result: amendments, open readings, standard size, name, evidence. */
 export function finish(code: Code, decideUnder: (code: Code) => Decided): SizingResult {
   const decided = withAmendments(code, decideUnder);
-  const {
-    role,
-    material,
-    form = "wire",
-    governs,
-    requiredArea,
-    citation,
-    readings = [],
-    cautions = [],
-  } = decided;
+  const { role, material, form = "wire", governs, requiredArea, citation, policies, cautions = [] } = decided;
   const { year } = code;
   const standard = form === "wire" ? standardSizeStep(requiredArea, conductorSizes[year]) : null;
   const steps = standard === null ? decided.steps : [...decided.steps, standard];
@@ -42,7 +34,10 @@ export function finish(code: Code, decideUnder: (code: Code) => Decided): Sizing
     governs,
     steps,
     citation,
-    readings,
+    readings:
+      policies === undefined
+        ? []
+        : readingsUsed(code, policies, requiredArea, (other) => areaUnder(other, decideUnder)),
     evidence: weakestEvidence([citation, ...steps.flatMap(citationsOf)].map((one) => one.evidence)),
     cautions: tooLarge
       ? [...cautions, { code: "above-largest-standard-size", section: conductorSizes[year].section }]
@@ -73,8 +68,8 @@ export function notRequired(
     steps: [],
     citation,
     readings: [],
-    evidence: citation.evidence,
-    cautions: [...cautions, ...amendmentCautions(code, role, material)],
+    evidence: weakestEvidence([citation.evidence]),
+    cautions: [...cautions, ...idleCautions({ code, role, material })],
   };
 }
 

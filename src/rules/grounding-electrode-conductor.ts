@@ -23,6 +23,7 @@ import {
 } from "../edition/tables/sections.generated.js";
 import { readAll } from "../input/reader.js";
 import type { CapStep } from "../sizing/index.js";
+import { isAlwaysWire } from "./amendment-effects.js";
 import type { Caution } from "./caution.js";
 import type { Decided } from "./decided.js";
 import { electrodeCap, electrodeCautions } from "./electrode.js";
@@ -32,7 +33,6 @@ import {
   readElectrodeConductorInput,
 } from "./grounding-electrode-conductor-input.js";
 import { decideBySupply } from "./jumper.js";
-import { readingsUsed } from "./readings-used.js";
 import type { SizingResult } from "./result.js";
 import { carriesMoreThan, mostSharedBranchCircuitAmperes } from "./small-supplies.js";
 
@@ -67,7 +67,7 @@ export function sizeGroundingElectrodeConductor(input: ElectrodeConductorInput):
   const read = readAll(input, readElectrodeConductorInput);
   const { code, conductor, part = "only" } = read;
   const { material } = conductor;
-  if (read.controlTransformer === true) {
+  if (read.controlTransformer === true && !isAlwaysWire(code, role)) {
     const { [code.year]: citation } = part === "tap" ? controlTransformerTap : controlTransformerElectrode;
     return notRequired(role, code, material, "control-transformer", citation);
   }
@@ -89,12 +89,6 @@ function decide(input: ElectrodeConductorInput): Decided {
   return {
     ...decided,
     citation: ruleOf(input) ?? decided.citation,
-    readings: readingsUsed(
-      input.code,
-      policies,
-      decided.requiredArea,
-      (code) => decideSize({ ...input, code }, policies).requiredArea,
-    ),
     cautions: [...(decided.cautions ?? []), ...cautionsFor(input)],
   };
 }
@@ -121,7 +115,7 @@ const policySets: Readonly<Record<ElectrodeConductorInput["of"], PolicySet>> = {
 
 /** The size for the electrodes, where it limits this conductor. A tap of a derived system has a sentence of its own since 2020. */
 function capFor({ code, of, part = "only", electrodes, conductor }: ElectrodeConductorInput): CapStep | null {
-  const cap = electrodeCap(code, electrodes, conductor.material);
+  const cap = electrodeCap(code, role, electrodes, conductor.material);
   if (cap === null || part === "only") return cap;
   if (of === "separately-derived" && commonDerivedExceptionExists[code.year])
     return { ...cap, citation: commonDerivedException[code.year] };
@@ -149,7 +143,7 @@ function cautionsFor({
   const servicesOnly = of === "building" && part !== "only" && !commonConductorForFeeders[code.year];
   const { section } = serviceElectrodeSeveralEnclosures[code.year];
   return [
-    ...electrodeCautions(code, electrodes, conductor.material),
+    ...electrodeCautions(code, role, electrodes, conductor.material),
     ...(servicesOnly ? [{ code: "common-conductor-of-services-only", section } as const] : []),
   ];
 }

@@ -20,6 +20,7 @@ import {
 } from "../input/reader.js";
 import type { NamedSizeStep } from "../sizing/index.js";
 import { floorStep, limited } from "../sizing/limits.js";
+import { isAlwaysWire } from "./amendment-effects.js";
 import { finish, notRequired } from "./finish.js";
 import type { SizingResult } from "./result.js";
 
@@ -57,7 +58,7 @@ export function sizeIntersystemBondingConductor(input: IntersystemConductorInput
   if (communicationsUnlikely === true && intersystemExcusedWhereUnlikely[year]) {
     return notRequired(role, code, "copper", "communications-unlikely", citation);
   }
-  if (termination === "on-enclosure")
+  if (termination === "on-enclosure" && !isAlwaysWire(code, role))
     return notRequired(role, code, "copper", "termination-on-enclosure", citation);
   const least = intersystemLeast[year];
   const step: NamedSizeStep = {

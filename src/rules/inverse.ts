@@ -22,12 +22,14 @@ import {
   systemBondingJumperPolicies,
 } from "../edition/tables/policies.generated.js";
 import { member, type Reader, readAll, readObject, readOneOf } from "../input/reader.js";
+import { floorFrom } from "../sizing/limits.js";
 import { readMaterial } from "../supply/read.js";
-import { amendmentCautions, underAmendments } from "./amendment-effects.js";
+import { amendmentCautions, overruled } from "./amendment-cautions.js";
 import { amendmentsThatMatter } from "./amendments-that-matter.js";
 import type { Caution } from "./caution.js";
-import { codeOfAreas, type Prepared, prepareJumper } from "./prepare.js";
+import { type Prepared, prepareChecked } from "./prepare.js";
 import { type InstalledConductor, readInstalled } from "./reserve.js";
+import { amendedFloors, rowOfService } from "./under-amendments.js";
 
 /** Conductors that are sized from the area of their supply and nothing else. */
 export type SupplyJumperRole = Extract<
@@ -136,7 +138,8 @@ export function largestSupplyFor(input: LargestSupplyInput): LargestSupply {
   const policy = policyUnder(code, policies);
   const found = search(read);
   const largestUnder = (other: Code): number | null => search({ ...read, code: other }).largest;
-  const matter = amendmentsThatMatter(code, found.largest, largestUnder);
+  const sought = { code, role, material: jumper.material };
+  const mattering = amendmentsThatMatter(sought, found.largest, largestUnder);
   return {
     role,
     edition: code.year,
@@ -154,7 +157,10 @@ export function largestSupplyFor(input: LargestSupplyInput): LargestSupply {
       return matters ? [{ id, chosen: chosenReading(code, id), otherwise }] : [];
     }),
     evidence: evidenceOf(policy, columnOf(jumper.material) !== columnOf(supplyMaterial)),
-    cautions: amendmentCautions(code, role, jumper.material, matter),
+    cautions: [
+      ...amendmentCautions(sought, mattering, []),
+      ...overruled(code, (other) => largestUnder(other) !== found.largest),
+    ],
   };
 }
 
@@ -166,25 +172,19 @@ const severalSets = 2;
 const beyondEverySupply = 2 ** 40;
 
 function search({ code, role, jumper, supplyMaterial }: LargestSupplyInput): Found {
-  const prepared = prepareJumper(
-    { role, policies: policySets[role] },
-    { code: codeOfAreas(code), supply: supplyMaterial, jumper: jumper.material },
-  );
+  const { material } = jumper;
+  const policies = policySets[role];
+  const prepared = prepareChecked({ role, policies }, { code, supply: supplyMaterial, jumper: material });
   const jumperArea = areaOf(jumper.size);
-  const citation = policyUnder(code, policySets[role]).basis.rule;
+  const { floor } = policyUnder(code, policies);
+  const byService = rowOfService(code, role, material)?.row;
+  const floors = [
+    ...(byService === undefined ? [] : [byService, ...floorFrom(floor, columnOf(material))]),
+    ...amendedFloors(code, role, material),
+  ].map(({ requiredArea }) => requiredArea);
   const requiredFor = (area: number): number | null => {
-    const requiredArea = requiredByArea(prepared, area);
-    if (requiredArea === null) return null;
-    const decided = {
-      role,
-      code,
-      material: jumper.material,
-      steps: [],
-      governs: "row",
-      requiredArea,
-      citation,
-    } as const;
-    return underAmendments(decided).requiredArea;
+    const byArea = byService === undefined ? requiredByArea(prepared, area) : 0;
+    return byArea === null ? null : Math.max(byArea, ...floors);
   };
   const isEnough = (area: number): boolean => {
     const required = requiredFor(area);

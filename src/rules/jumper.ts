@@ -7,7 +7,6 @@ import type { Decided } from "./decided.js";
 import { finish } from "./finish.js";
 import { jumperCautions } from "./jumper-cautions.js";
 import { type JumperInput, readJumperInput } from "./jumper-input.js";
-import { readingsUsed } from "./readings-used.js";
 import type { SizingResult } from "./result.js";
 import { tableOf } from "./tables.js";
 
@@ -41,12 +40,7 @@ export function decideBySupply(jumper: JumperRole, input: JumperInput): Decided 
     form: input.jumper.form ?? "wire",
     ...sized,
     citation: policy.basis.rule,
-    readings: readingsUsed(
-      code,
-      jumper.policies,
-      sized.requiredArea,
-      (other) => requiredUnder(other, jumper, input).requiredArea,
-    ),
+    policies: jumper.policies,
     cautions: jumperCautions(input, jumper, policy, sized),
   };
 }

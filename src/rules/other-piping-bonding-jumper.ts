@@ -2,6 +2,8 @@ import type { Material } from "../conductor/index.js";
 import { type Code, readCode } from "../edition/index.js";
 import { otherPiping } from "../edition/tables/sections.generated.js";
 import { member, type Reader, readAll, readObject } from "../input/reader.js";
+import { isAlwaysWire } from "./amendment-effects.js";
+import type { Caution } from "./caution.js";
 import { finish } from "./finish.js";
 import { readConductorMaterial } from "./impedance-grounding-conductor.js";
 import { decideByDevice } from "./piping-by-device.js";
@@ -38,10 +40,12 @@ export interface OtherPipingInput {
 export function sizeOtherPipingBondingJumper(input: OtherPipingInput): SizingResult {
   const { code, deviceAmperes, jumper } = readAll(input, readInput);
   const rule = otherPiping[code.year];
-  const mayServe = { code: "equipment-grounding-conductor-may-serve", section: rule.section } as const;
+  const mayServe: readonly Caution[] = isAlwaysWire(code, role)
+    ? []
+    : [{ code: "equipment-grounding-conductor-may-serve", section: rule.section }];
   return finish(code, (under) => {
     const decided = decideByDevice(role, under, jumper.material, deviceAmperes, rule);
-    return { ...decided, cautions: [mayServe, ...decided.cautions] };
+    return { ...decided, cautions: [...mayServe, ...decided.cautions] };
   });
 }
 

@@ -41,15 +41,9 @@ export type Prepared = PreparedByArea | PreparedByAssumedArea;
 /** Amendments that the full path lays over a result, which a loop over areas cannot. */
 const beyondAreas: readonly Amendment["kind"][] = ["floor", "basis", "material", "always-wire"];
 
-/** A code without the amendments that a loop over areas leaves to the full path. */
-export function codeOfAreas(code: Code): Code {
-  const { amendments, ...rest } = code;
-  return { ...rest, amendments: (amendments ?? []).filter(({ kind }) => !beyondAreas.includes(kind)) };
-}
-
 /** Prepares a role for a loop over areas. The same kernel as the full path, without steps. */
-export function prepareJumper({ policies }: JumperRole, given: PreparedRequest): Prepared {
-  const { code, supply, jumper } = readAll(given, (at) => {
+export function prepareJumper(role: JumperRole, given: PreparedRequest): Prepared {
+  const checked = readAll(given, (at) => {
     if (!readObject(at, ["code", "supply", "jumper"])) return undefined;
     const code = readCode(member(at, "code"));
     if ((code?.amendments ?? []).some(({ kind }) => beyondAreas.includes(kind))) {
@@ -65,6 +59,14 @@ export function prepareJumper({ policies }: JumperRole, given: PreparedRequest):
     const jumper = readMaterial(member(at, "jumper"));
     return code && supply && jumper && { code, supply, jumper };
   });
+  return prepareChecked(role, checked);
+}
+
+/** Prepares a role, the request being checked. What only the full path lays over a result is left out. */
+export function prepareChecked(
+  { policies }: JumperRole,
+  { code, supply, jumper }: PreparedRequest,
+): Prepared {
   const policy = policyUnder(code, policies);
   const rule = { table: tableOf(policy, code), policy, read: columnOf(jumper) };
   const column = columnOf(supply);

@@ -1,5 +1,5 @@
 import { columnOf } from "../conductor/index.js";
-import { type Code, type PolicySet, policyUnder, type RatingPolicy, type Role } from "../edition/index.js";
+import { type PolicySet, policyUnder, type RatingPolicy, type Role } from "../edition/index.js";
 import { equipmentGroundingFeederTap } from "../edition/tables/sections.generated.js";
 import type { SharedStep } from "../sizing/index.js";
 import { sizeByRating } from "../sizing/size-by-rating.js";
@@ -10,7 +10,6 @@ import { type ProtectedCircuit, ratingOf } from "./protected-circuit.js";
 import { ratedCautions } from "./rated-cautions.js";
 import { countsIncrease, type RatedArea, type RatedInput } from "./rated-input.js";
 import { ratingTable } from "./rating-table.js";
-import { readingsUsed } from "./readings-used.js";
 
 /** Which role is sized by its overcurrent devices, and its policies. */
 export interface RatedRole {
@@ -22,26 +21,22 @@ export interface RatedRole {
 export function decideByRating({ role, policies }: RatedRole, input: RatedInput): Decided & RatedArea {
   const { code, conductor } = input;
   const policy = policyUnder(code, policies);
-  const sized = sizedUnder(code, policies, input);
+  const sized = sizedUnder(role, policies, input);
   return {
     role,
     code,
     material: conductor.material,
     ...sized,
     citation: policy.basis.rule,
-    readings: readingsUsed(
-      code,
-      policies,
-      sized.requiredArea,
-      (other) => sizedUnder(other, policies, input).requiredArea,
-    ),
+    policies,
     cautions: ratedCautions(input, policy, sized),
   };
 }
 
-function sizedUnder(code: Code, policies: PolicySet<RatingPolicy>, input: RatedInput): RatedArea {
+function sizedUnder(role: Role, policies: PolicySet<RatingPolicy>, input: RatedInput): RatedArea {
+  const { code } = input;
   const policy = policyUnder(code, policies);
-  const each = input.circuits.map((circuit) => sizeCircuit(code, policy, circuit, input));
+  const each = input.circuits.map((circuit) => sizeCircuit(role, policy, circuit, input));
   const circuits = input.circuits.map(({ device }, place) => ({
     amperes: ratingOf(device),
     requiredArea: each[place]?.requiredArea ?? 0,
@@ -54,13 +49,13 @@ function sizedUnder(code: Code, policies: PolicySet<RatingPolicy>, input: RatedI
 }
 
 function sizeCircuit(
-  code: Code,
+  role: Role,
   policy: RatingPolicy,
   circuit: ProtectedCircuit,
-  { conductor, floors }: RatedInput,
+  { code, conductor, floors }: RatedInput,
 ): SizedArea {
   const { device, conductors, increasedFrom } = circuit;
-  const counts = countsIncrease(policy, circuit) && !isWithoutIncrease(code, "equipment-grounding-conductor");
+  const counts = countsIncrease(policy, circuit) && !isWithoutIncrease(code, role);
   return sizeByRating({
     table: ratingTable(code),
     policy,

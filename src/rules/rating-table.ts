@@ -1,13 +1,11 @@
 import type { ConductorColumn } from "../conductor/index.js";
-import type { Code, RatingTable } from "../edition/index.js";
-import { equipmentGrounding } from "../edition/tables/equipment-grounding.generated.js";
+import { type Code, type RatingTable, ratingTableUnder } from "../edition/index.js";
 import type { RatingRowStep } from "../sizing/index.js";
 import { ratingRowStep } from "../sizing/size-by-rating.js";
-import { amendedRatingTable } from "./amended-tables.js";
 
 /** The table of equipment grounding conductors that a code enters. */
 export function ratingTable(code: Code): RatingTable {
-  return amendedRatingTable(equipmentGrounding[code.year], code);
+  return ratingTableUnder(code);
 }
 
 /** Largest rating in amperes that the table of a code has a row for. */

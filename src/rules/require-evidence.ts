@@ -1,4 +1,10 @@
-import { type Citation, type Evidence, evidenceLevels } from "../edition/index.js";
+import {
+  type Citation,
+  type CitedEvidence,
+  type Evidence,
+  evidenceLevels,
+  weakestEvidence,
+} from "../edition/index.js";
 import { InputError, type Issue } from "../input/input-error.js";
 import { member, readAll, readOneOf } from "../input/reader.js";
 import type { Step } from "../sizing/index.js";
@@ -6,7 +12,8 @@ import type { SizingResult } from "./result.js";
 
 /**
  * Lets a result through only if nothing that it rests on is weaker than a level: the rule, every step, and the ampacities of
- * assumed conductors. For whoever may not build on values that nobody has read.
+ * assumed conductors. For whoever may not build on values that nobody has read. What an amendment says itself is passed over, because
+ * whoever wrote it answers for it; the rows of the edition that it stands on are not.
  *
  * @param result - a result of any sizing function
  * @param level - the weakest evidence that will do
@@ -53,7 +60,7 @@ function placesOf({ citation, steps, evidence, name }: SizingResult): readonly P
     ...steps.flatMap((step, i) => placesOfStep(step, `steps[${i}]`)),
   ];
   // A result that was stored and read back may call itself weaker than anything that it still shows.
-  const shown = places.some((place) => !isWeaker(evidence, place.evidence));
+  const shown = !isWeaker(evidence, weakestEvidence(places.map((place) => place.evidence)));
   return shown
     ? places
     : [...places, { path: "evidence", decides: "the result as a whole", section: "something", evidence }];
@@ -99,6 +106,7 @@ function issueOf(
   };
 }
 
-function isWeaker(evidence: Evidence, than: Evidence): boolean {
-  return evidenceLevels.indexOf(evidence) < evidenceLevels.indexOf(than);
+/** What an amendment says of itself is neither weaker nor stronger than a level: whoever wrote it answers for it. */
+function isWeaker(evidence: CitedEvidence, than: Evidence): boolean {
+  return evidence !== "vouched" && evidenceLevels.indexOf(evidence) < evidenceLevels.indexOf(than);
 }

@@ -8,6 +8,7 @@ import { structuralMetalGrounded } from "../edition/tables/sections.generated.js
 import { member, optional, type Reader, readAll, readFlag, readObject, readOneOf } from "../input/reader.js";
 import type { Supply } from "../supply/index.js";
 import { readSupply } from "../supply/read.js";
+import { isAlwaysWire } from "./amendment-effects.js";
 import { notRequired } from "./finish.js";
 import { readConductorMaterial } from "./impedance-grounding-conductor.js";
 import { sizeCheckedJumper } from "./jumper.js";
@@ -49,7 +50,7 @@ export interface StructuralMetalInput {
 export function sizeStructuralMetalBondingJumper(input: StructuralMetalInput): SizingResult {
   const { code, of, supply, jumper, isElectrode = false } = readAll(input, readInput);
   const policies = policySets[of];
-  if (isElectrode) {
+  if (isElectrode && !isAlwaysWire(code, role)) {
     const { basis } = policies.byEdition[code.year];
     const citation = of === "separately-derived" ? basis.rule : structuralMetalGrounded[code.year];
     return notRequired(role, code, jumper.material, "part-is-the-electrode", citation);

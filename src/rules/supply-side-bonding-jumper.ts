@@ -66,8 +66,7 @@ export function sizeSupplySideBondingJumper(input: SupplySideJumperInput): Sizin
   const read = readAll(input, readInput);
   const { system = "service", scope = "all", instead, ...jumper } = read;
   const { year } = read.code;
-  const serves = instead === "grounded-conductor" || !isAlwaysWire(read.code, role);
-  if (serves) {
+  if (!isAlwaysWire(read.code, role)) {
     const none = (
       why: NotRequiredReason,
       citation: Citation,

@@ -17,6 +17,7 @@ import type { CapStep } from "../sizing/index.js";
 import { acting, limited } from "../sizing/limits.js";
 import type { Supply } from "../supply/index.js";
 import { columnOfSupply, conductorsOf } from "../supply/sums.js";
+import { isAlwaysWire } from "./amendment-effects.js";
 import type { Caution, CautionCode } from "./caution.js";
 import type { Decided } from "./decided.js";
 import { finish, notRequired } from "./finish.js";
@@ -63,7 +64,7 @@ export function sizeWaterPipingBondingJumper(input: WaterPipingInput): SizingRes
     );
   if (read.of === "building") return finish(code, (under) => ofBuilding({ ...read, code: under }));
   const policies = policySets[read.of];
-  if (read.isElectrode === true) {
+  if (read.isElectrode === true && !isAlwaysWire(code, role)) {
     const citation = policies.byEdition[code.year].basis.rule;
     return notRequired(role, code, jumper.material, "part-is-the-electrode", citation);
   }

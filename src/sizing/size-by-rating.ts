@@ -1,5 +1,5 @@
 import { areaOf, type ConductorColumn } from "../conductor/index.js";
-import type { Citation, RatingPolicy, RatingTable } from "../edition/index.js";
+import { type Citation, citeAsAmended, type RatingPolicy, type RatingTable } from "../edition/index.js";
 import { columnOfSupply, conductorsOf, ownArea, sumOf } from "../supply/sums.js";
 import type { Supply } from "../supply/supply.js";
 import { mulDivUp } from "../units/exact.js";
@@ -54,6 +54,7 @@ export function ratingRowStep(table: RatingTable, amperes: number, read: Conduct
   const row = table.rows.find(({ through }) => amperes <= through);
   if (row === undefined) throw new TypeError(`${table.number} has no row for ${amperes} A`);
   const size = row[read];
+  const cell = `${row.through} ${read}`;
   return {
     kind: "rating-row",
     amperes,
@@ -61,10 +62,10 @@ export function ratingRowStep(table: RatingTable, amperes: number, read: Conduct
     read,
     size,
     requiredArea: areaOf(size),
-    citation: table.amended?.[`${row.through} ${read}`] ?? {
-      section: table.number,
-      evidence: table.cells[`${row.through} ${read}`] ?? table.evidence,
-    },
+    citation: citeAsAmended(
+      { section: table.number, evidence: table.cells[cell] ?? table.evidence },
+      table.amended?.[cell],
+    ),
   };
 }
 

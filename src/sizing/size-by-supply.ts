@@ -6,7 +6,7 @@ import {
   type Material,
   standardSizeFor,
 } from "../conductor/index.js";
-import type { Citation, Policy, SupplyAreaTable } from "../edition/index.js";
+import { type Citation, citeAsAmended, type Policy, type SupplyAreaTable } from "../edition/index.js";
 import { isAlike } from "../supply/equal-ampacity.js";
 import type { AssumedConductor, Conductor, Supply } from "../supply/index.js";
 import { columnOfSupply, conductorsOf, countSets, ownArea, sumOf } from "../supply/sums.js";
@@ -178,7 +178,7 @@ function ruleStep(rule: AreaRule, entered: ConductorColumn, area: number): RowSt
 function citationOfRow({ table, policy, read }: AreaRule, place: number | "last"): Citation {
   const cell = `${place} ${read}`;
   const evidence = table.cells?.[cell];
-  return table.amended?.[cell] ?? { ...policy.basis.row, ...(evidence && { evidence }) };
+  return citeAsAmended({ ...policy.basis.row, ...(evidence && { evidence }) }, table.amended?.[cell]);
 }
 
 function largestOf(ways: readonly Way[]): Way {

@@ -64,7 +64,7 @@ describe("comparing readings", () => {
     ]);
   });
 
-  it("holds against a reading that an amendment chose", () => {
+  it("has nothing beside what a jurisdiction enforces: the reading is no longer open", () => {
     const amendment: Amendment = {
       kind: "reading",
       reading: "cap-on-small-supplies",
@@ -74,9 +74,20 @@ describe("comparing readings", () => {
     const code = { year: "2020", amendments: [amendment] } as const;
     const { result, otherwise } = compareReadings({ size: sizeMainBondingJumper, input: { ...small, code } });
     expect(result.requiredArea).toBe(16510);
-    expect(otherwise.map((one) => [one.chosen, one.alternative, one.result.requiredArea])).toEqual([
-      ["large-supplies-only", "every-supply", 10380],
-    ]);
+    expect(otherwise).toEqual([]);
+  });
+
+  it("says what an alternative asks for with the amendments of the code", () => {
+    const floor: Amendment = {
+      kind: "floor",
+      role: "main-bonding-jumper",
+      copper: "8 AWG",
+      citation: { jurisdiction: "Example County", section: "12-4" },
+    };
+    const code = { year: "2020", amendments: [floor] } as const;
+    const { result, otherwise } = compareReadings({ size: sizeMainBondingJumper, input: { ...small, code } });
+    expect(result).toMatchObject({ requiredArea: 16510, readings: [] });
+    expect(otherwise).toEqual([]);
   });
 
   it("has nothing beside the result where no reading has a say", () => {

@@ -5,10 +5,11 @@ import {
   InputError,
   proposalEffects,
   readDrawing,
+  reportAsMarkdown,
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { anyDrawing, demo, demoNames, drawing, service, setsOf } from "./drawings.js";
+import { anyDrawing, demo, demoNames, derived, drawing, service, setsOf } from "./drawings.js";
 
 const citation = { jurisdiction: "Example County", section: "Sec. 12-3" };
 const floor: Amendment = { kind: "floor", role: "grounding-electrode-conductor", copper: "3 AWG", citation };
@@ -75,6 +76,56 @@ describe("a drawing with amendments", () => {
       [26_243, ["amendment-condition-unknown", "amendment-condition-unknown"]],
       [10_380, ["amended", "always-wire"]],
     ]);
+  });
+
+  it("says once that a reading is chosen in vain, also where it only places a conductor", () => {
+    const reading = "electrode-connection-with-several-jumpers";
+    const enforced = { kind: "reading", reading, alternative: "at-one-jumper", citation };
+    const data = amended([enforced], { services: [service()] });
+    const chosen = (alternative: string) =>
+      buildSchedule({
+        ...data,
+        code: { ...data.code, readings: { [reading]: alternative } },
+      }).cautions.filter(({ code }) => code === "enforced-reading-overrules-chosen");
+    expect(chosen("at-each-jumper")).toEqual([
+      {
+        code: "enforced-reading-overrules-chosen",
+        section: "Example County, Sec. 12-3",
+        at: `code.readings.${reading}`,
+      },
+    ]);
+    expect(chosen("at-one-jumper")).toEqual([]);
+    const named = { ...data, code: { ...data.code, readings: { [reading]: "at-each-jumper" } } };
+    expect(reportAsMarkdown(named as Drawing)).toMatch(
+      /at-each-jumper \(overruled by Example County, Sec\. 12-3, at-one-jumper\)/,
+    );
+  });
+
+  it("leaves neither jumpers at both ends nor a small transformer without a wire where one is always required", () => {
+    const source = { id: "T1", kind: "transformer", outdoors: true } as const;
+    const bothEnds = derived({ source, jumperAt: "both-ends" });
+    const control = derived({ source: { ...source, outdoors: false, controlTransformer: true } });
+    const kindOf = (system: typeof bothEnds, role: string, amendments: readonly unknown[]) =>
+      conductorsOf(amended(amendments, { derivedSystems: [system] })).find((one) => one.role === role)?.result
+        .outcome.kind;
+    for (const [system, role] of [
+      [bothEnds, "supply-side-bonding-jumper"],
+      [control, "grounding-electrode-conductor"],
+    ] as const) {
+      expect(kindOf(system, role, [])).toBe("not-required");
+      expect(kindOf(system, role, [{ kind: "always-wire", role, citation }])).toBe("conductor");
+    }
+  });
+
+  it("leaves fittings no say where a wire is always required", () => {
+    const wires = { kind: "always-wire", role: "supply-side-bonding-jumper", citation };
+    const raceways = { count: 1, kind: "nonflexible-metal" } as const;
+    const runs = service().runs.map((run) => ({ ...run, raceways }));
+    const mayServe = (amendments: readonly unknown[]) =>
+      buildSchedule(amended(amendments, { services: [service({ runs })] })).cautions.some(
+        ({ code }) => code === "bonding-fittings-may-serve",
+      );
+    expect([mayServe([]), mayServe([wires])]).toEqual([true, false]);
   });
 
   it.each([

@@ -1,7 +1,6 @@
 import {
   type Citation,
   type ConductorSize,
-  type Evidence,
   editionYears,
   evidenceLevels,
   type JumperInput,
@@ -13,7 +12,8 @@ import { describe, expect, it } from "vitest";
 import { requestFor, supply } from "./arbitraries.js";
 import { type JumperRole, jumperRoles, underLaw } from "./roles.js";
 
-const rank = (evidence: Evidence) => evidenceLevels.indexOf(evidence);
+const levels: readonly string[] = evidenceLevels;
+const rank = (evidence: string) => levels.indexOf(evidence);
 
 /** Every citation in a value, however deep. */
 function citationsIn(value: unknown): readonly Citation[] {

@@ -178,7 +178,8 @@ const code: fc.Arbitrary<Code> = fc.record({
   ),
 });
 const amperes = fc.integer({ min: 1, max: 500 });
-const rank = (evidence: SizingResult["evidence"]) => evidenceLevels.indexOf(evidence);
+const levels: readonly string[] = evidenceLevels;
+const rank = (evidence: string) => levels.indexOf(evidence);
 
 describe.each(texts)("the grounded-conductor of $name", ({ where }) => {
   it("is never smaller if every conductor of its supply is matched by one as large", () => {

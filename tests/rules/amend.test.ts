@@ -232,7 +232,9 @@ describe("other kinds", () => {
     );
     const result = electrode(code, sets(1, "4 AWG"));
     expect(result.outcome).toMatchObject({ size: "6 AWG" });
-    expect(result.steps.find(({ kind }) => kind === "row")?.citation.section).toBe("Example County, Sec. 1");
+    expect(result.steps.find(({ kind }) => kind === "row")?.citation.section).toBe(
+      "Table 250.66 as amended by Example County, Sec. 1",
+    );
     const rated = amend(
       { year: "2023" },
       { kind: "cell", table: "equipment-grounding", row: 400, column: "copper", size: "2 AWG", citation },
@@ -308,6 +310,53 @@ describe("amendments that are refused", () => {
       "unknown-value",
       "amendments[0].alternative",
     ],
+    [
+      { kind: "basis", role: "main-bonding-jumper", use: "no-increase", citation },
+      "unknown-value",
+      "amendments[0].role",
+    ],
+    [
+      { kind: "basis", role: "grounded-conductor", use: "no-electrode-ceiling", citation },
+      "unknown-value",
+      "amendments[0].role",
+    ],
+    [
+      { kind: "basis", role: "equipment-grounding-conductor", use: "equipment-grounding-table", citation },
+      "unknown-value",
+      "amendments[0].role",
+    ],
+    [
+      {
+        kind: "basis",
+        role: "grounding-electrode-conductor",
+        use: "no-electrode-ceiling",
+        electrode: "metal-water-pipe",
+        citation,
+      },
+      "unknown-value",
+      "amendments[0].electrode",
+    ],
+    [
+      {
+        kind: "basis",
+        role: "grounding-electrode-conductor",
+        use: "equipment-grounding-table",
+        electrode: "rod",
+        citation,
+      },
+      "unknown-key",
+      "amendments[0].electrode",
+    ],
+    [
+      { kind: "material", role: "intersystem-bonding-conductor", material: "aluminum", citation },
+      "unknown-value",
+      "amendments[0].material",
+    ],
+    [
+      { kind: "floor", role: "intersystem-bonding-conductor", aluminum: "4 AWG", citation },
+      "unknown-value",
+      "amendments[0].aluminum",
+    ],
   ])("%j is %s at %s", (amendment, code, path) => {
     let issues: unknown;
     try {
@@ -316,6 +365,27 @@ describe("amendments that are refused", () => {
       if (error instanceof InputError) issues = error.issues;
     }
     expect(issues).toMatchObject([{ code, path }]);
+  });
+
+  it("refuses a service beyond the end of the table that an amendment in force goes by", () => {
+    const at = (serviceAmperes: number, when?: Amendment["when"]) =>
+      amend({ year: "2020", circumstances: { serviceAmperes } }, { ...dunbar, ...(when && { when }) });
+    expect(() => at(6001)).toThrow(/^circumstances\.serviceAmperes: expected at most 6000 A/);
+    expect(at(6000).amendments).toHaveLength(1);
+    expect(at(7000, { serviceThroughAmperes: 400 }).amendments).toHaveLength(1);
+  });
+
+  it("refuses more than anybody makes, and what is no code", () => {
+    expect(() => amend({ year: "2020" }, ...Array<Amendment>(101).fill(henrietta))).toThrow(
+      /at most 100 amendments/,
+    );
+    for (const none of [undefined, null, 3, []]) expect(() => amend(none as never)).toThrow(InputError);
+    expect(() => amend({ year: "2020", amendments: 3 as never }, henrietta)).toThrow(/^amendments: /);
+  });
+
+  it("keeps one of two alike, the later", () => {
+    const { amendments } = amend({ year: "2020" }, henrietta, vancouver, { ...henrietta });
+    expect(amendments).toEqual([vancouver, henrietta]);
   });
 
   it("refuses a table that the edition lacks", () => {

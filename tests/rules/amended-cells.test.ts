@@ -1,10 +1,14 @@
 import {
   type Amendment,
   amend,
+  arrangeSeparatelyDerivedSystem,
+  cableTrayAsEquipmentGroundingConductor,
   InputError,
+  largestDeviceFor,
   prepareMainBondingJumper,
   sizeEquipmentGroundingConductor,
   sizeGroundingElectrodeConductor,
+  sizeMainBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -93,6 +97,67 @@ describe("an amended cell", () => {
     ]);
     expect(refused(onRoofs)).toEqual([["out-of-order", "amendments[0].size"]]);
     expect(refused(cell(60, "6 AWG", "equipment-grounding"), cell("2 AWG", "1 AWG"))).toHaveLength(2);
+  });
+});
+
+describe("amended cells under conditions", () => {
+  const when = (amendment: Amendment, location: string): Amendment => ({ ...amendment, when: { location } });
+
+  it("are refused where one of them alone would break the order", () => {
+    const larger = cell("600 kcmil", "2/0 AWG");
+    const smaller = cell("350 kcmil", "2/0 AWG");
+    expect(refused(smaller, larger)).toEqual([]);
+    expect(refused(when(smaller, "rooftop"), when(larger, "rooftop"))).toEqual([]);
+    expect(refused(when(smaller, "rooftop"), larger)).toEqual([]);
+    expect(refused(smaller, when(larger, "rooftop"))).toEqual([["out-of-order", "amendments[0].size"]]);
+    expect(refused(when(smaller, "rooftop"), when(larger, "vault"))).toHaveLength(1);
+  });
+
+  it("count from the last one without a condition on", () => {
+    const broken = cell("350 kcmil", "2/0 AWG");
+    const mended = cell("350 kcmil", "1 AWG");
+    expect(refused(broken, mended)).toEqual([]);
+    expect(refused(mended, broken)).toEqual([["out-of-order", "amendments[1].size"]]);
+    expect(refused(broken, when(mended, "rooftop"))).toHaveLength(1);
+  });
+});
+
+describe("cells written by hand", () => {
+  const backwards = [cell("last", "8 AWG")];
+  const supply = { sets: [{ count: 1, size: "1000 kcmil", material: "copper" }] } as const;
+  const conductor = { material: "copper" } as const;
+
+  it("are refused by every function that takes a code", () => {
+    const code = { year, amendments: backwards } as const;
+    const asked = [
+      () => sizeMainBondingJumper({ code, supply, jumper: conductor }),
+      () => prepareMainBondingJumper({ code, supply: "copper", jumper: "copper" }),
+      () => cableTrayAsEquipmentGroundingConductor({ code, amperes: 100, metal: "steel" }),
+      () => largestDeviceFor({ code, conductor: { size: "4 AWG", material: "copper" } }),
+      () =>
+        arrangeSeparatelyDerivedSystem({
+          code,
+          source: { id: "T1", outdoors: false },
+          enclosures: [{ id: "P1", supply }],
+          jumper: conductor,
+        }),
+    ];
+    for (const ask of asked) expect(ask).toThrow(/^code\.amendments\[0\]\.size: /);
+  });
+
+  it("may be changed after a call without a trace in the next one", () => {
+    const amendments = [{ ...cell("1100 kcmil", "3/0 AWG") }] as { size: string }[];
+    const size = () =>
+      sizeGroundingElectrodeConductor({
+        code: { year, amendments: amendments as unknown as readonly Amendment[] },
+        of: "service",
+        supply,
+        conductor,
+        electrodes: [{ kind: "metal-water-pipe" }],
+      }).outcome;
+    expect(size()).toMatchObject({ size: "3/0 AWG" });
+    for (const one of amendments) one.size = "8 AWG";
+    expect(size).toThrow(InputError);
   });
 });
 

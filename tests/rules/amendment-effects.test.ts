@@ -2,10 +2,13 @@ import {
   type Amendment,
   amend,
   type Code,
+  InputError,
   type Material,
+  requireEvidence,
   type SizingResult,
   type StandardSize,
   sizeElectrodeBondingJumper,
+  sizeEquipmentBondingJumper,
   sizeEquipmentGroundingConductor,
   sizeGroundedConductor,
   sizeGroundingElectrodeConductor,
@@ -93,16 +96,6 @@ describe("an amendment of one role", () => {
     expect(ofJumpers.governs).toBe("increase");
   });
 
-  it("lifts no increase by standing on another table", () => {
-    const basis = {
-      kind: "basis",
-      role: "equipment-grounding-conductor",
-      use: "equipment-grounding-table",
-      citation,
-    } as const;
-    expect(equipment(under(basis)).governs).toBe("increase");
-  });
-
   it("leaves a metal raceway to serve in place of another's wire", () => {
     const serves = (role: "supply-side-bonding-jumper" | "equipment-grounding-conductor") =>
       sizeSupplySideBondingJumper({
@@ -160,8 +153,56 @@ describe("the equipment grounding table as another basis", () => {
     const result = neutral(under(basis, { circumstances: { serviceAmperes: 200 } }));
     expect(result.steps.map(({ kind }) => kind)).toEqual(["rating-row", "standard-size"]);
     expect(result).toMatchObject({ governs: "rating-row", requiredArea: 26240 });
-    expect(sections(result)[0]).toBe(cited);
+    expect(sections(result)[0]).toBe("Table 250.122");
+    expect(result.citation).toEqual({ section: cited, evidence: "vouched" });
     expect(cautions(result)).toEqual([]);
+  });
+
+  it("leaves the load of a neutral and the least size of parallel runs beside it", () => {
+    const parallel = (amperes: number, circumstances: Code["circumstances"]) =>
+      sizeGroundedConductor({
+        code: under(basis, circumstances && { circumstances }),
+        system: "service",
+        supply: sets(1, "3/0 AWG"),
+        scope: "raceway",
+        conductor: { material: "copper" },
+        load: { amperes, circuitAmperes: 400 },
+      });
+    expect(parallel(60, { serviceAmperes: 200 })).toMatchObject({
+      governs: "floor",
+      outcome: { size: "1/0 AWG" },
+      citation: { section: cited },
+    });
+    const loaded = parallel(180, { serviceAmperes: 200 });
+    expect(loaded).toMatchObject({ governs: "load", outcome: { size: "3/0 AWG" } });
+    expect(loaded.steps.map(({ kind }) => kind)).toEqual(["rating-row", "floor", "load", "standard-size"]);
+    expect(parallel(60, { serviceAmperes: 2000 })).toMatchObject({
+      governs: "rating-row",
+      outcome: { size: "250 kcmil" },
+    });
+  });
+
+  it("goes no further than its table, in what is tried neither", () => {
+    const small = { ...basis, when: { serviceThroughAmperes: 400 } };
+    const beyond = neutral({ year, amendments: [small], circumstances: { serviceAmperes: 7000 } });
+    expect(beyond.requiredArea).toBe(neutral({ year }).requiredArea);
+    expect(cautions(beyond)).toEqual([{ code: "amendment-condition-not-met", section: cited }]);
+    const refused = () => neutral({ year, amendments: [basis], circumstances: { serviceAmperes: 7000 } });
+    expect(refused).toThrow(/^code\.circumstances\.serviceAmperes: expected at most 6000 A/);
+  });
+
+  it("acts on no conductor that enters no table of supply areas", () => {
+    const phase = (code: Code) =>
+      sizeGroundedConductor({
+        code,
+        system: "service",
+        supply: sets(1, "4 AWG"),
+        conductor: { material: "copper" },
+        grounded: "phase",
+      });
+    const result = phase(under(basis, { circumstances: { serviceAmperes: 2000 } }));
+    expect(result.steps).toEqual(phase({ year }).steps);
+    expect(cautions(result)).toEqual([{ code: "amendment-without-effect", section: cited }]);
   });
 
   it("is said to be open where the rating is not told, and only there", () => {
@@ -169,14 +210,155 @@ describe("the equipment grounding table as another basis", () => {
     expect(cautions(open)).toEqual([{ code: "amendment-condition-unknown", section: cited }]);
     expect(open.steps).toEqual(neutral({ year }).steps);
   });
+});
 
-  it("is not what a lifted increase or ceiling asks for", () => {
-    const other = under({ ...basis, use: "no-increase" } as Amendment, {
-      circumstances: { serviceAmperes: 200 },
+describe("evidence", () => {
+  const issuesOf = (result: SizingResult): readonly string[] => {
+    try {
+      requireEvidence(result, "confirmed");
+    } catch (error) {
+      if (error instanceof InputError) return error.issues.map(({ path }) => path);
+    }
+    return [];
+  };
+
+  it("of an amendment is vouched for by whoever wrote it: neither weaker nor stronger than the edition", () => {
+    const printed = jumper({ year: "2008" });
+    const code = {
+      year: "2008",
+      amendments: [{ kind: "floor", role: "main-bonding-jumper", copper: "1/0 AWG", citation }],
+    } as const;
+    const result = jumper(code);
+    expect(result).toMatchObject({ governs: "floor", evidence: printed.evidence });
+    const at = result.steps.findIndex(({ kind }) => kind === "floor");
+    expect(result.steps[at]?.citation.evidence).toBe("vouched");
+    expect(issuesOf(result)).toHaveLength(issuesOf(printed).length);
+    expect(issuesOf(result)).not.toContain(`steps[${at}]`);
+  });
+
+  it("of an amended cell is that of its table, which still says where the row ends", () => {
+    const cell = {
+      kind: "cell",
+      table: "equipment-grounding",
+      row: 60,
+      column: "copper",
+      size: "8 AWG",
+      citation,
+    } as const;
+    const row = (amendments: readonly Amendment[]) =>
+      equipment({ year, amendments }).steps.find(({ kind }) => kind === "rating-row")?.citation;
+    expect(row([cell])).toEqual({
+      section: `Table 250.122 as amended by ${cited}`,
+      evidence: row([])?.evidence,
     });
-    expect(neutral(other).steps.map(({ kind }) => kind)).toEqual(
-      neutral({ year }).steps.map(({ kind }) => kind),
-    );
+  });
+
+  it("of the row that another basis goes by is its own", () => {
+    const basis = {
+      kind: "basis",
+      role: "grounded-conductor",
+      use: "equipment-grounding-table",
+      citation,
+    } as const;
+    const of2008 = neutral({ year: "2008", amendments: [basis], circumstances: { serviceAmperes: 200 } });
+    expect(of2008.steps[0]?.citation).toMatchObject({ section: "Table 250.122" });
+    expect(issuesOf(of2008)).toContain("steps[0]");
+    expect(issuesOf(of2008)).not.toContain("citation");
+  });
+});
+
+describe("an amendment in force that does not act", () => {
+  it.each<readonly [string, Amendment]>([
+    [
+      "a floor of another material",
+      { kind: "floor", role: "main-bonding-jumper", aluminum: "1/0 AWG", citation },
+    ],
+    [
+      "a floor of another material",
+      { kind: "floor", role: "main-bonding-jumper", aluminum: "12 AWG", citation },
+    ],
+  ])("says so: %s", (_, amendment) => {
+    expect(cautions(jumper(under(amendment)))).toEqual([
+      { code: "amendment-without-effect", section: cited },
+    ]);
+  });
+
+  it("says so where nothing was increased, and where another electrode is served", () => {
+    const effect = [{ code: "amendment-without-effect", section: cited }];
+    const plain = sizeEquipmentGroundingConductor({
+      code: under({ kind: "basis", role: "equipment-grounding-conductor", use: "no-increase", citation }),
+      circuits: [{ device: { amperes: 60 } }],
+      conductor: { material: "copper" },
+    });
+    expect(cautions(plain)).toEqual(effect);
+    const ofRods = under({
+      kind: "basis",
+      role: "grounding-electrode-conductor",
+      use: "no-electrode-ceiling",
+      electrode: "rod",
+      citation,
+    });
+    expect(cautions(electrode(ofRods))).toEqual(effect);
+  });
+
+  it("is none of two that lift the same", () => {
+    const lifts = { kind: "basis", role: "equipment-grounding-conductor", use: "no-increase" } as const;
+    const other = { jurisdiction: "Nowhere", section: "Sec. 2" };
+    const found = equipment({
+      year,
+      amendments: [
+        { ...lifts, citation },
+        { ...lifts, citation: other },
+      ],
+    });
+    expect(found.cautions.filter(({ code }) => code.startsWith("amend"))).toEqual([
+      { code: "amended", section: cited },
+      { code: "amended", section: "Nowhere, Sec. 2" },
+    ]);
+  });
+
+  it("is one that a later cell of its place replaced", () => {
+    const cell = { kind: "cell", table: "bonding-conductor", row: "3/0 AWG", column: "copper" } as const;
+    const later = { jurisdiction: "Nowhere", section: "Sec. 2" };
+    const found = jumper({
+      year,
+      amendments: [
+        { ...cell, size: "3 AWG", citation },
+        { ...cell, size: "2 AWG", citation: later },
+      ],
+    });
+    expect(found.outcome).toMatchObject({ size: "2 AWG" });
+    expect(cautions(found)).toEqual([{ code: "amendment-superseded", section: cited }]);
+  });
+});
+
+describe("no increase for load-side jumpers alone", () => {
+  it("leaves the equipment grounding conductors their increase", () => {
+    const code = under({ kind: "basis", role: "equipment-bonding-jumper", use: "no-increase", citation });
+    const sized = sizeEquipmentBondingJumper({
+      code,
+      circuits: [
+        {
+          device: { amperes: 60 },
+          conductors: sets(1, "4 AWG"),
+          increasedFrom: { conductors: sets(1, "6 AWG"), reason: "voltage-drop" },
+        },
+      ],
+      jumper: { material: "copper" },
+    });
+    expect(sized.governs).toBe("rating-row");
+    expect(cautions(sized)).toEqual([{ code: "amended", section: cited }]);
+    expect(equipment(code).governs).toBe("increase");
+  });
+
+  it("and no ceiling for jumpers to electrodes alone leaves that of the electrode conductor", () => {
+    const code = under({
+      kind: "basis",
+      role: "electrode-bonding-jumper",
+      use: "no-electrode-ceiling",
+      citation,
+    });
+    expect(electrode(code)).toEqual(electrode({ year }));
   });
 });
 

@@ -7,7 +7,6 @@ import {
   type Material,
   type SizingResult,
   type StandardSize,
-  sizeElectrodeRacewayBondingJumper,
   sizeEquipmentBondingJumper,
   sizeEquipmentGroundingConductor,
   sizeGroundedConductor,
@@ -176,9 +175,10 @@ describe("a cell under a condition", () => {
     expect(said(neutral)).toEqual([]);
   });
 
-  it("of a table that the edition lacks has nothing to say", () => {
+  it("of a table that the edition lacks is refused", () => {
     const { amendments } = cell("bonding-conductor", "350 kcmil", "1/0 AWG");
-    expect(said(jumper({ year: "2011", ...(amendments && { amendments }) }, 1, "250 kcmil"))).toEqual([]);
+    const under2011 = () => jumper({ year: "2011", ...(amendments && { amendments }) }, 1, "250 kcmil");
+    expect(under2011).toThrow(/code.amendments\[0\].row: .*bonding-conductor table of 2011/);
   });
 
   it("of a rating is seen beside an increase", () => {
@@ -254,10 +254,19 @@ describe("a reading that a jurisdiction enforces", () => {
     expect(said(small(code))).toEqual([]);
   });
 
-  it("has nothing to say where the code chooses for itself", () => {
+  it("wins over what the code chooses, and says so", () => {
     const readings = { "cap-on-small-supplies": "every-supply" } as const;
-    expect(said(small(reading("large-supplies-only", undefined, { readings })))).toEqual([]);
-    expect(said(small(reading("large-supplies-only", onRoofs, { readings })))).toEqual([]);
+    const conflict = small(reading("large-supplies-only", undefined, { readings }));
+    expect(conflict).toMatchObject({ requiredArea: 16_510, readings: [] });
+    expect(said(conflict)).toEqual([
+      ...inForce,
+      { code: "enforced-reading-overrules-chosen", section: cited },
+    ]);
+    const large = jumper(reading("large-supplies-only", undefined, { readings }), 1, "250 kcmil");
+    expect(said(large)).toEqual([]);
+    const open = small(reading("large-supplies-only", onRoofs, { readings }));
+    expect(open).toMatchObject({ requiredArea: 10_380, readings: [{ chosen: "every-supply" }] });
+    expect(said(open)).toEqual(unknown);
   });
 
   it("yields to a later one that chooses as the edition does", () => {
@@ -267,7 +276,8 @@ describe("a reading that a jurisdiction enforces", () => {
       alternative: "every-supply",
       citation: { jurisdiction: "Nowhere", section: "Sec. 2" },
     });
-    expect(small(code)).toEqual(small({ year: "2020" }));
+    expect(small(code)).toMatchObject({ requiredArea: 10_380, readings: [] });
+    expect(said(small(code))).toEqual([{ code: "amendment-superseded", section: cited }]);
   });
 
   it("is cited once where two jurisdictions enforce it, by the later", () => {
@@ -341,12 +351,12 @@ describe("the largest supply under amendments of tables and readings", () => {
 });
 
 describe("a cell of the table that another amendment sends a role to", () => {
-  it("is seen, also where the role reads no table of its own", () => {
-    const { amendments = [] } = amend(
+  it("is seen there and not at another rating", () => {
+    const code = amend(
       { year: "2020" },
       {
         kind: "basis",
-        role: "electrode-raceway-bonding-jumper",
+        role: "main-bonding-jumper",
         use: "equipment-grounding-table",
         citation: { jurisdiction: "Nowhere", section: "Sec. 0" },
       },
@@ -361,12 +371,7 @@ describe("a cell of the table that another amendment sends a role to", () => {
       },
     );
     const found = (serviceAmperes: number) =>
-      sizeElectrodeRacewayBondingJumper({
-        code: { year: "2020", amendments, circumstances: { serviceAmperes } },
-        ferrous: true,
-        enclosed: [{ size: "4 AWG", material: "copper" }],
-        jumper: { material: "copper" },
-      });
+      jumper({ ...code, circumstances: { serviceAmperes } }, 1, "3/0 AWG");
     expect(found(400)).toMatchObject({ outcome: { size: "3 AWG" } });
     expect(said(found(400))).toEqual(unknown);
     expect(said(found(300))).toEqual([]);

@@ -368,7 +368,7 @@ describe("what bonds in place of a supply-side bonding jumper", () => {
     );
   });
 
-  it("is no raceway where an amendment asks for a wire", () => {
+  it("is nothing where an amendment asks for a wire", () => {
     const code = amend(
       { year: "2020" },
       {
@@ -377,12 +377,11 @@ describe("what bonds in place of a supply-side bonding jumper", () => {
         citation: { jurisdiction: "Example County", section: "Sec. 1" },
       },
     );
-    expect(
-      brief(sizeSupplySideBondingJumper({ ...input, code, instead: "nonflexible-metal-raceway" })),
-    ).toEqual(["2/0 AWG", 133100, "row"]);
-    expect(sizeSupplySideBondingJumper({ ...input, code, instead: "grounded-conductor" }).outcome.kind).toBe(
-      "not-required",
-    );
+    for (const instead of ["nonflexible-metal-raceway", "grounded-conductor", "bonding-fittings"] as const) {
+      const sized = sizeSupplySideBondingJumper({ ...input, code, instead });
+      expect(brief(sized)).toEqual(["2/0 AWG", 133100, "row"]);
+      expect(sized.cautions).toContainEqual({ code: "always-wire", section: "Example County, Sec. 1" });
+    }
   });
 
   it("is refused where it cannot serve, with everything else that is wrong", () => {
