@@ -76,7 +76,8 @@ function connectService(graph: Graph, service: Service, found: Found): void {
   for (const { id: place } of own) graph.connect(metal(place), metal(id));
 }
 
-function connectDerived(graph: Graph, { id, source, runs, disconnects }: Derived, found: Found): void {
+function connectDerived(graph: Graph, system: Derived, found: Found): void {
+  const { id, source, runs, disconnects, commonElectrodeConductor: common } = system;
   for (const place of [source, ...disconnects]) {
     graph.add(metal(place.id));
     if (isThere(found.get(`system-bonding-jumper ${place.id}`)))
@@ -87,6 +88,7 @@ function connectDerived(graph: Graph, { id, source, runs, disconnects }: Derived
     if (serves(jumper)) graph.connect(metal(run.from), metal(run.to));
   }
   graph.connect(metal(source.id), metal(id));
+  if (common !== undefined) graph.connect(earth(id), earth(common.id));
 }
 
 /** Electrodes that are not drawn, of which the schedule says so, hang where the system is grounded. */
