@@ -12,23 +12,28 @@ export const anyInstallation: fc.Arbitrary<Drawing> = fc
   .noShrink(fc.integer({ min: 0, max: 0xffff_ffff }))
   .map((seed) => drawInstallation(diceOf(seed)));
 
+/** How many services and derived systems; most often one of them, so that a thousand are soon drawn. */
+const counts = [
+  ...([
+    [1, 0],
+    [1, 0],
+    [1, 0],
+    [1, 0],
+    [0, 1],
+    [0, 1],
+    [0, 1],
+  ] as const),
+  ...([
+    [1, 1],
+    [2, 0],
+    [0, 2],
+    [0, 0],
+  ] as const),
+];
+
 /** One installation, as the dice fall. */
 export function drawInstallation(dice: Dice): Drawing {
-  const [services, derived] = dice.pick([
-    ...([
-      [1, 0],
-      [1, 0],
-      [1, 0],
-      [0, 1],
-      [0, 1],
-      [1, 1],
-    ] as const),
-    ...([
-      [2, 0],
-      [0, 2],
-      [0, 0],
-    ] as const),
-  ]);
+  const [services, derived] = dice.pick(counts);
   const material = () => (dice.chance(60) ? "copper" : dice.pick(materials));
   const code = drawCode(dice);
   const drawnServices = several(services, (n) => drawService(dice, n));

@@ -76,7 +76,7 @@ function drawAhead(dice: Dice, id: string, utility: string, bond: () => Box["bon
 
 /** One service disconnect at least; seldom more than six of them, and seldom a source on the supply side. */
 function drawDisconnects(dice: Dice, id: string, bond: () => Box["bondedBy"]): Disconnect[] {
-  const count = dice.chance(3) ? 7 : dice.pick([1, 1, 1, 2, 2, 3]);
+  const count = dice.chance(2) ? 7 : dice.pick([1, 1, 1, 2, 2, 3]);
   return several(count, (i) => {
     const designation = i > 0 && dice.chance(20) ? "supply-side-source" : "service-disconnect";
     return {
