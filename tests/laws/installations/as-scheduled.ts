@@ -22,12 +22,13 @@ export function oneAlternative(jumperAtSource: boolean): Chosen {
 
 /** An alternative of its own for every other derived system. */
 export function eachItsOwn({ derivedSystems = [] }: Drawing, jumperAtSource: boolean): Chosen {
-  const own = derivedSystems.map(({ source, disconnects }) => [
-    source.id,
-    ...disconnects.map(({ id }) => id),
-  ]);
+  const own = derivedSystems.map(
+    ({ source, disconnects, runs, electrodes = [] }) =>
+      new Set([source, ...disconnects, ...runs, ...electrodes].map(({ id }) => id)),
+  );
   return (conductor) => {
-    const i = own.findIndex((places) => places.includes(conductor.from) || places.includes(conductor.to));
+    const words = `${conductor.id} ${conductor.from} ${conductor.to}`.split(" ");
+    const i = own.findIndex((ids) => words.some((word) => ids.has(word)));
     return oneAlternative(jumperAtSource === (i % 2 === 0))(conductor);
   };
 }

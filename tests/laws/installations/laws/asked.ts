@@ -197,10 +197,10 @@ function electrodeConductor(
   const conductor = { material: drawing.materials.electrodeConductors };
   const isTap = id.startsWith("grounding-electrode-tap ");
   const place = isTap ? id.slice("grounding-electrode-tap ".length) : from;
-  const service = services.find(
-    ({ boxes = [], disconnects, commonElectrodeConductor: common }) =>
-      [...boxes, ...disconnects].some((one) => one.id === place) || common?.id === place,
-  );
+  const service = services.find((one) => {
+    const { boxes = [], disconnects, commonElectrodeConductor: common } = one;
+    return [one, ...boxes, ...disconnects].some(({ id: own }) => own === place) || common?.id === place;
+  });
   const tapped = services.find((one) => one.commonElectrodeConductor?.id === place);
   const onCommon = (own: readonly DrawnElectrode[], common: string | undefined): readonly Electrode[] => {
     const found = own.filter((one) => one.from === common).flatMap((one) => served(own, one.id));

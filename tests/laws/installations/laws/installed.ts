@@ -28,9 +28,9 @@ export function isFound(
   return found.some((one) => one.startsWith(`${conductor}: `)) ? [] : [`${what}: nothing found of it`];
 }
 
-/** What is lawful is not found. */
+/** What is lawful is not found, where the drawing itself is without fault. */
 export function isNotFound(built: Built, { what, conductor, installed }: InstalledChange): readonly string[] {
-  const changed = installed();
+  const changed = violationsOf(built.schedule).length > 0 ? undefined : installed();
   if (changed === undefined) return [];
   const found = findingsOf(built.drawing, changed).filter((one) => one.startsWith(`${conductor}: `));
   return found.map((one) => `${what}: found ${one}`);

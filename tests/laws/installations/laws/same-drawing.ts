@@ -1,4 +1,4 @@
-import { buildSchedule, type ScheduledConductor } from "bondmil";
+import { buildSchedule, type Schedule, type ScheduledConductor } from "bondmil";
 import { askedOf, type Built, built, nameOf } from "../built.js";
 import { phaseByPhase, runByRun, setBySet } from "../changes/redraw.js";
 import { renamed, reordered, withoutUsual, writtenOut } from "../changes/rewrite.js";
@@ -9,12 +9,15 @@ export const namesAreNames: Law = {
   name: "renaming changes nothing but names",
   breaches: ({ drawing, schedule }) => {
     const { drawing: other, before } = renamed(drawing);
-    const { fingerprint: _, ...after } = buildSchedule(other);
-    const { fingerprint: __, ...was } = schedule;
-    const is = before(JSON.stringify(after));
-    return is === JSON.stringify(was) ? [] : [firstDifference(JSON.stringify(was), is)];
+    const [was, is] = [unmarked(schedule), before(unmarked(buildSchedule(other)))];
+    return is === was ? [] : [firstDifference(was, is)];
   },
 };
+
+/** A schedule as text, without its marks. */
+function unmarked(schedule: Schedule): string {
+  return JSON.stringify(schedule, (key, value) => (/fingerprint$/i.test(key) ? undefined : value));
+}
 
 /** Another order of the lists changes nothing but the order. */
 export const orderIsOrder: Law = {
