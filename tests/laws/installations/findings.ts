@@ -1,5 +1,4 @@
 import { type Check, type CheckVerdict, checkInstalled, type Drawing } from "bondmil";
-import { violationsOf } from "./built.js";
 import type { Installed } from "./parts.js";
 
 /** Verdicts that leave nothing to be done. */
@@ -18,9 +17,4 @@ export function findingsIn({ conductors }: Check): readonly string[] {
   return conductors
     .filter(({ verdict }) => !inOrder.includes(verdict))
     .map(({ id, verdict }) => `${id}: ${verdict}`);
-}
-
-/** Whether the drawing itself is without fault, so that what is installed can be too. */
-export function isInOrder({ schedule }: Pick<Check, "schedule">): boolean {
-  return violationsOf(schedule).length === 0;
 }

@@ -25,8 +25,3 @@ export function isGrounded({ grounding }: Pick<Service, "grounding">): boolean {
 export function racewaysOf({ raceways }: Pick<Run, "raceways">): NonNullable<Run["raceways"]> {
   return raceways ?? { count: 1, kind: "nonmetallic" };
 }
-
-/** The sets of a supply; none where only a load is known. */
-export function setsOf(supply: DrawnSupply): readonly DrawnSet[] {
-  return "sets" in supply ? supply.sets : [];
-}

@@ -34,7 +34,10 @@ export function breachesOf(drawing: Drawing, seed: number, changes: number | "ev
 
 /** The smallest installation that breaks the same law. */
 export function smallestBreaking(drawing: Drawing, seed: number, { law }: Breach): Drawing {
-  return smallest(drawing, (one) => breachesOf(one, seed, "every").some((breach) => breach.law === law));
+  const breaks = (one: Drawing, changes: 0 | "every"): boolean =>
+    breachesOf(one, seed, changes).some((breach) => breach.law === law);
+  const changes = breaks(drawing, 0) ? 0 : "every";
+  return smallest(drawing, (one) => breaks(one, changes));
 }
 
 /** What a trial finds. A refusal of what was drawn to be valid is a breach too, as is any other error. */
