@@ -74,9 +74,10 @@ function unlike(
   return gone.length + come.length === 0 ? [] : [`before: ${gone.join("; ")}; after: ${come.join("; ")}`];
 }
 
-/** A tap at the first of several enclosures is at another one in another order. */
+/** What starts at the first of several enclosures starts at another one in another order. */
 function placeless(conductor: ScheduledConductor): string {
-  return conductor.id.startsWith("grounding-electrode-tap ") ? "grounding-electrode-tap" : nameOf(conductor);
+  if (conductor.id.startsWith("grounding-electrode-tap ")) return "grounding-electrode-tap";
+  return conductor.alternative === undefined ? nameOf(conductor) : nameOf(conductor).replace(/ from \S+/, "");
 }
 
 function lacking(list: readonly string[], other: readonly string[]): readonly string[] {
