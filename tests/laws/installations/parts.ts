@@ -25,3 +25,10 @@ export function isGrounded({ grounding }: Pick<Service, "grounding">): boolean {
 export function racewaysOf({ raceways }: Pick<Run, "raceways">): NonNullable<Run["raceways"]> {
   return raceways ?? { count: 1, kind: "nonmetallic" };
 }
+
+/** Whether each of several raceways has a jumper of its own; the wire of a derived system runs in each unless told. */
+export function isJumperInEach(run: Run, isService: boolean): boolean {
+  const { count, kind } = racewaysOf(run);
+  const usual = isService || kind === "nonflexible-metal" ? "common" : "per-raceway";
+  return count > 1 && (run.racewayJumpers ?? usual) === "per-raceway";
+}

@@ -25,7 +25,7 @@ import {
 import type { Built } from "../built.js";
 import { inOneOf } from "../conductors.js";
 import type { Circuit, Derived, Electrode as DrawnElectrode, Run, Service } from "../parts.js";
-import { racewaysOf } from "../parts.js";
+import { isJumperInEach, racewaysOf } from "../parts.js";
 
 /** Asks the sizing function of a conductor's role anew, with everything taken from the drawing but the supply. */
 export function asked(
@@ -109,9 +109,8 @@ function supplySide(drawing: Drawing, code: Code, subject: string, supply: Suppl
   const found = runOf(drawing, subject);
   if (found === null) return sizeSupplySideBondingJumper({ code, supply, jumper });
   const { run, isService } = found;
-  const { count, kind } = racewaysOf(run);
-  const usual = isService || kind === "nonflexible-metal" ? "common" : "per-raceway";
-  const isEach = count > 1 && (run.racewayJumpers ?? usual) === "per-raceway";
+  const { count } = racewaysOf(run);
+  const isEach = isJumperInEach(run, isService);
   return sizeSupplySideBondingJumper({
     code,
     supply: isEach ? inOneOf(count, supply) : supply,

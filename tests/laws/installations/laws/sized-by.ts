@@ -1,6 +1,7 @@
 import type { Drawing, ScheduledConductor, Supply } from "bondmil";
 import { askedOf, type Built, byOf, nameOf } from "../built.js";
 import { countedSets, inOneOf, suppliesOf, together } from "../conductors.js";
+import { isJumperInEach, racewaysOf } from "../parts.js";
 import { asked } from "./asked.js";
 import type { Law } from "./law.js";
 
@@ -13,7 +14,9 @@ export const sizedByWhatItNames: Law = {
       .flatMap((one) => {
         const anew = asked(built, one, suppliedBy(built, one) ?? none);
         if (anew === null) return [];
-        const same = { ...one, result: anew };
+        const { outcome } = anew;
+        const quantity = (outcome.kind === "conductor" ? outcome.quantity : 1) * timesOf(built.drawing, one);
+        const same = { ...one, result: anew, quantity };
         return askedOf(same) === askedOf(one) && anew.governs === one.result.governs
           ? []
           : [`${nameOf(one)} is ${askedOf(one)}, the function says ${askedOf(same)}`];
@@ -39,6 +42,19 @@ export const sumOfWhatItNames: Law = {
     });
   },
 };
+
+/** How many alike there are: one in each raceway or cable, where each has its own. */
+function timesOf(drawing: Drawing, { id, role }: ScheduledConductor): number {
+  const subject = id.slice(role.length + 1).replace(/ \(.*\)$/, "");
+  if (role === "equipment-grounding-conductor")
+    return drawing.circuits?.find((one) => one.id === subject)?.raceways ?? 1;
+  const systems = [...(drawing.services ?? []), ...(drawing.derivedSystems ?? [])];
+  const system = systems.find(({ runs }) => runs.some((run) => run.id === subject));
+  const run = system?.runs.find((one) => one.id === subject);
+  if (system === undefined || run === undefined) return 1;
+  const { count } = racewaysOf(run);
+  return role === "grounded-conductor" || isJumperInEach(run, "utility" in system) ? count : 1;
+}
 
 /** For roles that no conductors size. */
 const none: Supply = { sets: [{ count: 1, size: "14 AWG", material: "copper" }] };
