@@ -190,6 +190,7 @@ export {
   type DrawingStandardSchema,
   drawingStandardSchema,
 } from "./installation/standard-schema.js";
+export { type Violation, type ViolationCode, violationCodes } from "./installation/violation.js";
 export type {
   DrawnBox,
   DrawnLabel,

@@ -1,5 +1,5 @@
 import type { Amendment, EditionYear } from "../edition/index.js";
-import { type Check, type CheckVerdict, checkInstalled } from "../installation/check.js";
+import { type Check, checkInstalled, findings } from "../installation/check.js";
 import { compareDrawing } from "../installation/compare-drawing.js";
 import type { DrawingComparison } from "../installation/drawing-comparison.js";
 import type { Asked, Options } from "./arguments.js";
@@ -27,16 +27,6 @@ export interface Answer {
 }
 
 type Task = Extract<Asked, { readonly kind: "task" }>;
-
-/** Verdicts that a script is told of. */
-const findings: readonly CheckVerdict[] = [
-  "short",
-  "too-few",
-  "missing",
-  "wrong-material",
-  "wrong-place",
-  "not-in-schedule",
-];
 
 /** Answers a subcommand about one drawing. */
 export async function answerTask(
@@ -74,8 +64,9 @@ export async function answerTask(
   }
 }
 
-function endingOfCheck({ conductors }: Check): Ending {
-  return conductors.some(({ verdict }) => findings.includes(verdict)) ? "found" : "done";
+function endingOfCheck({ conductors, schedule }: Check): Ending {
+  const isFound = conductors.some(({ verdict }) => findings.includes(verdict));
+  return isFound || schedule.violations.length > 0 ? "found" : "done";
 }
 
 function endingOfComparison({ variants }: DrawingComparison): Ending {

@@ -48,7 +48,7 @@ const yellow = "33";
 const green = "32";
 
 const colors: readonly (readonly [pattern: RegExp, color: string])[] = [
-  [/^(?:SHORT|TOO FEW|MISSING|WRONG MATERIAL|WRONG PLACE|NOT IN THE SCHEDULE)(?=: )/, red],
+  [/^(?:SHORT|TOO FEW|MISSING|WRONG MATERIAL|WRONG PLACE|NOT PERMITTED|NOT IN THE SCHEDULE)(?=: )/, red],
   [/^(?:Sufficient on values that are not confirmed|Larger than needed)(?=: )/, yellow],
   [/^Sufficient(?=: )/, green],
 ];

@@ -1,14 +1,16 @@
 import { readCode } from "../edition/index.js";
 import { readAll } from "../input/reader.js";
+import type { Drawing } from "./document.js";
 import { fingerprintOf } from "./fingerprint.js";
 import { readDrawing } from "./read-drawing.js";
-import type { DrawingInCode, Schedule, ScheduledPart } from "./schedule.js";
+import type { DrawingInCode, Schedule, ScheduledConductor, ScheduledPart } from "./schedule.js";
 import { buildingPart, circuitPart, generatorPart } from "./schedule-circuits.js";
 import { commonConductors } from "./schedule-common.js";
 import { derivedPart } from "./schedule-derived.js";
 import { metalPart } from "./schedule-metal.js";
 import { servicePart } from "./schedule-service.js";
 import { totalsOf } from "./totals.js";
+import type { Violation } from "./violation.js";
 
 /**
  * Names every bonding and grounding conductor of a drawing: where it goes, its smallest permitted size, what decides it and the
@@ -53,21 +55,42 @@ import { totalsOf } from "./totals.js";
  * ```
  */
 export function buildSchedule(source: unknown): Schedule {
-  const drawing = readDrawing(source);
+  return scheduleOf(readDrawing(source));
+}
+
+/** The schedule of a drawing that was read. */
+export function scheduleOf(drawing: Drawing): Schedule {
   const code = readAll(drawing.code, readCode);
   const parts = partsOf({ drawing, code });
   const conductors = parts.flatMap((part) => part.conductors);
+  const { $schema: _, installed: __, ...drawn } = drawing;
   const unsigned: Omit<Schedule, "fingerprint"> = {
     format: 1,
     title: drawing.title,
+    drawingFingerprint: fingerprintOf(drawn),
     edition: code.year,
     code,
+    violations: [...parts.flatMap((part) => part.violations ?? []), ...forbiddenMaterials(conductors)],
     conductors,
     cautions: parts.flatMap((part) => part.cautions ?? []),
     notSized: parts.flatMap((part) => part.notSized ?? []),
     totals: totalsOf(conductors),
   };
   return { ...unsigned, fingerprint: fingerprintOf(unsigned) };
+}
+
+/** Conductors whose material an amendment forbids, by the amendment. */
+function forbiddenMaterials(conductors: readonly ScheduledConductor[]): readonly Violation[] {
+  const places = new Map<string, string[]>();
+  for (const { id, result } of conductors) {
+    for (const { code, section } of result.cautions) {
+      if (code !== "material-forbidden" || section === null) continue;
+      const known = places.get(section);
+      if (known === undefined) places.set(section, [id]);
+      else known.push(id);
+    }
+  }
+  return [...places].map(([section, at]) => ({ code: "material-forbidden", section, at }));
 }
 
 function partsOf(at: DrawingInCode): readonly ScheduledPart[] {

@@ -1,9 +1,13 @@
-import { areaOf, columnOf } from "../conductor/index.js";
+import { areaOf } from "../conductor/index.js";
 import { type Citation, evidenceLevels } from "../edition/index.js";
 import { serviceLoadSide, systemJumperPlace } from "../edition/tables/sections.generated.js";
-import { buildSchedule } from "./build-schedule.js";
+import type { NotRequiredReason, SizingResult } from "../rules/result.js";
+import { scheduleOf } from "./build-schedule.js";
 import type { Drawing } from "./document.js";
+import { fingerprintOf } from "./fingerprint.js";
+import { requiredAt } from "./lawful-places.js";
 import { readDrawing } from "./read-drawing.js";
+import { requirementsIn } from "./requirement.js";
 import type { Schedule, ScheduledConductor } from "./schedule.js";
 
 /** What a comparison of an installed conductor with the schedule comes to. */
@@ -16,8 +20,20 @@ export type CheckVerdict =
   | "larger-than-needed"
   | "wrong-material"
   | "wrong-place"
+  | "not-permitted"
   | "not-in-schedule"
   | "not-required";
+
+/** Verdicts of which something has to be done. */
+export const findings: readonly CheckVerdict[] = [
+  "short",
+  "too-few",
+  "missing",
+  "wrong-material",
+  "wrong-place",
+  "not-permitted",
+  "not-in-schedule",
+];
 
 /** A conductor as the drawing says that it is installed. */
 export type FoundConductor = NonNullable<Drawing["installed"]>[number];
@@ -28,7 +44,9 @@ export interface CheckedConductor {
   readonly id: string;
   readonly verdict: CheckVerdict;
   readonly installed: FoundConductor | null;
-  /** Circular mils that are required of one conductor; 0 where none is. */
+  /** Where several arrangements are compared and none is begun, the one that it belongs to. */
+  readonly alternative?: string;
+  /** Circular mils that are required of one conductor of this material at this place; 0 where none is. */
   readonly requiredArea: number;
   /** Circular mils installed less those required, of one conductor; `null` where the two cannot be compared. */
   readonly reserve: number | null;
@@ -40,12 +58,16 @@ export interface CheckedConductor {
 export interface Check {
   readonly schedule: Schedule;
   readonly conductors: readonly CheckedConductor[];
+  /** Short mark of the schedule, of what is installed and of every verdict. */
+  readonly fingerprint: string;
 }
 
 /**
  * Holds the installed conductors of a drawing against its schedule: sufficient, sufficient only on values that are not confirmed, short
- * and by how much, too few, missing, larger than needed, of another material than drawn, at the wrong place, or not asked for at all,
- * as a second jumper beyond the one that the system may have.
+ * and by how much, too few, missing, larger than needed, of a material that may not be, at the wrong place, not permitted, or not asked for
+ * at all, as a second jumper beyond the one that the system may have. A conductor of another material than drawn, or an electrode conductor
+ * at another lawful place, is judged by what is asked of it there. What is forbidden in the drawing itself stands in the schedule's
+ * violations, and is found too.
  *
  * @param source - a drawing with `installed`, its JSON text, or the value that it would parse to
  * @returns a verdict for every conductor of the schedule that is required, and for everything installed
@@ -78,57 +100,137 @@ export interface Check {
  */
 export function checkInstalled(source: unknown): Check {
   const drawing = readDrawing(source);
-  const schedule = buildSchedule(drawing);
+  const schedule = scheduleOf(drawing);
+  const { installed = [] } = drawing;
+  const found = byName(installed);
+  const known = new Set(schedule.conductors.map(({ id }) => id));
+  const begun = arrangementsBegun(schedule, found);
+  const judge = judgeOf(drawing, schedule);
+  const checked = schedule.conductors.flatMap((conductor): readonly CheckedConductor[] => {
+    const alike = found.get(conductor.id);
+    const isOther = isOfOtherArrangement(conductor, begun);
+    if (alike !== undefined) return alike.map((one) => judge(conductor, one, alike, isOther));
+    return conductor.quantity === 0 || isOther ? [] : [missing(conductor, begun)];
+  });
+  const besides = installed
+    .filter(({ conductor }) => !known.has(conductor))
+    .map((one) => unasked(schedule, one));
+  const conductors = [...checked, ...besides];
+  const fingerprint = fingerprintOf({ schedule: schedule.fingerprint, installed, conductors });
+  return { schedule, conductors, fingerprint };
+}
+
+type FoundByName = ReadonlyMap<string, readonly FoundConductor[]>;
+
+function byName(installed: readonly FoundConductor[]): FoundByName {
   const found = new Map<string, FoundConductor[]>();
-  for (const one of drawing.installed ?? []) {
+  for (const one of installed) {
     const alike = found.get(one.conductor);
     if (alike === undefined) found.set(one.conductor, [one]);
     else alike.push(one);
   }
-  const known = new Set(schedule.conductors.map(({ id }) => id));
-  const chosen = schedule.conductors.find(({ id, alternative }) => alternative && found.has(id))?.alternative;
-  const checked = schedule.conductors.flatMap((scheduled) => {
-    const installed = found.get(scheduled.id);
-    const isOther = scheduled.alternative !== undefined && scheduled.alternative !== chosen;
-    if (installed !== undefined) return installed.map((one) => checkOne(scheduled, one, installed, isOther));
-    return scheduled.quantity === 0 || isOther ? [] : [missing(scheduled)];
-  });
-  const besides = (drawing.installed ?? [])
-    .filter(({ conductor }) => !known.has(conductor))
-    .map((one) => unasked(schedule, one));
-  return { schedule, conductors: [...checked, ...besides] };
+  return found;
 }
 
-/** A conductor of an arrangement other than the one that was begun is at the wrong place: the two exclude each other. */
-function checkOne(
-  scheduled: ScheduledConductor,
-  installed: FoundConductor,
+/** Of each system whose arrangements are compared, the first of which anything is installed. */
+function arrangementsBegun({ conductors }: Schedule, found: FoundByName): ReadonlyMap<string, string> {
+  const begun = new Map<string, string>();
+  for (const { id, system, alternative } of conductors) {
+    if (system !== undefined && alternative !== undefined && found.has(id) && !begun.has(system))
+      begun.set(system, alternative);
+  }
+  return begun;
+}
+
+/** Arrangements exclude each other: what belongs to another than the one that was begun is at the wrong place. */
+function isOfOtherArrangement(
+  { system, alternative }: ScheduledConductor,
+  begun: ReadonlyMap<string, string>,
+): boolean {
+  const chosen = begun.get(system ?? "");
+  return alternative !== undefined && chosen !== undefined && chosen !== alternative;
+}
+
+type Judge = (
+  conductor: ScheduledConductor,
+  one: FoundConductor,
   alike: readonly FoundConductor[],
   isOther: boolean,
-): CheckedConductor {
-  const { id, quantity, result } = scheduled;
-  const { requiredArea, citation, material, edition } = result;
-  const isComparable = quantity > 0 && columnOf(installed.material) === columnOf(material);
-  return {
-    id,
-    verdict: isOther ? "wrong-place" : verdictOf(scheduled, installed, alike),
-    installed,
-    requiredArea,
-    reserve: isComparable ? areaOf(installed.size) - requiredArea : null,
-    citation: isOther ? systemJumperPlace[edition] : citation,
+) => CheckedConductor;
+
+function judgeOf(drawing: Drawing, schedule: Schedule): Judge {
+  const requirementOf = requirementsIn(drawing, schedule);
+  const forbidden = forbiddenPlaces(schedule);
+  return (conductor, installed, alike, isOther) => {
+    const { id, quantity, result } = conductor;
+    const requirement = requirementOf(conductor, installed.material);
+    const required =
+      requirement === null || installed.at === undefined
+        ? (requirement?.conductor.result ?? null)
+        : requiredAt(requirement.drawing, schedule.code, requirement.conductor, installed.at);
+    const judged = (
+      verdict: CheckVerdict,
+      citation: Citation,
+      by: SizingResult | null = required,
+    ): CheckedConductor => ({
+      id,
+      verdict,
+      installed,
+      requiredArea: (by ?? result).requiredArea,
+      reserve: by === null || quantity === 0 ? null : areaOf(installed.size) - by.requiredArea,
+      citation,
+    });
+    if (quantity === 0) {
+      const isForbidden =
+        result.outcome.kind === "not-required" && forbiddenWhere.includes(result.outcome.why);
+      return judged(isForbidden ? "not-permitted" : "not-required", result.citation);
+    }
+    if (isOther) return judged("wrong-place", systemJumperPlace[schedule.edition]);
+    const isWhereDrawn = [undefined, conductor.from, conductor.to].includes(installed.at);
+    const notHere = isWhereDrawn ? forbidden(conductor) : undefined;
+    if (notHere !== undefined) return judged(...notHere);
+    if (requirement === null) return judged("wrong-material", result.citation);
+    const refusal = requirement.conductor.result.cautions.find(({ code }) => code === "material-forbidden");
+    if (refusal !== undefined) {
+      const { evidence } = result.citation;
+      return judged("wrong-material", { section: refusal.section ?? result.citation.section, evidence });
+    }
+    if (required === null) return judged("wrong-place", result.citation, requirement.conductor.result);
+    return judged(verdictOf(required, quantity, installed, alike), required.citation);
+  };
+}
+
+/** Systems that have no jumper of their own to be found. */
+const forbiddenWhere: readonly NotRequiredReason[] = ["ungrounded-system", "impedance-grounded"];
+
+/** Conductors that stand in the schedule as drawn, though they may not be where they are drawn. */
+function forbiddenPlaces({
+  violations,
+}: Schedule): (conductor: ScheduledConductor) => readonly [CheckVerdict, Citation] | undefined {
+  const of = (code: Schedule["violations"][number]["code"]): ReadonlyMap<string, string> =>
+    new Map(
+      violations
+        .filter((one) => one.code === code)
+        .flatMap(({ at, section }) => at.map((id) => [id, section])),
+    );
+  const jumpers = of("jumper-not-permitted-here");
+  const electrodes = of("electrode-conductor-not-at-jumper");
+  return ({ role, to, result: { citation } }) => {
+    const jumper = role === "system-bonding-jumper" ? jumpers.get(to) : undefined;
+    if (jumper !== undefined) return ["not-permitted", { section: jumper, evidence: citation.evidence }];
+    const electrode = role === "grounding-electrode-conductor" ? electrodes.get(to) : undefined;
+    return electrode === undefined
+      ? undefined
+      : ["wrong-place", { section: electrode, evidence: citation.evidence }];
   };
 }
 
 function verdictOf(
-  { result, quantity, from, to }: ScheduledConductor,
-  { size, material, at }: FoundConductor,
+  { outcome, requiredArea, evidence }: SizingResult,
+  quantity: number,
+  { size }: FoundConductor,
   alike: readonly FoundConductor[],
 ): CheckVerdict {
-  const { outcome, requiredArea, evidence } = result;
-  if (quantity === 0) return "not-required";
-  if (at !== undefined && at !== to && at !== from) return "wrong-place";
-  // A conductor of another metal was sized for another column: nothing can be said until the drawing names its material.
-  if (columnOf(material) !== columnOf(result.material)) return "wrong-material";
   if (areaOf(size) < requiredArea) return "short";
   const together = alike.reduce((sum, one) => sum + (one.quantity ?? 1), 0);
   if (together < quantity) return "too-few";
@@ -137,9 +239,22 @@ function verdictOf(
   return isSure ? "sufficient" : "sufficient-on-unconfirmed-values";
 }
 
-function missing({ id, result }: ScheduledConductor): CheckedConductor {
+/** A conductor that is not there. Where arrangements are compared and none is begun, each of them misses its own. */
+function missing(
+  { id, system, alternative, result }: ScheduledConductor,
+  begun: ReadonlyMap<string, string>,
+): CheckedConductor {
   const { requiredArea, citation } = result;
-  return { id, verdict: "missing", installed: null, requiredArea, reserve: null, citation };
+  const isOpen = alternative !== undefined && !begun.has(system ?? "");
+  return {
+    id,
+    verdict: "missing",
+    installed: null,
+    ...(isOpen && { alternative }),
+    requiredArea,
+    reserve: null,
+    citation,
+  };
 }
 
 /** Something installed that the schedule does not hold; a further jumper is a fault where the system has its one. */

@@ -130,8 +130,7 @@ function variantOf(
 ): DrawingVariant {
   const edition = drawing.code.year;
   if (schedule === undefined) return { key, change, edition, refused };
-  const { fingerprint, totals, conductors, cautions } = schedule;
-  const known = new Set((base?.schedule?.cautions ?? cautions).map((one) => JSON.stringify(one)));
+  const { fingerprint, totals, conductors, violations, cautions } = schedule;
   return {
     key,
     change,
@@ -141,8 +140,15 @@ function variantOf(
       .filter(({ alternative }) => alternative === undefined)
       .reduce((sum, one) => sum + areaIn(one), 0),
     totals,
-    newCautions: cautions.filter((one) => !known.has(JSON.stringify(one))),
+    newViolations: newIn(violations, base?.schedule?.violations),
+    newCautions: newIn(cautions, base?.schedule?.cautions ?? cautions),
   };
+}
+
+/** What is not in another list. */
+function newIn<T>(list: readonly T[], before: readonly T[] = []): readonly T[] {
+  const known = new Set(before.map((one) => JSON.stringify(one)));
+  return list.filter((one) => !known.has(JSON.stringify(one)));
 }
 
 function areaIn({ quantity, result: { outcome, requiredArea } }: ScheduledConductor): number {

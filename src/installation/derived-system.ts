@@ -1,8 +1,8 @@
 import { bothEndsAllowedFor, outdoorSourceAtSource } from "../edition/tables/placements.generated.js";
-import type { Supply } from "../supply/index.js";
 import type { Drawing } from "./document.js";
 import type { DrawingInCode } from "./schedule.js";
-import { racewaysOf, supplyFrom } from "./supplies.js";
+import { type Serving, servingOf, servingTo } from "./serving.js";
+import { hasGroundedConductor, racewaysOf } from "./supplies.js";
 
 /** A separately derived system of a drawing. */
 export type DrawnDerivedSystem = NonNullable<Drawing["derivedSystems"]>[number];
@@ -13,8 +13,13 @@ export interface DerivedInCode extends DrawingInCode {
 }
 
 /** All ungrounded conductors of a derived system. */
-export function wholeSupply({ system: { runs, source }, code }: DerivedInCode): Supply {
-  return supplyFrom(runs, source.id, code.year);
+export function wholeServing({ system: { runs }, code }: DerivedInCode): Serving {
+  return servingOf(runs, code.year);
+}
+
+/** The ungrounded conductors to one of its disconnects. */
+export function servingToDisconnect({ system: { runs }, code }: DerivedInCode, id: string): Serving {
+  return servingTo(runs, id, code.year);
 }
 
 /** Whether the edition keeps the jumper of this source, which stands outdoors, at the source. */
@@ -26,4 +31,22 @@ export function isBoundToSource({ system, code }: DerivedInCode): boolean {
 export function mayHaveBothEnds({ system, code }: DerivedInCode): boolean {
   const isRightKind = bothEndsAllowedFor[code.year] === "any-system" || system.source.outdoors;
   return isRightKind && system.runs.every((run) => racewaysOf(run).kind === "nonmetallic");
+}
+
+/** Where the system bonding jumper is: as drawn, or one of the arrangements that are put side by side. */
+export interface Arrangement {
+  readonly jumperAt: "source" | "disconnects" | "both-ends";
+  /** Name of the arrangement, where there are several. */
+  readonly alternative?: string;
+}
+
+/** The arrangements of a derived system: the one that is drawn, or those that are permitted without a condition, to be compared. */
+export function arrangementsOf(at: DerivedInCode): readonly Arrangement[] {
+  const { jumperAt } = at.system;
+  if (jumperAt !== "compare") return [{ jumperAt }];
+  if (isBoundToSource(at) || !hasGroundedConductor(at.system)) return [{ jumperAt: "source" }];
+  return [
+    { jumperAt: "source", alternative: "jumper-at-source" },
+    { jumperAt: "disconnects", alternative: "jumper-in-each-enclosure" },
+  ];
 }

@@ -2,6 +2,7 @@ import type { Change, Effect } from "../comparison/comparison.js";
 import type { Amendment, EditionYear, Purpose, Readings, Role } from "../edition/index.js";
 import type { Issue } from "../input/input-error.js";
 import type { MetalTotal, PlacedCaution, ScheduledConductor } from "./schedule.js";
+import type { Violation } from "./violation.js";
 
 /** What a whole drawing is held against. */
 export type DrawingComparisonRequest =
@@ -83,6 +84,8 @@ export interface ScheduledVariant {
   readonly totalArea: number;
   /** Feet of conductor by size and material, of those whose length is given. */
   readonly totals: readonly MetalTotal[];
+  /** What is forbidden or missing here, and not in the column that it is held against. */
+  readonly newViolations: readonly Violation[];
   /** About the drawing as a whole, and not in the column that it is held against. */
   readonly newCautions: readonly PlacedCaution[];
   readonly refused?: never;

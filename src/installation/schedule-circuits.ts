@@ -62,7 +62,7 @@ export function generatorPart({ drawing, code }: DrawingInCode): ScheduledPart {
     if (deviceAmperes === undefined) {
       const jumper = { material: drawing.materials.bondingJumpers };
       const result = sizeSupplySideBondingJumper({ code, supply, jumper });
-      return scheduled(`supply-side-bonding-jumper ${id}`, id, to, result, { run: generator });
+      return scheduled(`supply-side-bonding-jumper ${id}`, id, to, result, { by: [id], run: generator });
     }
     const result = sizeEquipmentGroundingConductor({
       code,
@@ -102,12 +102,13 @@ function electrodesOfBuilding({ drawing, code }: DrawingInCode, building: DrawnB
     const see = groundingElectrodeConductorBuildingPolicies.byEdition[code.year].basis.rule.section;
     return { conductors: [], notSized: [{ what: `grounding electrode conductor of ${id}`, see }] };
   }
+  const servings = [{ by: [feeder], supply }];
   return electrodePart({
     drawing,
     code,
     of: "building",
     electrodes,
-    supply,
-    supplyAt: (place) => (place === id ? { supply } : undefined),
+    servings,
+    startsOf: ({ from }) => (from === id ? [{ from, servings }] : []),
   });
 }

@@ -1,14 +1,14 @@
-import { chosenReading } from "../edition/index.js";
 import { sizeCommonConductorOfDerivedSystems } from "../rules/common-derived-electrode-conductor.js";
 import { sizeElectrodeBondingJumper } from "../rules/electrode-bonding-jumper.js";
 import { sizeGroundingElectrodeConductor } from "../rules/grounding-electrode-conductor.js";
-import type { SizingResult } from "../rules/result.js";
-import type { Supply } from "../supply/index.js";
+import { servingAtConnection, wantsEachConnected } from "./derived-electrodes.js";
 import {
+  type Arrangement,
+  arrangementsOf,
   type DerivedInCode,
   type DrawnDerivedSystem,
   isBoundToSource,
-  wholeSupply,
+  wholeServing,
 } from "./derived-system.js";
 import type { DrawingInCode, ScheduledConductor } from "./schedule.js";
 import {
@@ -19,7 +19,8 @@ import {
   servedBy,
 } from "./schedule-electrodes.js";
 import { scheduled } from "./scheduled.js";
-import { hasGroundedConductor, supplyTo } from "./supplies.js";
+import { largestServed } from "./serving.js";
+import { hasGroundedConductor } from "./supplies.js";
 
 /** A common electrode conductor with the derived systems that tap it and the electrodes on it. */
 interface Common extends DrawingInCode {
@@ -53,6 +54,10 @@ function conductorsTo(common: Common): readonly ScheduledConductor[] {
   return electrodes.flatMap((electrode) => {
     const { id: end, from } = electrode;
     const served = servedBy(electrode, electrodes);
+    const jumper = largestServed(
+      common.systems.map((system) => wholeServing({ drawing, code, system })),
+      (supply) => sizeElectrodeBondingJumper({ code, supply, jumper: conductor, to: served }),
+    );
     const made =
       from === id
         ? scheduled(
@@ -65,55 +70,45 @@ function conductorsTo(common: Common): readonly ScheduledConductor[] {
               electrodes: electrodes.map(asElectrode),
             }),
           )
-        : scheduled(
-            `electrode-bonding-jumper ${end}`,
-            from,
-            end,
-            largestOf(
-              common.systems.map((system) =>
-                sizeElectrodeBondingJumper({
-                  code,
-                  supply: wholeSupply({ drawing, code, system }),
-                  jumper: conductor,
-                  to: served,
-                }),
-              ),
-            ),
-          );
+        : scheduled(`electrode-bonding-jumper ${end}`, from, end, jumper.result, { by: jumper.by });
     return [made, ...racewayJumpersOf(common, electrode, made)];
   });
 }
 
-/** One tap of a system from its jumper; from each jumper where there are several and each wants a connection. */
+/** The taps of a system: one from its jumper; from each jumper where there are several and each wants a connection. */
 function tapsOf(common: Common, system: DrawnDerivedSystem): readonly ScheduledConductor[] {
   const { drawing, code, id, electrodes } = common;
+  const at: DerivedInCode = { drawing, code, system };
   const served = electrodes
     .filter(({ from }) => from === id)
     .flatMap((electrode) => servedBy(electrode, electrodes));
-  const tap = (place: string, supply: Supply): ScheduledConductor => {
-    const result = sizeGroundingElectrodeConductor({
-      code,
-      of: "separately-derived",
-      supply,
-      conductor: { material: drawing.materials.electrodeConductors },
-      electrodes: served.length > 0 ? served : [{ kind: "other" }],
-      part: "tap",
-      ...(system.source.controlTransformer && { controlTransformer: true }),
+  return arrangementsOf(at).flatMap((arrangement) => {
+    const { alternative } = arrangement;
+    const places = tapPlaces(at, arrangement);
+    return places.map((place) => {
+      const { by, supply } = servingAtConnection(at, place, places);
+      const result = sizeGroundingElectrodeConductor({
+        code,
+        of: "separately-derived",
+        supply,
+        conductor: { material: drawing.materials.electrodeConductors },
+        electrodes: served.length > 0 ? served : [{ kind: "other" }],
+        part: "tap",
+        ...(system.source.controlTransformer && { controlTransformer: true }),
+      });
+      const name = `${place}${alternative === undefined ? "" : ` (${alternative})`}`;
+      const options = { by, system: system.id, ...(alternative && { alternative }) };
+      return scheduled(`grounding-electrode-tap ${name}`, place, id, result, options);
     });
-    return scheduled(`grounding-electrode-tap ${place}`, place, id, result);
-  };
-  const at: DerivedInCode = { drawing, code, system };
-  const inEnclosures =
-    system.jumperAt === "disconnects" && hasGroundedConductor(system) && !isBoundToSource(at);
-  const [first, ...others] = system.disconnects;
-  if (!inEnclosures || first === undefined) return [tap(system.source.id, wholeSupply(at))];
-  const isEach = chosenReading(code, "electrode-connection-with-several-jumpers") === "at-each-jumper";
-  if (isEach) return system.disconnects.map((one) => tap(one.id, supplyTo(system.runs, one.id, code.year)));
-  return [tap(first.id, others.length === 0 ? supplyTo(system.runs, first.id, code.year) : wholeSupply(at))];
+  });
 }
 
-function largestOf(results: readonly SizingResult[]): SizingResult {
-  const [first, ...others] = results;
-  if (first === undefined) throw new TypeError("a common conductor has a system that taps it");
-  return others.reduce((so, one) => (one.requiredArea > so.requiredArea ? one : so), first);
+/** Where the taps of a system start. */
+function tapPlaces(at: DerivedInCode, arrangement: Arrangement): readonly string[] {
+  const { source, disconnects } = at.system;
+  const inEnclosures =
+    arrangement.jumperAt === "disconnects" && hasGroundedConductor(at.system) && !isBoundToSource(at);
+  if (!inEnclosures) return [source.id];
+  const places = disconnects.map(({ id }) => id);
+  return wantsEachConnected(at, arrangement) ? places : places.slice(0, 1);
 }

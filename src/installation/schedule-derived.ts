@@ -7,11 +7,18 @@ import {
 } from "../edition/tables/sections.generated.js";
 import { notRequired } from "../rules/finish.js";
 import { sizeSystemBondingJumper } from "../rules/system-bonding-jumper.js";
-import type { Supply } from "../supply/index.js";
 import { derivedCautions } from "./derived-cautions.js";
-import { type DerivedInCode, isBoundToSource, mayHaveBothEnds, wholeSupply } from "./derived-system.js";
+import { derivedElectrodeStarts } from "./derived-electrodes.js";
+import {
+  arrangementsOf,
+  type DerivedInCode,
+  mayHaveBothEnds,
+  servingToDisconnect,
+  wholeServing,
+} from "./derived-system.js";
+import { derivedViolations } from "./derived-violations.js";
 import type { ScheduledConductor, ScheduledPart } from "./schedule.js";
-import { electrodePart, isOnCommon, type PlaceSupply } from "./schedule-electrodes.js";
+import { type ElectrodesOf, electrodePart, isOnCommon } from "./schedule-electrodes.js";
 import { impedanceConductors } from "./schedule-impedance.js";
 import {
   groundedConductorsOf,
@@ -21,8 +28,9 @@ import {
   type RunsOfSystem,
   racewayJumpersOf,
 } from "./schedule-runs.js";
-import { scheduled } from "./scheduled.js";
-import { hasGroundedConductor, supplyTo } from "./supplies.js";
+import { ofSystem, scheduled } from "./scheduled.js";
+import type { Serving } from "./serving.js";
+import { hasGroundedConductor } from "./supplies.js";
 
 /** Every conductor of a separately derived system. */
 export function derivedPart(at: DerivedInCode): ScheduledPart {
@@ -30,31 +38,23 @@ export function derivedPart(at: DerivedInCode): ScheduledPart {
   const { id, source, impedance, runs, grounding, commonElectrodeConductor: common } = system;
   const kind = "separately-derived";
   const inRuns: RunsOfSystem = { drawing, code, kind, grounding };
-  const supply = wholeSupply(at);
+  const servings = [wholeServing(at)];
   const isExcused = source.controlTransformer === true;
-  const all = system.electrodes ?? [];
-  const own = isExcused ? [] : all.filter((one) => !isOnCommon(one, all, common?.id));
-  const electrodes = electrodePart({
-    drawing,
-    code,
-    of: kind,
-    electrodes: own,
-    supply,
-    supplyAt: (place) => electrodeStart(at, place),
-    ungrounded: grounding === "ungrounded",
-  });
-  const hasNone = own.length === 0 && common === undefined && !isExcused;
+  const own = derivedElectrodes(at);
+  const electrodes = electrodePart(own);
+  const hasNone = own.electrodes.length === 0 && common === undefined && !isExcused;
   return {
-    conductors: [
+    conductors: ofSystem(id, [
       ...systemJumpers(at),
-      ...impedanceConductors({ drawing, code, id, source: source.id, impedance, supply }),
+      ...impedanceConductors({ drawing, code, id, source: source.id, impedance, servings }),
       ...runs.flatMap((run) =>
         replacesSupplySideJumper(at) ? [noJumperBetween(inRuns, run)] : racewayJumpersOf(inRuns, run),
       ),
       ...runs.flatMap((run) => jumperPlaces(at).flatMap((place) => groundedConductorsOf(inRuns, run, place))),
       ...(isExcused ? [excusedElectrode(at)] : []),
       ...electrodes.conductors,
-    ],
+    ]),
+    violations: derivedViolations(at),
     cautions: [...derivedCautions(at), ...parallelCautions(runs, at), ...(electrodes.cautions ?? [])],
     notSized: hasNone
       ? [
@@ -67,9 +67,26 @@ export function derivedPart(at: DerivedInCode): ScheduledPart {
   };
 }
 
+/** What the electrode conductors of a derived system go by; those on a common conductor are not among them. */
+export function derivedElectrodes(at: DerivedInCode): ElectrodesOf {
+  const { drawing, code, system } = at;
+  const { source, grounding, commonElectrodeConductor: common, electrodes: all = [] } = system;
+  const isExcused = source.controlTransformer === true;
+  const own = isExcused ? [] : all.filter((one) => !isOnCommon(one, all, common?.id));
+  return {
+    drawing,
+    code,
+    of: "separately-derived",
+    electrodes: own,
+    servings: [wholeServing(at)],
+    startsOf: (electrode) => derivedElectrodeStarts(at, own, electrode),
+    ungrounded: grounding === "ungrounded",
+  };
+}
+
 function systemJumpers(at: DerivedInCode): readonly ScheduledConductor[] {
   const { system, code, drawing } = at;
-  const { source, jumperAt, grounding, disconnects, runs } = system;
+  const { source, grounding, disconnects } = system;
   const material = drawing.materials.bondingJumpers;
   if (!hasGroundedConductor(system)) {
     const isImpedance = grounding === "impedance";
@@ -78,43 +95,25 @@ function systemJumpers(at: DerivedInCode): readonly ScheduledConductor[] {
     const result = notRequired("system-bonding-jumper", code, material, why, citation);
     return [scheduled(`system-bonding-jumper ${system.id}`, "grounded conductor", source.id, result)];
   }
-  const jumper = (place: string, supply: Supply, alternative?: string): ScheduledConductor =>
-    scheduled(
-      `system-bonding-jumper ${place}`,
-      "grounded conductor",
-      place,
-      sizeSystemBondingJumper({ code, supply, jumper: { material } }),
-      alternative === undefined ? {} : { alternative },
-    );
-  const atSource = (alternative?: string): ScheduledConductor =>
-    jumper(source.id, wholeSupply(at), alternative);
-  const atDisconnects = (alternative?: string): readonly ScheduledConductor[] =>
-    disconnects.map(({ id }) => jumper(id, supplyTo(runs, id, code.year), alternative));
-  switch (jumperAt) {
-    case "source":
-      return [atSource()];
-    case "disconnects":
-      return atDisconnects();
-    case "both-ends":
-      return [atSource(), ...atDisconnects()];
-    case "compare":
-      return isBoundToSource(at) ? [atSource()] : [atSource(sourceAlone), ...atDisconnects(inEachEnclosure)];
-  }
+  return arrangementsOf(at).flatMap(({ jumperAt, alternative }) => {
+    const jumper = (place: string, { by, supply }: Serving): ScheduledConductor => {
+      const result = sizeSystemBondingJumper({ code, supply, jumper: { material } });
+      const options = { by, ...(alternative && { alternative }) };
+      return scheduled(`system-bonding-jumper ${place}`, "grounded conductor", place, result, options);
+    };
+    return [
+      ...(jumperAt === "disconnects" ? [] : [jumper(source.id, wholeServing(at))]),
+      ...(jumperAt === "source" ? [] : disconnects.map(({ id }) => jumper(id, servingToDisconnect(at, id)))),
+    ];
+  });
 }
 
-const sourceAlone = "jumper-at-source";
-const inEachEnclosure = "jumper-in-each-enclosure";
-
-/** Where the grounded conductor of a run finds its jumper: at the source, in the enclosure, or both ways if they are compared. */
+/** Where the grounded conductor of a run finds its jumper in each arrangement: at the source, or in the enclosure. */
 function jumperPlaces(at: DerivedInCode): readonly JumperPlace[] {
-  const { jumperAt } = at.system;
-  if (jumperAt === "source" || (jumperAt === "compare" && isBoundToSource(at)))
-    return [{ jumperAt: "source" }];
-  if (jumperAt !== "compare") return [{ jumperAt: "enclosure" }];
-  return [
-    { jumperAt: "source", alternative: sourceAlone },
-    { jumperAt: "enclosure", alternative: inEachEnclosure },
-  ];
+  return arrangementsOf(at).map(({ jumperAt, alternative }) => ({
+    jumperAt: jumperAt === "source" ? "source" : "enclosure",
+    ...(alternative && { alternative }),
+  }));
 }
 
 /** Whether jumpers at both ends make the supply-side jumper between them needless. */
@@ -122,14 +121,6 @@ function replacesSupplySideJumper(at: DerivedInCode): boolean {
   const { system, code } = at;
   const drawn = system.jumperAt === "both-ends" && hasGroundedConductor(system);
   return drawn && mayHaveBothEnds(at) && !supplySideJumperWithBothEnds[code.year];
-}
-
-/** The source or a disconnect from which an electrode conductor starts. */
-function electrodeStart(at: DerivedInCode, place: string): PlaceSupply | undefined {
-  const { source, disconnects, runs } = at.system;
-  if (place === source.id) return { supply: wholeSupply(at) };
-  const isDisconnect = disconnects.some(({ id }) => id === place);
-  return isDisconnect ? { supply: supplyTo(runs, place, at.code.year) } : undefined;
 }
 
 function excusedElectrode({ system, code, drawing }: DerivedInCode): ScheduledConductor {

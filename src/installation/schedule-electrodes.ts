@@ -4,10 +4,10 @@ import { sizeElectrodeBondingJumper } from "../rules/electrode-bonding-jumper.js
 import { sizeElectrodeRacewayBondingJumper } from "../rules/electrode-raceway-bonding-jumper.js";
 import { sizeGroundingElectrodeConductor } from "../rules/grounding-electrode-conductor.js";
 import type { ElectrodeConductorInput } from "../rules/grounding-electrode-conductor-input.js";
-import type { Supply } from "../supply/index.js";
 import type { Drawing } from "./document.js";
 import type { DrawingInCode, PlacedCaution, ScheduledConductor, ScheduledPart } from "./schedule.js";
 import { scheduled } from "./scheduled.js";
+import { largestServed, type ServedResult, type Serving } from "./serving.js";
 
 /** An electrode as a drawing gives it. */
 export type DrawnElectrode = NonNullable<NonNullable<Drawing["buildings"]>[number]["electrodes"]>[number];
@@ -16,61 +16,94 @@ export type DrawnElectrode = NonNullable<NonNullable<Drawing["buildings"]>[numbe
 export interface ElectrodesOf extends DrawingInCode {
   readonly of: ElectrodeConductorInput["of"];
   readonly electrodes: readonly DrawnElectrode[];
-  /** The ungrounded conductors at a place from which an electrode conductor may start; `undefined` for another electrode. */
-  readonly supplyAt: (place: string) => PlaceSupply | undefined;
+  /** The places from which conductors go to an electrode; none where it is tied to another electrode. */
+  readonly startsOf: (electrode: DrawnElectrode) => readonly ElectrodeStart[];
   /** All ungrounded conductors of the system, for the jumpers between electrodes. */
-  readonly supply: Supply;
+  readonly servings: readonly Serving[];
   /** Whether the system has no grounded conductor, so that another section asks for its electrode conductor. */
   readonly ungrounded?: boolean;
 }
 
 /** A place where an electrode conductor starts, and which part it then is. */
-export interface PlaceSupply {
-  readonly supply: Supply;
-  readonly part?: "only" | "common" | "tap";
+export interface ElectrodeStart {
+  readonly from: string;
+  readonly servings: readonly Serving[];
+  readonly part?: "only" | "common";
   /** For the common conductor of a service: whether the enclosures hang directly on the drop or lateral. */
   readonly fromDrop?: boolean;
+  readonly alternative?: string;
 }
 
 /** Grounding electrode conductors and the jumpers between electrodes, from the tree that the drawing gives. */
 export function electrodePart(system: ElectrodesOf): ScheduledPart {
-  const { drawing, code, electrodes } = system;
+  const { electrodes } = system;
   return {
-    conductors: electrodes.flatMap((electrode) => {
-      const conductor = conductorTo(system, electrode);
-      return [conductor, ...racewayJumpersOf({ drawing, code }, electrode, conductor)];
-    }),
+    conductors: electrodes.flatMap((electrode) => conductorsTo(system, electrode)),
     cautions: supplementCautions(system),
   };
 }
 
-function conductorTo(system: ElectrodesOf, electrode: DrawnElectrode): ScheduledConductor {
-  const { drawing, code, of, supply, electrodes, supplyAt, ungrounded = false } = system;
-  const conductor = { material: drawing.materials.electrodeConductors };
-  const served = servedBy(electrode, electrodes);
-  const start = supplyAt(electrode.from);
-  if (start === undefined) {
-    const result = sizeElectrodeBondingJumper({ code, supply, jumper: conductor, to: served });
-    return scheduled(`electrode-bonding-jumper ${electrode.id}`, electrode.from, electrode.id, result);
+function conductorsTo(system: ElectrodesOf, electrode: DrawnElectrode): readonly ScheduledConductor[] {
+  const { drawing, code, servings, electrodes, startsOf } = system;
+  const starts = startsOf(electrode);
+  if (starts.length === 0) {
+    const jumper = { material: drawing.materials.electrodeConductors };
+    const to = servedBy(electrode, electrodes);
+    const { by, result } = largestServed(servings, (supply) =>
+      sizeElectrodeBondingJumper({ code, supply, jumper, to }),
+    );
+    const id = `electrode-bonding-jumper ${electrode.id}`;
+    const made = scheduled(id, electrode.from, electrode.id, result, { by });
+    return [made, ...racewayJumpersOf(system, electrode, made)];
   }
-  const result = sizeGroundingElectrodeConductor({
-    code,
-    of,
-    supply: start.supply,
-    conductor,
-    electrodes: served,
-    ...(start.part && { part: start.part }),
-    ...(start.fromDrop && { fromDrop: true }),
-    ...(ungrounded && { ungrounded }),
+  return starts.flatMap((start) => {
+    const { by, result } = conductorFrom(system, electrode, start);
+    const name = nameOf(electrode, start, starts);
+    const { from, alternative } = start;
+    const made = scheduled(`grounding-electrode-conductor ${name}`, from, electrode.id, result, {
+      by,
+      ...(alternative && { alternative }),
+    });
+    return [made, ...racewayJumpersOf(system, electrode, made, name)];
   });
-  return scheduled(`grounding-electrode-conductor ${electrode.id}`, electrode.from, electrode.id, result);
+}
+
+/** The electrode conductor from a place to an electrode. */
+export function conductorFrom(
+  { drawing, code, of, electrodes, ungrounded = false }: ElectrodesOf,
+  electrode: DrawnElectrode,
+  { servings, part, fromDrop }: Omit<ElectrodeStart, "from" | "alternative">,
+): ServedResult {
+  return largestServed(servings, (supply) =>
+    sizeGroundingElectrodeConductor({
+      code,
+      of,
+      supply,
+      conductor: { material: drawing.materials.electrodeConductors },
+      electrodes: servedBy(electrode, electrodes),
+      ...(part && { part }),
+      ...(fromDrop && { fromDrop: true }),
+      ...(ungrounded && { ungrounded }),
+    }),
+  );
+}
+
+/** What tells the conductors to an electrode apart: the arrangement that each belongs to, and where it starts if there are several in one. */
+function nameOf(
+  { id }: DrawnElectrode,
+  { from, alternative }: ElectrodeStart,
+  starts: readonly ElectrodeStart[],
+): string {
+  const isOne = starts.filter((one) => one.alternative === alternative).length === 1;
+  return `${id}${isOne ? "" : ` from ${from}`}${alternative === undefined ? "" : ` (${alternative})`}`;
 }
 
 /** The jumpers at both ends of a ferrous raceway: by the conductor inside as installed, where the drawing tells, else as required. */
 export function racewayJumpersOf(
   { drawing, code }: DrawingInCode,
   { id, ferrousRaceway = false }: DrawnElectrode,
-  { id: conductor, result: { outcome } }: ScheduledConductor,
+  { id: conductor, by, alternative, result: { outcome } }: ScheduledConductor,
+  name = id,
 ): readonly ScheduledConductor[] {
   if (!ferrousRaceway || outcome.kind !== "conductor") return [];
   const installed = (drawing.installed ?? []).filter((one) => one.conductor === conductor);
@@ -83,10 +116,11 @@ export function racewayJumpersOf(
   });
   return [
     scheduled(
-      `electrode-raceway-bonding-jumper ${id}`,
+      `electrode-raceway-bonding-jumper ${name}`,
       `raceway of ${conductor}`,
       "conductor inside",
       result,
+      { by, ...(alternative && { alternative }) },
     ),
   ];
 }

@@ -47,7 +47,7 @@ export function groundedConductorsOf(
     ...(run.load && { load: shareOfLoad(run.load, count) }),
   });
   const id = `grounded-conductor ${run.id}${alternative === undefined ? "" : ` (${alternative})`}`;
-  const options = { times: count, run, ...(alternative !== undefined && { alternative }) };
+  const options = { by: [run.id], times: count, run, ...(alternative !== undefined && { alternative }) };
   return [scheduled(id, run.from, run.to, result, options)];
 }
 
@@ -72,7 +72,9 @@ export function racewayJumpersOf(system: RunsOfSystem, run: DrawnRun): readonly 
     ...(instead && { instead }),
   });
   const times = perRaceway ? count : 1;
-  return [scheduled(`supply-side-bonding-jumper ${run.id}`, run.from, run.to, result, { times, run })];
+  return [
+    scheduled(`supply-side-bonding-jumper ${run.id}`, run.from, run.to, result, { by: [run.id], times, run }),
+  ];
 }
 
 function insteadOfJumpers(

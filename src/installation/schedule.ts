@@ -2,12 +2,15 @@ import type { Code, EditionYear, Role } from "../edition/index.js";
 import type { Caution } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
 import type { Drawing } from "./document.js";
+import type { Violation } from "./violation.js";
 
 /** One conductor of a drawing, or the place where none is required and why. */
 export interface ScheduledConductor {
   /** Stable name: the role and what it belongs to. */
   readonly id: string;
   readonly role: Role;
+  /** Id of the service or of the derived system that it belongs to; absent of what follows them. */
+  readonly system?: string;
   /** Where it starts, an id of the drawing or a part of it. */
   readonly from: string;
   /** Where it ends. */
@@ -15,6 +18,8 @@ export interface ScheduledConductor {
   /** How many alike: one in each raceway, one at each end. 0 where none is required. */
   readonly quantity: number;
   readonly result: SizingResult;
+  /** Ids of the runs, of the circuit or of the generator by whose ungrounded conductors it is sized; none where they do not decide. */
+  readonly by: readonly string[];
   /** Where several arrangements are compared, the one that it belongs to. */
   readonly alternative?: string;
   readonly lengthFeet?: number;
@@ -38,15 +43,22 @@ export interface MetalTotal {
 export interface Schedule {
   readonly format: 1;
   readonly title: string;
+  /**
+   * Short mark of the drawing. Only what is listed as installed is left out, so that a check of a building carries the mark under which its
+   * drawing was approved.
+   */
+  readonly drawingFingerprint: string;
   readonly edition: EditionYear;
   readonly code: Code;
+  /** What the edition or an amendment forbids in what is drawn, or misses in it. */
+  readonly violations: readonly Violation[];
   readonly conductors: readonly ScheduledConductor[];
   /** Cautions about the drawing as a whole. */
   readonly cautions: readonly PlacedCaution[];
   readonly notSized: readonly NotSized[];
   /** Feet of conductor by size and material, of those whose length is given. */
   readonly totals: readonly MetalTotal[];
-  /** Short mark of everything above, for a title block: two schedules that differ have different ones. */
+  /** Short mark of everything above, the drawing's own mark with it, for a title block: what is drawn or scheduled otherwise has another. */
   readonly fingerprint: string;
 }
 
@@ -58,6 +70,7 @@ export interface PlacedCaution extends Caution {
 /** What the parts of a schedule hand on while it is built. */
 export interface ScheduledPart {
   readonly conductors: readonly ScheduledConductor[];
+  readonly violations?: readonly Violation[];
   readonly cautions?: readonly PlacedCaution[];
   readonly notSized?: readonly NotSized[];
 }

@@ -3,11 +3,15 @@ import type { ScheduledConductor } from "./schedule.js";
 
 /** What a conductor of the schedule carries along. */
 export interface ScheduledOptions {
+  /** What it is sized by; nothing unless told. */
+  readonly by?: readonly string[];
   /** How often the result's own quantity occurs; once unless told. */
   readonly times?: number;
   /** The run whose length is the conductor's. */
   readonly run?: { readonly lengthFeet?: number | undefined };
   readonly alternative?: string;
+  /** The service or derived system that it belongs to. */
+  readonly system?: string;
 }
 
 /** Puts a result into the schedule. */
@@ -16,18 +20,28 @@ export function scheduled(
   from: string,
   to: string,
   result: SizingResult,
-  { times = 1, run, alternative }: ScheduledOptions = {},
+  { by = [], times = 1, run, alternative, system }: ScheduledOptions = {},
 ): ScheduledConductor {
   return {
     id,
     role: result.role,
+    ...(system === undefined ? {} : { system }),
     from,
     to,
     quantity: quantityOf(result) * times,
     result: withoutParallelCaution(result),
+    by: result.outcome.kind === "not-required" ? [] : by,
     ...(alternative === undefined ? {} : { alternative }),
     ...(run?.lengthFeet === undefined ? {} : { lengthFeet: run.lengthFeet }),
   };
+}
+
+/** Says of conductors which service or derived system they belong to. */
+export function ofSystem(
+  system: string,
+  conductors: readonly ScheduledConductor[],
+): readonly ScheduledConductor[] {
+  return conductors.map(({ id, role, ...rest }) => ({ id, role, system, ...rest }));
 }
 
 /**

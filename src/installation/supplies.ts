@@ -39,16 +39,6 @@ export function joined(supplies: readonly Supply[]): Supply {
     : { sets, requiredForAmperes: required.reduce((sum, one) => sum + one, 0) };
 }
 
-/** The ungrounded conductors of all runs that end at a place. */
-export function supplyTo(runs: readonly DrawnRun[], place: string, year: EditionYear): Supply {
-  return joined(runs.filter(({ to }) => to === place).map(({ supply }) => supplyOf(supply, year)));
-}
-
-/** The ungrounded conductors of all runs that start at a place. */
-export function supplyFrom(runs: readonly DrawnRun[], place: string, year: EditionYear): Supply {
-  return joined(runs.filter(({ from }) => from === place).map(({ supply }) => supplyOf(supply, year)));
-}
-
 /** What runs in each of so many raceways that share a supply evenly. */
 export function shareOf(supply: Supply, raceways: number): Supply {
   const sets = supply.sets.map((set): SupplySet => ({ ...set, count: set.count / raceways }));

@@ -2,7 +2,7 @@ import type { Drawing } from "../installation/document.js";
 import type { Schedule } from "../installation/schedule.js";
 import type { Group, Link, Marked, Place } from "./group.js";
 import { place, placesOfLinks } from "./places.js";
-import { impedanceKey, type Slots, slotsOf } from "./slots.js";
+import { impedanceKey, type Slots, slotsOf, subjectOf } from "./slots.js";
 import { writeDrawnSupply } from "./write.js";
 
 type Service = NonNullable<Drawing["services"]>[number];
@@ -89,8 +89,8 @@ function derivedGroup(system: Derived, slots: Slots, alternative: string | undef
   const links = [
     ...runLinks(runs, slots, alternative),
     ...impedanceLinks(id, source.id, slots),
-    ...starts.flatMap(({ key }) => tapLinks(key, slots)),
-    ...electrodeLinks(electrodes, slots),
+    ...starts.flatMap(({ key }) => tapLinks(key, slots, alternative)),
+    ...electrodeLinks(electrodes, slots, alternative),
     ...starts.flatMap(({ key }) => unnamedElectrodeLinks(key, slots)),
   ];
   const commonPlaces =
@@ -162,12 +162,19 @@ function runLinks(runs: Service["runs"], slots: Slots, alternative?: string): re
   }));
 }
 
-function electrodeLinks(electrodes: Electrodes = [], slots: Slots): readonly Link[] {
-  return electrodes.map(({ id, from }) => ({
-    from,
-    to: id,
-    conductors: [...slots.take("to-electrode", id), ...slots.take("around", id)],
-  }));
+/** The conductors to each electrode, from wherever they start in the arrangement that is drawn. */
+function electrodeLinks(electrodes: Electrodes = [], slots: Slots, alternative?: string): readonly Link[] {
+  return electrodes.flatMap(({ id, from }) => {
+    const taken = slots.take("to-electrode", id, alternative);
+    const starts = new Set(taken.map(({ conductor }) => conductor.from));
+    return [...(starts.size === 0 ? [from] : starts)].map((start) => ({
+      from: start,
+      to: id,
+      conductors: taken
+        .filter(({ conductor }) => conductor.from === start)
+        .flatMap((one) => [one, ...slots.take("around", subjectOf(one.conductor), alternative)]),
+    }));
+  });
 }
 
 function electrodePlaces(electrodes: Electrodes = []): readonly Place[] {
@@ -178,8 +185,10 @@ function unnamedElectrodeLinks(from: string, slots: Slots): readonly Link[] {
   return linkIfAny(from, `${from}\nelectrodes`, slots.take("to-electrodes", from));
 }
 
-function tapLinks(from: string, slots: Slots): readonly Link[] {
-  return slots.take("tap", from).map((tap) => ({ from, to: tap.conductor.to, conductors: [tap] }));
+function tapLinks(from: string, slots: Slots, alternative?: string): readonly Link[] {
+  return slots
+    .take("tap", from, alternative)
+    .map((tap) => ({ from, to: tap.conductor.to, conductors: [tap] }));
 }
 
 function impedanceLinks(system: string, source: string, slots: Slots): readonly Link[] {

@@ -81,7 +81,7 @@ function slotOf(conductor: ScheduledConductor): { readonly kind: SlotKind; reado
       return { kind: "inside", of: impedanceKey(subject) };
     case "grounding-electrode-conductor":
       if (id.startsWith("grounding-electrode-tap ")) return { kind: "tap", of: from };
-      return subject === to ? { kind: "to-electrode", of: to } : { kind: "to-electrodes", of: from };
+      return to === "electrodes" ? { kind: "to-electrodes", of: from } : { kind: "to-electrode", of: to };
     case "electrode-bonding-jumper":
       return { kind: "to-electrode", of: to };
     case "electrode-raceway-bonding-jumper":
@@ -100,7 +100,7 @@ export function impedanceKey(system: string): string {
 }
 
 /** What a conductor belongs to: its id without the role and the arrangement. */
-function subjectOf({ id, alternative }: ScheduledConductor): string {
+export function subjectOf({ id, alternative }: ScheduledConductor): string {
   const end = alternative === undefined ? "" : ` (${alternative})`;
   const subject = id.slice(id.indexOf(" ") + 1);
   return end !== "" && subject.endsWith(end) ? subject.slice(0, -end.length) : subject;

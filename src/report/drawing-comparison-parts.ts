@@ -9,14 +9,22 @@ import {
   variantWords,
 } from "./drawing-comparison-words.js";
 import type { Part } from "./parts.js";
+import { violationSentence } from "./violation-words.js";
 import { cautionWords, standingCautions } from "./words.js";
 
 /** A comparison as the parts of a page: columns with their totals of metal, every conductor in every column, reasons, new cautions. */
 export function partsOfComparison(comparison: DrawingComparison): readonly Part[] {
   const { title, by, variants, conductors } = comparison;
+  const violations = variants.flatMap(violationsOf);
   const cautions = variants.flatMap(cautionsOf);
   return [
     { kind: "title", text: `${title}: ${comparedWords[by]} side by side` },
+    ...(violations.length === 0
+      ? []
+      : ([
+          { kind: "heading", text: "Not permitted" },
+          { kind: "list", lines: violations },
+        ] as const)),
     {
       kind: "table",
       head: ["column", "what", "metal in all", "fingerprint"],
@@ -63,4 +71,9 @@ function cautionsOf(variant: DrawingVariant): readonly string[] {
     const where = section === null ? "" : ` [${section}]`;
     return `${variant.key}, ${at}: ${cautionWords[code]}${where}`;
   });
+}
+
+function violationsOf(variant: DrawingVariant): readonly string[] {
+  if (variant.refused !== undefined) return [];
+  return variant.newViolations.map((one) => `${variant.key}, ${violationSentence(one)}`);
 }

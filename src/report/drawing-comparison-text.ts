@@ -9,6 +9,7 @@ import {
   variantWords,
 } from "./drawing-comparison-words.js";
 import { textTable, wrapped } from "./text-table.js";
+import { violationSentence } from "./violation-words.js";
 import { cautionWords, standingCautions } from "./words.js";
 
 const usualWidth = 120;
@@ -54,6 +55,7 @@ export function writeComparison(comparison: DrawingComparison, width = usualWidt
     "=".repeat(heading.length),
     "",
     ...variants.flatMap((one) => columnLines(one, width)),
+    ...violationLines(variants, width),
     ...section("What differs"),
     ...(differing.length === 0
       ? [variants.length === 1 ? nothingBeside[by] : "No conductor differs in size, number or material."]
@@ -135,6 +137,14 @@ function cautionLines(variants: readonly DrawingVariant[], width: number): reado
   );
   if (lines.length === 0) return [];
   return [...section("New cautions"), ...lines.flatMap((one) => hanging(one, "  ", width))];
+}
+
+function violationLines(variants: readonly DrawingVariant[], width: number): readonly string[] {
+  const lines = variants.flatMap(({ key, ...rest }) =>
+    rest.refused === undefined ? rest.newViolations.map((one) => `- ${key}, ${violationSentence(one)}`) : [],
+  );
+  if (lines.length === 0) return [];
+  return [...section("Not permitted"), ...lines.flatMap((one) => hanging(one, "  ", width))];
 }
 
 function section(heading: string): readonly string[] {

@@ -33,9 +33,11 @@ import { sheetElement } from "./sheet-svg.js";
  * ```
  */
 export function reportAsHtml(source: unknown): string {
-  const { title, block, sheets, schedule, basis, cautions, notSized, standing } = reviewOf(source);
+  const { title, block, violations, sheets, schedule, basis, cautions, notSized, standing } =
+    reviewOf(source);
   const heading = `${escapeMarkup(title)}: bonding and grounding conductors`;
   const parts = [
+    ...(violations.length === 0 ? [] : [["violations", "Not permitted", list(violations)] as const]),
     ["drawing", "The drawing", sheets.map(figure).join("\n")],
     ["schedule", "Schedule", schedule.map(([name, rows]) => table(name, rows)).join("\n")],
     ["results", "Each result", basis.map(result).join("\n")],

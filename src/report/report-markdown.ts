@@ -29,13 +29,15 @@ import { reviewOf } from "./review.js";
  * ```
  */
 export function reportAsMarkdown(source: unknown): string {
-  const { title, block, sheets, schedule, basis, cautions, notSized, standing } = reviewOf(source);
+  const { title, block, violations, sheets, schedule, basis, cautions, notSized, standing } =
+    reviewOf(source);
   return [
     `# ${plainText(title)}: bonding and grounding conductors`,
     markdownTable(
       ["", ""],
       block.map((cells) => cells.map(plainText)),
     ),
+    ...(violations.length === 0 ? [] : ["## Not permitted", ...list(violations)]),
     "## The path in words",
     ...sheets.flatMap((sheet) => [`### ${plainText(sheet.title)}`, plainText(sheet.description)]),
     "## Schedule",

@@ -8,6 +8,8 @@ import { writeSize } from "../picture/write.js";
 import type { SizingResult } from "../rules/result.js";
 import { formatArea } from "../units/area.js";
 import { explain } from "./explain.js";
+import { servedWords } from "./schedule-words.js";
+import { violationSentence } from "./violation-words.js";
 import { cautionWords, notRequiredWords, standingCautions } from "./words.js";
 
 /** A line of the schedule as a report shows it. */
@@ -39,6 +41,8 @@ export interface Review {
   readonly title: string;
   /** Title block: what each line is called, and what it says. */
   readonly block: readonly (readonly [string, string])[];
+  /** What is forbidden or missing, before all else. */
+  readonly violations: readonly string[];
   readonly sheets: readonly Sheet[];
   readonly schedule: readonly (readonly [string, readonly ReviewRow[]])[];
   readonly basis: readonly ReviewBasis[];
@@ -56,6 +60,7 @@ export function reviewOf(source: unknown): Review {
   return {
     title: schedule.title,
     block: blockOf(schedule),
+    violations: schedule.violations.map(violationSentence),
     sheets: groupsOf(drawing, schedule).map(sheetOf),
     schedule: purposes.flatMap((purpose) => {
       const rows = marked.filter(({ one }) => one.result.purpose === purpose);
@@ -117,7 +122,7 @@ function basisOf({ one, mark }: MarkedConductor): ReviewBasis {
     mark,
     id: nameOf(one),
     size: writeSize(one),
-    sentences: explain(result),
+    sentences: [explain(result), sentence(servedWords(one))].filter((part) => part !== "").join(" "),
     evidence: result.evidence,
     readings: result.readings.map(
       ({ id, chosen, otherwise }) =>
@@ -129,6 +134,10 @@ function basisOf({ one, mark }: MarkedConductor): ReviewBasis {
       ({ code, section }) => `${cautionWords[code]}${section === null ? "" : ` [${section}]`}`,
     ),
   };
+}
+
+function sentence(words: string): string {
+  return words === "" ? "" : `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 }
 
 /** The id; with the arrangement that it belongs to, where the id does not say it. */

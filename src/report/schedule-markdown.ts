@@ -4,7 +4,8 @@ import { formatArea } from "../units/area.js";
 import { partsOfCheck } from "./check-parts.js";
 import { markdownTable, plainText } from "./markdown.js";
 import { partsAsMarkdown } from "./parts.js";
-import { basisOf, placedCautions, purposeNames, purposes, sizeOf } from "./schedule-words.js";
+import { basisOf, placedCautions, purposeNames, purposes, servedWords, sizeOf } from "./schedule-words.js";
+import { violationSentence } from "./violation-words.js";
 import { cautionWords, standingCautions } from "./words.js";
 
 /**
@@ -35,9 +36,10 @@ import { cautionWords, standingCautions } from "./words.js";
  * ```
  */
 export function writeScheduleMarkdown(schedule: Schedule): string {
-  const { title, edition, conductors, notSized, totals, fingerprint } = schedule;
+  const { title, edition, violations, conductors, notSized, totals, fingerprint } = schedule;
   return page([
     `# ${plainText(`${title}: bonding and grounding conductors, NFPA 70-${edition}`)}`,
+    ...list("Not permitted", violations.map(violationSentence)),
     ...purposes.flatMap((purpose) =>
       table(
         purposeNames[purpose],
@@ -120,7 +122,7 @@ function conductorCells(one: ScheduledConductor): readonly string[] {
     to,
     lengthFeet === undefined ? "" : `${lengthFeet} ft`,
     result.name,
-    basisOf(result),
+    [servedWords(one), basisOf(result)].filter((part) => part !== "").join("; "),
     result.evidence,
   ];
 }

@@ -18,6 +18,8 @@ export interface ScheduleRow {
   readonly notRequired: string | null;
   readonly lengthFeet: number | null;
   readonly alternative: string | null;
+  /** Ids of the runs by whose conductors it is sized, with semicolons between. */
+  readonly by: string;
   /** The step that decides. */
   readonly governs: string | null;
   readonly section: string;
@@ -32,6 +34,8 @@ export interface ScheduleRow {
 export interface CheckRow {
   readonly id: string;
   readonly verdict: string;
+  /** Where arrangements are compared and none is begun, the one that it belongs to. */
+  readonly alternative: string | null;
   readonly installedQuantity: number | null;
   readonly installedSize: string | null;
   readonly installedMaterial: string | null;
@@ -102,11 +106,12 @@ export function scheduleRows({ conductors, edition, fingerprint }: Schedule): re
  * checkRows(check).map(({ verdict, reserve }) => [verdict, reserve]); // => [["short", -6130]]
  * ```
  */
-export function checkRows({ schedule, conductors }: Check): readonly CheckRow[] {
-  const { edition, fingerprint } = schedule;
-  return conductors.map(({ id, verdict, installed, requiredArea, reserve, citation }) => ({
+export function checkRows({ schedule, conductors, fingerprint }: Check): readonly CheckRow[] {
+  const { edition } = schedule;
+  return conductors.map(({ id, alternative, verdict, installed, requiredArea, reserve, citation }) => ({
     id,
     verdict,
+    alternative: alternative ?? null,
     installedQuantity: installed === null ? null : (installed.quantity ?? 1),
     installedSize: installed?.size ?? null,
     installedMaterial: installed?.material ?? null,
@@ -121,7 +126,7 @@ export function checkRows({ schedule, conductors }: Check): readonly CheckRow[] 
 }
 
 function rowOf(one: ScheduledConductor): Omit<ScheduleRow, "edition" | "fingerprint"> {
-  const { id, role, from, to, quantity, lengthFeet, alternative, result } = one;
+  const { id, role, from, to, quantity, lengthFeet, alternative, by, result } = one;
   const { purpose, outcome, material, requiredArea, governs, citation, evidence, cautions } = result;
   return {
     id,
@@ -136,6 +141,7 @@ function rowOf(one: ScheduledConductor): Omit<ScheduleRow, "edition" | "fingerpr
     notRequired: outcome.kind === "not-required" ? outcome.why : null,
     lengthFeet: lengthFeet ?? null,
     alternative: alternative ?? null,
+    by: by.join("; "),
     governs,
     section: citation.section,
     evidence,

@@ -1,5 +1,6 @@
 import type { Check, CheckedConductor } from "../installation/check.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
+import type { Violation } from "../installation/violation.js";
 import type { ReadingUsed } from "../rules/result.js";
 import { formatArea } from "../units/area.js";
 import {
@@ -8,9 +9,11 @@ import {
   placedCautions,
   purposeNames,
   purposes,
+  servedWords,
   sizeOf,
   verdictWords,
 } from "./schedule-words.js";
+import { violationSentence } from "./violation-words.js";
 import { cautionWords, standingCautions } from "./words.js";
 
 /**
@@ -42,9 +45,10 @@ import { cautionWords, standingCautions } from "./words.js";
  * ```
  */
 export function writeSchedule(schedule: Schedule): string {
-  const { title, edition, conductors, notSized, totals, fingerprint } = schedule;
+  const { title, edition, violations, conductors, notSized, totals, fingerprint } = schedule;
   return [
     ...headed(`${title}: bonding and grounding conductors, NFPA 70-${edition}`, "="),
+    ...section("Not permitted", violations.map(violationLine)),
     ...purposes.flatMap((purpose) =>
       section(
         purposeNames[purpose],
@@ -101,13 +105,19 @@ export function writeCheck(check: Check): string {
   return [
     ...headed(`${schedule.title}: check of installed conductors, NFPA 70-${schedule.edition}`, "="),
     "",
+    ...schedule.violations.map((one) => `NOT PERMITTED: ${violationSentence(one)}`),
     ...conductors.map(checkLine),
     "",
     `${checkCounts(check)}.`,
     ...standingCautions,
     "",
     `Fingerprint of the schedule: ${schedule.fingerprint}`,
+    `Fingerprint of this check: ${check.fingerprint}`,
   ].join("\n");
+}
+
+function violationLine(violation: Violation): string {
+  return `- ${violationSentence(violation)}`;
 }
 
 function headed(heading: string, line: string): readonly string[] {
@@ -126,7 +136,7 @@ function conductorLines(one: ScheduledConductor): readonly string[] {
   return [
     `${id}${instead}`,
     `  ${sizeOf(one)}, from ${from} to ${to}${length}`,
-    `  ${result.name}; ${basisOf(result)}; evidence: ${result.evidence}`,
+    `  ${[result.name, servedWords(one), basisOf(result)].filter((part) => part !== "").join("; ")}; evidence: ${result.evidence}`,
   ];
 }
 
@@ -149,13 +159,16 @@ function othersOf({ otherwise }: ReadingUsed): string {
     .join("; ");
 }
 
-function checkLine({ id, verdict, installed, requiredArea, reserve, citation }: CheckedConductor): string {
+function checkLine(one: CheckedConductor): string {
+  const { id, verdict, installed, alternative, requiredArea, reserve, citation } = one;
   const found =
     installed === null ? "" : `, ${installed.quantity ?? 1} x ${installed.size} ${installed.material}`;
   const place = installed?.at === undefined ? "" : ` at ${installed.at}`;
   const at = citation === null ? "" : ` of ${citation.section}`;
   const required = requiredArea === 0 ? "" : ` the ${formatArea(requiredArea)}${at}`;
-  const head = `${verdictWords[verdict]}: ${id}${found}${place}`;
+  const isSaid = alternative === undefined || id.endsWith(`(${alternative})`);
+  const name = isSaid ? id : `${id} (${alternative})`;
+  const head = `${verdictWords[verdict]}: ${name}${found}${place}`;
   if (reserve !== null && requiredArea > 0) {
     if (reserve === 0) return `${head}; exactly${required}`;
     const difference = formatArea(Math.abs(reserve));

@@ -23,6 +23,7 @@ export const verdictWords: Readonly<Record<CheckVerdict, string>> = {
   missing: "MISSING",
   "wrong-material": "WRONG MATERIAL",
   "wrong-place": "WRONG PLACE",
+  "not-permitted": "NOT PERMITTED",
   "not-in-schedule": "NOT IN THE SCHEDULE",
   "not-required": "Not required",
   "larger-than-needed": "Larger than needed",
@@ -92,4 +93,13 @@ export function checkCounts({ conductors }: Check): string {
     return count === 0 ? [] : [`${verdictWords[verdict].toLowerCase()} ${count}`];
   });
   return counts.join(", ") || "nothing to check";
+}
+
+const mostRuns = 4;
+
+/** By whose conductors a conductor is sized; nothing where none decide. */
+export function servedWords({ by }: Pick<ScheduledConductor, "by">): string {
+  if (by.length === 0) return "";
+  const more = by.length > mostRuns ? ` and ${by.length - mostRuns} more` : "";
+  return `sized by the conductors of ${by.slice(0, mostRuns).join(", ")}${more}`;
 }

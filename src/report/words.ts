@@ -51,11 +51,8 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
     "The equipment grounding conductor of the circuit that is likely to energize the piping may serve in its place.",
   "electrode-to-be-supplemented":
     "A lone rod, pipe or plate is supplemented by another electrode unless it measures 25 ohms or less; a metal water pipe always is.",
-  "electrode-conductor-not-at-jumper":
-    "The grounding electrode conductor of a separately derived system is connected where its system bonding jumper is, that of an outdoor source at the source.",
   "outdoor-transformer-electrode":
     "Where the utility's transformer stands outdoors, at least one more electrode connection is made outside the building.",
-  "jumper-not-permitted-here": "This edition does not permit the system bonding jumper at this place.",
   "only-without-parallel-path":
     "Jumpers at both ends are permitted only where no parallel path for the grounded conductor arises; metal raceways and jumpers between the ends are such paths.",
   amended: "An amendment is in force here.",

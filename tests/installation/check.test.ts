@@ -1,4 +1,11 @@
-import { type Check, type CheckVerdict, checkInstalled, type Drawing, type EditionYear } from "bondmil";
+import {
+  type Amendment,
+  type Check,
+  type CheckVerdict,
+  checkInstalled,
+  type Drawing,
+  type EditionYear,
+} from "bondmil";
 import { describe, expect, it } from "vitest";
 import { copper, demo, derived, drawing, refused, service, setsOf } from "./drawings.js";
 
@@ -74,17 +81,193 @@ describe("a check of what is installed", () => {
     ]);
   });
 
-  it("does not compare another metal", () => {
-    expect(first([piece(jumper, "250 kcmil", { material: "aluminum" })])).toEqual([
-      jumper,
-      "wrong-material",
-      null,
-    ]);
+  it("judges another metal by what is asked of it", () => {
+    const found = (size: string, material: string) => first([piece(jumper, size, { material })]);
+    expect(found("2/0 AWG", "aluminum")).toEqual([jumper, "short", -34_700]);
+    expect(found("3/0 AWG", "aluminum")).toEqual([jumper, "sufficient", 0]);
+    expect(found("3/0 AWG", "copper-clad aluminum")).toEqual([jumper, "sufficient", 0]);
+    // The code names copper for this conductor.
+    const termination = { id: "I1", at: "D1", termination: "apart" as const };
+    const conductor = "intersystem-bonding-conductor I1";
+    const { conductors } = checkInstalled({
+      ...drawing({ services: [service()], intersystem: [termination] }, "2017"),
+      installed: [piece(conductor, "4 AWG", { material: "aluminum" })],
+    });
+    expect(conductors.find(({ id }) => id === conductor)?.verdict).toBe("wrong-material");
     const data = drawing({ services: [service({ electrodes: [] })] }, "2017");
     const aluminum = { ...data, materials: { ...data.materials, bondingJumpers: "aluminum" as const } };
     const installed = [piece(jumper, "3/0 AWG", { material: "copper-clad aluminum" })];
     // Aluminum and copper-clad aluminum share a column.
     expect(verdicts(checkInstalled({ ...aluminum, installed }))[0]).toEqual([jumper, "sufficient", 0]);
+  });
+
+  it("finds a material that a rule treats otherwise than the one that is drawn", () => {
+    const rod = service({ electrodes: [{ id: "E1", kind: "rod", from: "D1" }] });
+    const data = drawing({ services: [rod] }, "2017");
+    const id = "grounding-electrode-conductor E1";
+    const found = (size: string, material: string) =>
+      verdicts(
+        checkInstalled({
+          ...data,
+          materials: { ...data.materials, electrodeConductors: "aluminum" },
+          installed: [piece(id, size, { material })],
+        }),
+      ).at(-1);
+    expect(found("4 AWG", "aluminum")).toEqual([id, "sufficient", 0]);
+    // Through 2020 the limit for rods names aluminum and not copper-clad aluminum.
+    expect(found("4 AWG", "copper-clad aluminum")).toEqual([id, "short", -126_060]);
+    expect(found("3/0 AWG", "copper-clad aluminum")).toEqual([id, "sufficient", 0]);
+  });
+
+  it("finds a material that an amendment forbids, in what is drawn and in what is installed", () => {
+    const amendment: Amendment = {
+      kind: "material",
+      role: "main-bonding-jumper",
+      material: "aluminum",
+      citation: { jurisdiction: "Example County", section: "Sec. 12-3" },
+    };
+    const data = drawing({ services: [service({ electrodes: [] })] }, "2017");
+    const amended = { ...data, code: { year: "2017" as const, amendments: [amendment] as never } };
+    const found = checkInstalled({
+      ...amended,
+      installed: [piece(jumper, "250 kcmil", { material: "aluminum" })],
+    });
+    expect(found.schedule.violations).toEqual([]);
+    expect(found.conductors[0]).toMatchObject({
+      verdict: "wrong-material",
+      citation: { section: "Example County, Sec. 12-3" },
+    });
+    const drawn = checkInstalled({
+      ...amended,
+      materials: { ...data.materials, bondingJumpers: "aluminum" },
+    });
+    expect(drawn.schedule.violations).toEqual([
+      { code: "material-forbidden", section: "Example County, Sec. 12-3", at: [jumper] },
+    ]);
+  });
+
+  it("judges an electrode conductor at another lawful place by the conductors there", () => {
+    const run = (id: string, from: string, to: string, size: string) =>
+      ({ id, from, to, supply: setsOf(1, size) }) as never;
+    const data = drawing(
+      {
+        services: [
+          service({
+            boxes: [{ id: "M1", kind: "meter", bondedBy: "grounded-conductor" }],
+            runs: [run("R1", "U1", "M1", "500 kcmil"), run("R2", "M1", "D1", "2 AWG")],
+            electrodes: [{ id: "E1", kind: "metal-water-pipe", from: "D1" }],
+          }),
+        ],
+      },
+      "2017",
+    );
+    const id = "grounding-electrode-conductor E1";
+    const found = (size: string, at: string) =>
+      verdicts(checkInstalled({ ...data, installed: [piece(id, size, { at })] })).at(-1);
+    expect(found("8 AWG", "D1")).toEqual([id, "sufficient", 0]);
+    expect(found("8 AWG", "M1")).toEqual([id, "short", -89_090]);
+    expect(found("1/0 AWG", "M1")).toEqual([id, "sufficient", 0]);
+    expect(found("1/0 AWG", "roof")).toEqual([id, "wrong-place", 89_090]);
+  });
+
+  it("does not let the electrode conductor of one enclosure serve from another", () => {
+    const ids = ["D1", "D2"];
+    const data = drawing(
+      {
+        services: [
+          service({
+            disconnects: ids.map((id) => ({ id, designation: "service-disconnect" as const, amperes: 400 })),
+            runs: ids.map((id) => ({
+              id: `R${id}`,
+              from: "U1",
+              to: id,
+              supply: setsOf(1, "500 kcmil"),
+            })) as never,
+            electrodes: ids.map((from) => ({ id: `E${from}`, kind: "metal-water-pipe" as const, from })),
+          }),
+        ],
+      },
+      "2017",
+    );
+    const installed = [piece("grounding-electrode-conductor ED1", "1/0 AWG", { at: "D2" })];
+    const found = verdicts(checkInstalled({ ...data, installed }));
+    expect(found).toContainEqual(["grounding-electrode-conductor ED1", "wrong-place", 0]);
+  });
+
+  it("takes any disconnect of an assembly for its jumper and its electrode conductor, and any place of an owner for its metal", () => {
+    const data = drawing(
+      {
+        services: [
+          service({
+            disconnects: ["D1", "D2"].map((id) => ({
+              id,
+              designation: "service-disconnect" as const,
+              amperes: 400,
+            })),
+            runs: ["D1", "D2"].map((id) => ({
+              id: `R${id}`,
+              from: "U1",
+              to: id,
+              supply: setsOf(1, "500 kcmil"),
+            })) as never,
+            housing: "listed-assembly",
+            electrodes: [{ id: "E1", kind: "metal-water-pipe", from: "D1" }],
+          }),
+        ],
+        structuralMetal: [{ id: "F1", of: "S1" }],
+      },
+      "2017",
+    );
+    const found = (conductor: string, at: string) =>
+      verdicts(checkInstalled({ ...data, installed: [piece(conductor, "2/0 AWG", { at })] })).find(
+        ([id]) => id === conductor,
+      )?.[1];
+    expect(found("main-bonding-jumper S1", "D2")).toBe("sufficient");
+    expect(found("grounding-electrode-conductor E1", "D2")).toBe("sufficient");
+    expect(found("structural-metal-bonding-jumper F1", "D2")).toBe("sufficient");
+    expect(found("structural-metal-bonding-jumper F1", "E1")).toBe("sufficient");
+    expect(found("structural-metal-bonding-jumper F1", "roof")).toBe("wrong-place");
+    expect(found("grounded-conductor RD1", "RD1")).toBe("larger-than-needed");
+  });
+
+  it("finds a jumper where none may be, as drawn and as found", () => {
+    const outdoors = { id: "T1", kind: "transformer" as const, outdoors: true };
+    const astray = checkInstalled({
+      ...drawing(
+        { derivedSystems: [derived({ source: outdoors, jumperAt: "disconnects", electrodes: [] })] },
+        "2017",
+      ),
+      installed: [piece("system-bonding-jumper P1", "1/0 AWG")],
+    });
+    expect(astray.schedule.violations.map(({ code, at }) => [code, ...at])).toEqual([
+      ["jumper-not-permitted-here", "P1"],
+    ]);
+    expect(astray.conductors[0]).toMatchObject({
+      verdict: "not-permitted",
+      citation: { section: "250.30(C)" },
+    });
+    const ungrounded = checkInstalled({
+      ...drawing({ derivedSystems: [derived({ grounding: "ungrounded" })] }, "2017"),
+      installed: [piece("system-bonding-jumper X1", "1/0 AWG")],
+    });
+    expect(verdicts(ungrounded)).toContainEqual(["system-bonding-jumper X1", "not-permitted", null]);
+  });
+
+  it("finds an electrode conductor where it is drawn astray, and not where it should be", () => {
+    const data = drawing(
+      {
+        derivedSystems: [
+          derived({ electrodes: [{ id: "G1", kind: "structural-metal" as const, from: "P1" }] }),
+        ],
+      },
+      "2017",
+    );
+    const id = "grounding-electrode-conductor G1";
+    const found = (parts: object) =>
+      verdicts(checkInstalled({ ...data, installed: [piece(id, "1/0 AWG", parts)] })).at(-1)?.[1];
+    expect(found({})).toBe("wrong-place");
+    expect(found({ at: "P1" })).toBe("wrong-place");
+    expect(found({ at: "T1" })).toBe("sufficient");
   });
 
   it("finds what is at the wrong place", () => {
@@ -138,7 +321,13 @@ describe("a check of what is installed", () => {
         }),
       );
     const [source, enclosure] = ["system-bonding-jumper T1", "system-bonding-jumper P1"];
-    expect(data([])).toEqual([["supply-side-bonding-jumper Y1", "missing", null]]);
+    // Where none is begun each of them misses its own.
+    expect(data([])).toEqual([
+      [source, "missing", null],
+      [enclosure, "missing", null],
+      ["supply-side-bonding-jumper Y1", "missing", null],
+      ["grounded-conductor Y1 (jumper-in-each-enclosure)", "missing", null],
+    ]);
     expect(data([piece(enclosure, "1/0 AWG")])).toEqual([
       [enclosure, "sufficient", 0],
       ["supply-side-bonding-jumper Y1", "missing", null],
@@ -147,6 +336,26 @@ describe("a check of what is installed", () => {
     expect(data([piece(source, "1/0 AWG"), piece(enclosure, "1/0 AWG")]).slice(0, 2)).toEqual([
       [source, "sufficient", 0],
       [enclosure, "wrong-place", 0],
+    ]);
+  });
+
+  it("takes of each system the arrangement that was begun there", () => {
+    const other = derived({
+      id: "X2",
+      jumperAt: "compare",
+      source: { id: "T2", kind: "transformer", outdoors: false },
+      runs: [{ id: "Y2", from: "T2", to: "P2", supply: { sets: [...copper.sets] } }],
+      disconnects: [{ id: "P2", amperes: 400 }],
+      electrodes: [],
+    });
+    const both = [derived({ jumperAt: "compare", electrodes: [] }), other];
+    const installed = ["system-bonding-jumper T1", "system-bonding-jumper P2"].map((id) =>
+      piece(id, "1/0 AWG"),
+    );
+    const found = checkInstalled({ ...drawing({ derivedSystems: both }, "2017"), installed });
+    expect(verdicts(found).filter(([id]) => id.startsWith("system"))).toEqual([
+      ["system-bonding-jumper T1", "sufficient", 0],
+      ["system-bonding-jumper P2", "sufficient", 0],
     ]);
   });
 
@@ -159,7 +368,7 @@ describe("a check of what is installed", () => {
       ["too-few", "grounded-conductor lateral"],
       ["wrong-place", "grounding-electrode-conductor frame"],
       ["missing", "electrode-bonding-jumper water pipe"],
-      ["wrong-material", "system-bonding-jumper LP2"],
+      ["short", "system-bonding-jumper LP2"],
       ["too-few", "equipment-grounding-conductor F3"],
       ["short", "equipment-grounding-conductor F4"],
       ["larger-than-needed", "equipment-grounding-conductor F5"],

@@ -29,7 +29,7 @@ describe("a written schedule", () => {
     expect(lines.slice(at, at + 3)).toEqual([
       "grounded-conductor lateral",
       "  5 x 1/0 AWG copper, from vault to CT cabinet, 60 ft",
-      "  grounded conductor; 250.24(C)(2), the row of the supply by Table 250.102(C)(1): 105,600 cmil; evidence: bracketed",
+      "  grounded conductor; sized by the conductors of lateral; 250.24(C)(2), the row of the supply by Table 250.102(C)(1): 105,600 cmil; evidence: bracketed",
     ]);
     const none = lines.indexOf("supply-side-bonding-jumper T2 to LP3");
     expect(lines[none + 1]).toBe(
@@ -102,9 +102,7 @@ describe("a written check", () => {
 
   it("counts the verdicts, the faults first", () => {
     expect(lines).toContainEqual(
-      expect.stringMatching(
-        /^short 3, too few 2, missing 2, wrong material 1, wrong place 1, not in the schedule 1, /,
-      ),
+      expect.stringMatching(/^short 4, too few 2, missing 2, wrong place 1, not in the schedule 1, /),
     );
   });
 });

@@ -1,0 +1,75 @@
+import { chosenReading } from "../edition/index.js";
+import {
+  type Arrangement,
+  arrangementsOf,
+  type DerivedInCode,
+  isBoundToSource,
+  servingToDisconnect,
+  wholeServing,
+} from "./derived-system.js";
+import type { DrawnElectrode, ElectrodeStart } from "./schedule-electrodes.js";
+import type { Serving } from "./serving.js";
+import { hasGroundedConductor } from "./supplies.js";
+
+/** Whether every enclosure with a system bonding jumper wants an electrode conductor of its own. */
+export function wantsEachConnected(at: DerivedInCode, { jumperAt }: Arrangement): boolean {
+  return (
+    jumperAt === "disconnects" &&
+    hasGroundedConductor(at.system) &&
+    !isBoundToSource(at) &&
+    chosenReading(at.code, "electrode-connection-with-several-jumpers") === "at-each-jumper"
+  );
+}
+
+/**
+ * The conductors by which an electrode connection at a place goes: those of its enclosure if every enclosure has a connection, else all
+ * of the system, since it then serves the other enclosures too.
+ */
+export function servingAtConnection(at: DerivedInCode, place: string, connected: readonly string[]): Serving {
+  const places = at.system.disconnects.map(({ id }) => id);
+  const isShared = !places.includes(place) || places.some((id) => !connected.includes(id));
+  return isShared ? wholeServing(at) : servingToDisconnect(at, place);
+}
+
+/** Where the conductors to an electrode of a derived system start, in each arrangement; none for one that hangs on another. */
+export function derivedElectrodeStarts(
+  at: DerivedInCode,
+  electrodes: readonly DrawnElectrode[],
+  electrode: DrawnElectrode,
+): readonly ElectrodeStart[] {
+  return arrangementsOf(at).flatMap((arrangement) => {
+    const starts = startsIn(at, electrodes, arrangement);
+    const connected = [...starts.values()].flat();
+    return (starts.get(electrode.id) ?? []).map((from) => ({
+      from,
+      servings: [servingAtConnection(at, from, connected)],
+      ...(arrangement.alternative && { alternative: arrangement.alternative }),
+    }));
+  });
+}
+
+/**
+ * The places from which each electrode is connected: as drawn; where arrangements are compared, moved to where the jumper of the arrangement
+ * is, and with a connection in every enclosure that wants one.
+ */
+function startsIn(
+  at: DerivedInCode,
+  electrodes: readonly DrawnElectrode[],
+  arrangement: Arrangement,
+): ReadonlyMap<string, readonly string[]> {
+  const source = at.system.source.id;
+  const places = at.system.disconnects.map(({ id }) => id);
+  const drawn = electrodes.filter(({ from }) => from === source || places.includes(from));
+  const asDrawn = new Map(drawn.map(({ id, from }) => [id, [from]]));
+  const [first] = drawn;
+  if (arrangement.alternative === undefined || first === undefined) return asDrawn;
+  if (arrangement.jumperAt === "source") return new Map(drawn.map(({ id }) => [id, [source]]));
+  const inEnclosures = drawn.filter(({ from }) => from !== source);
+  const connected = new Set(inEnclosures.map(({ from }) => from));
+  const bare = places.filter((id) => !connected.has(id));
+  const wanted = wantsEachConnected(at, arrangement) ? bare : connected.size > 0 ? [] : places.slice(0, 1);
+  const moved = places.find((id) => connected.has(id)) ?? wanted[0] ?? source;
+  const starts = new Map(drawn.map(({ id, from }) => [id, [from === source ? moved : from]]));
+  const further = wanted.filter((id) => ![...starts.values()].flat().includes(id));
+  return starts.set(first.id, [...(starts.get(first.id) ?? []), ...further]);
+}
