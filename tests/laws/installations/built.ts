@@ -6,24 +6,8 @@ export interface Built {
   readonly schedule: Schedule;
 }
 
-/** Something drawn that the edition forbids or misses. */
-export interface Violation {
-  readonly code: string;
-  readonly section: string | null;
-  readonly at: readonly string[];
-}
-
 export function built(drawing: Drawing): Built {
   return { drawing, schedule: buildSchedule(drawing) };
-}
-
-/** Runs, circuits or generators by whose ungrounded conductors a conductor is sized. */
-export function byOf(conductor: ScheduledConductor): readonly string[] {
-  return (conductor as { readonly by?: readonly string[] }).by ?? [];
-}
-
-export function violationsOf(schedule: Schedule): readonly Violation[] {
-  return (schedule as { readonly violations?: readonly Violation[] }).violations ?? [];
 }
 
 /** What tells a conductor from the others of its schedule. */

@@ -1,7 +1,6 @@
 import { buildSchedule, checkInstalled, type Drawing, InputError } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { derived, drawing, refused, service, setsOf } from "../../installation/drawings.js";
-import { violationsOf } from "./built.js";
 import { findingsIn } from "./findings.js";
 import type { Installed, Service } from "./parts.js";
 
@@ -27,7 +26,7 @@ function sizes(data: Drawing): Readonly<Record<string, string>> {
 function isSaid(data: Drawing, ...places: readonly string[]): boolean {
   if (refused(data).length > 0) return true;
   const schedule = buildSchedule(data);
-  const at = [...violationsOf(schedule).flatMap((one) => one.at), ...schedule.cautions.map((one) => one.at)];
+  const at = [...schedule.violations.flatMap((one) => one.at), ...schedule.cautions.map((one) => one.at)];
   return at.some((place) => places.includes(place));
 }
 
@@ -51,9 +50,7 @@ describe("what once went unsaid", () => {
   });
 
   it("says that an enclosure of several has no electrode conductor", () => {
-    const { violations } = buildSchedule(drawing({ services: [service(threeAtOnce)] })) as unknown as {
-      readonly violations: ReturnType<typeof violationsOf>;
-    };
+    const { violations } = buildSchedule(drawing({ services: [service(threeAtOnce)] }));
     const missing = violations.filter(({ code }) => code === "electrode-conductor-missing");
     expect(missing.flatMap(({ at }) => at)).toEqual(expect.arrayContaining(["D2", "D3"]));
   });

@@ -1,5 +1,5 @@
 import { type ScheduledConductor, type Supply, sizeGroundingElectrodeConductor } from "bondmil";
-import { type Built, byOf, nameOf } from "../built.js";
+import { type Built, nameOf } from "../built.js";
 import { suppliesOf, together } from "../conductors.js";
 import { isGrounded, type Service } from "../parts.js";
 import type { Law } from "./law.js";
@@ -50,7 +50,7 @@ function unlimited({ drawing, schedule: { code } }: Built, supply: Supply): numb
 
 function supplyIn({ drawing }: Built, one: ScheduledConductor): Supply | undefined {
   const supplies = suppliesOf(drawing);
-  const by = byOf(one).flatMap((id) => supplies.get(id) ?? []);
+  const by = one.by.flatMap((id) => supplies.get(id) ?? []);
   if (by.length > 0) return together(by);
   return one.result.steps.flatMap((step) => (step.kind === "sum" ? [step.supply] : []))[0];
 }

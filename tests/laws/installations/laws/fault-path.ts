@@ -1,4 +1,4 @@
-import { type Built, violationsOf } from "../built.js";
+import type { Built } from "../built.js";
 import { racewaysOf, type System } from "../parts.js";
 import { connectionsOf, earth, metal, neutral } from "./connections.js";
 import type { Law } from "./law.js";
@@ -49,7 +49,7 @@ function inEachAlternative(
 
 /** Enclosures, metal raceways, piping and frames of a system, without those of which a violation speaks. */
 function metalOf({ drawing, schedule }: Built, system: System): readonly string[] {
-  const said = new Set(violationsOf(schedule).flatMap(({ at }) => at));
+  const said = new Set(schedule.violations.flatMap(({ at }) => at));
   const raceways = system.runs.filter((run) => "utility" in system && racewaysOf(run).kind !== "nonmetallic");
   const parts = [...(drawing.piping ?? []), ...(drawing.structuralMetal ?? [])];
   return [

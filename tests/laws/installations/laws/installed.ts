@@ -1,5 +1,5 @@
 import { eachItsOwn, installedAsScheduled, oneAlternative } from "../as-scheduled.js";
-import { type Built, violationsOf } from "../built.js";
+import type { Built } from "../built.js";
 import type { InstalledChange } from "../changes/installed.js";
 import { findingsOf } from "../findings.js";
 import type { Law } from "./law.js";
@@ -8,7 +8,7 @@ import type { Law } from "./law.js";
 export const nothingFound: Law = {
   name: "what the schedule names, installed exactly so, has no finding",
   breaches: (built, dice) => {
-    if (violationsOf(built.schedule).length > 0) return [];
+    if (built.schedule.violations.length > 0) return [];
     const { drawing } = built;
     const isAtSource = dice.chance(50);
     const chosen = dice.pick([oneAlternative(isAtSource), eachItsOwn(drawing, isAtSource)]);
@@ -30,7 +30,7 @@ export function isFound(
 
 /** What is lawful is not found, where the drawing itself is without fault. */
 export function isNotFound(built: Built, { what, conductor, installed }: InstalledChange): readonly string[] {
-  const changed = violationsOf(built.schedule).length > 0 ? undefined : installed();
+  const changed = built.schedule.violations.length > 0 ? undefined : installed();
   if (changed === undefined) return [];
   const found = findingsOf(built.drawing, changed).filter((one) => one.startsWith(`${conductor}: `));
   return found.map((one) => `${what}: found ${one}`);

@@ -1,4 +1,4 @@
-import { type Built, violationsOf } from "../built.js";
+import type { Built } from "../built.js";
 import { type Derived, isGrounded, racewaysOf, type Service } from "../parts.js";
 import type { Law } from "./law.js";
 
@@ -71,7 +71,7 @@ function unsaid({ drawing, schedule }: Built, system: Derived): readonly string[
   const { id, source, disconnects, jumperAt, runs } = system;
   const { year } = drawing.code;
   const places = [id, source.id, ...disconnects.map((one) => one.id), ...runs.map((one) => one.id)];
-  const isSaid = violationsOf(schedule).some(
+  const isSaid = schedule.violations.some(
     ({ code, at }) => code === "jumper-not-permitted-here" && at.some((place) => places.includes(place)),
   );
   const isParallel = runs.some((run) => racewaysOf(run).kind !== "nonmetallic");

@@ -1,5 +1,5 @@
 import type { ScheduledConductor } from "bondmil";
-import { type Built, byOf, named, nameOf } from "../built.js";
+import { type Built, named, nameOf } from "../built.js";
 
 /**
  * A larger installation never makes a conductor smaller that serves what it served before. Not concerned: conductors with a load of
@@ -23,7 +23,7 @@ export function neverSmaller(before: Built, after: Built): readonly string[] {
 }
 
 function servesLess(before: ScheduledConductor, after: ScheduledConductor): boolean {
-  const [was, is] = [byOf(before), byOf(after)];
+  const [was, is] = [before.by, after.by];
   return is.length > 0 && is.length < was.length && is.every((id) => was.includes(id));
 }
 

@@ -1,5 +1,5 @@
 import type { Drawing, ScheduledConductor, Supply } from "bondmil";
-import { askedOf, type Built, byOf, nameOf } from "../built.js";
+import { askedOf, type Built, nameOf } from "../built.js";
 import { countedSets, inOneOf, suppliesOf, together } from "../conductors.js";
 import { isJumperInEach, racewaysOf } from "../parts.js";
 import { asked } from "./asked.js";
@@ -30,7 +30,7 @@ export const sumOfWhatItNames: Law = {
     const supplies = suppliesOf(drawing);
     return schedule.conductors.flatMap((one) => {
       const sum = sumIn(one);
-      const by = byOf(one);
+      const by = one.by;
       if (by.length === 0 || sum === undefined) return [];
       const unknown = by.filter((id) => !supplies.has(id));
       if (unknown.length > 0)
@@ -67,7 +67,7 @@ function sumIn({ result }: ScheduledConductor): Supply | undefined {
 /** The conductors that a scheduled one names: by its runs, else those drawn with it, else those in its sum. */
 function suppliedBy({ drawing }: Built, one: ScheduledConductor): Supply | undefined {
   const supplies = suppliesOf(drawing);
-  const by = byOf(one).flatMap((id) => supplies.get(id) ?? []);
+  const by = one.by.flatMap((id) => supplies.get(id) ?? []);
   if (by.length > 0) return together(by);
   return supplies.get(drawnWith(drawing, one)) ?? sumIn(one);
 }
