@@ -47,10 +47,12 @@ function inEachAlternative(
   });
 }
 
-/** Enclosures, metal raceways, piping and frames of a system, without those of which a violation speaks. */
+/** Enclosures, metal raceways, piping and frames of a system, without those of which a violation speaks, and raceways to them. */
 function metalOf({ drawing, schedule }: Built, system: System): readonly string[] {
   const said = new Set(schedule.violations.flatMap(({ at }) => at));
-  const raceways = system.runs.filter((run) => "utility" in system && racewaysOf(run).kind !== "nonmetallic");
+  const raceways = system.runs.filter(
+    (run) => "utility" in system && racewaysOf(run).kind !== "nonmetallic" && !said.has(run.to),
+  );
   const parts = [...(drawing.piping ?? []), ...(drawing.structuralMetal ?? [])];
   return [
     ...("utility" in system ? (system.boxes ?? []) : [system.source]),
