@@ -28,8 +28,9 @@ ${Object.values(exitCodes)
 
 - **text** is for reading. On a terminal it is fitted to its width, 120 letters at most; elsewhere lines are not wrapped, so that two answers can be compared. Characters that a
   terminal would obey are shown as \`\\u001b\`.
-- **markdown** escapes whatever the drawing names.
-- **csv** is RFC 4180: commas, quotes and line breaks are quoted, lines end with CR LF. A text that a spreadsheet would take for a formula gets an apostrophe before it.
+- **markdown** escapes whatever the drawing names; what would make a link of an address stands in a code span.
+- **csv** is RFC 4180: commas, quotes and line breaks are quoted, lines end with CR LF. A text that a spreadsheet would take for a formula, because \`=\`, \`+\`, \`-\` or \`@\` is the
+  first character in it that is seen, gets an apostrophe before it. To read it back take one apostrophe away there.
 - **json** is what \`buildSchedule\`, \`checkInstalled\` and \`compareDrawing\` give.
 
 Areas are circular mils, lengths feet.

@@ -18,6 +18,10 @@ export const exitCodes = {
   usage: { code: 3, means: "the command line is not understood" },
   file: { code: 4, means: "a file cannot be read" },
   defect: { code: 5, means: "a defect of bondmil itself; please report it" },
+  output: {
+    code: 6,
+    means: "an answer cannot be written, as on a full disk; what is there is not all of it",
+  },
 } as const;
 
 /** Name of an exit code. */

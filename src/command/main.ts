@@ -1,40 +1,27 @@
 #!/usr/bin/env node
-import { readFile } from "node:fs/promises";
+import { createReadStream, ReadStream } from "node:fs";
 import { createRequire } from "node:module";
-import { Readable } from "node:stream";
-import { pipeline } from "node:stream/promises";
-import { exitCodes } from "./exit-codes.js";
+import { Socket } from "node:net";
+import type { Readable } from "node:stream";
+import { outletTo } from "./outlet.js";
 import { run } from "./run.js";
-import type { Outlet } from "./surroundings.js";
-
-/** Whoever read the output has seen enough: that is no error. */
-function endQuietly(error: NodeJS.ErrnoException): never {
-  if (error.code === "EPIPE") process.exit(exitCodes.done.code);
-  throw error;
-}
-
-function outlet(stream: NodeJS.WriteStream): Outlet {
-  stream.on("error", endQuietly);
-  return {
-    write: (text) => {
-      stream.write(text);
-    },
-    isTerminal: stream.isTTY === true,
-    columns: stream.columns,
-  };
-}
 
 const { version } = createRequire(import.meta.url)("bondmil/package.json") as { readonly version: string };
+
+/** Node gives an empty stream for what it does not know, such as a directory; reading that must fail instead. */
+function standardInput(stdin: Readable): AsyncIterable<Uint8Array> {
+  const isKnown = stdin instanceof Socket || stdin instanceof ReadStream;
+  return isKnown ? stdin : createReadStream("", { fd: 0 });
+}
 
 process.exitCode = await run(
   process.argv.slice(2),
   {
-    input: process.stdin,
+    input: standardInput(process.stdin),
     inputIsTerminal: process.stdin.isTTY === true,
-    output: outlet(process.stdout),
-    errors: outlet(process.stderr),
-    pour: (pieces) => pipeline(Readable.from(pieces, { highWaterMark: 1 }), process.stdout, { end: false }),
-    readFile,
+    output: outletTo(process.stdout, 1),
+    errors: outletTo(process.stderr, 2),
+    open: createReadStream,
     environment: process.env,
     now: Date.now,
   },

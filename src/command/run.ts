@@ -5,6 +5,8 @@ import { corpusTask } from "./corpus-task.js";
 import { type Ending, exitCodes } from "./exit-codes.js";
 import { failed, type Outcome } from "./failure.js";
 import { generalHelp, subcommandHelp } from "./help.js";
+import { answer, Unwritten } from "./output.js";
+import { standardInput } from "./source.js";
 import { streamTask } from "./stream-task.js";
 import type { Surroundings } from "./surroundings.js";
 import { type Answer, answerTask } from "./tasks.js";
@@ -25,11 +27,16 @@ export async function run(words: readonly string[], around: Surroundings, versio
     const asked = readArguments(words);
     const outcome = asked.value === undefined ? asked : await answered(asked.value, around, version);
     if (outcome.value !== undefined) return exitCodes[outcome.value].code;
-    complain(outcome.failure.message, around);
+    await complain(outcome.failure.message, around);
     return exitCodes[outcome.failure.ending].code;
   } catch (error) {
+    if (error instanceof Unwritten) {
+      if (error.isUnread) return exitCodes.done.code;
+      await complain(error.message, around);
+      return exitCodes.output.code;
+    }
     const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
-    complain(`this is a defect of bondmil, please report it with the drawing\n${detail}`, around);
+    await complain(`this is a defect of bondmil, please report it with the drawing\n${detail}`, around);
     return exitCodes.defect.code;
   }
 }
@@ -43,41 +50,47 @@ async function answered(asked: Asked, around: Surroundings, version: string): Pr
   const { subcommand } = asked;
   try {
     if (subcommand === "stream") return await streamTask(asked.options, around);
-    const answer =
+    const given =
       subcommand === "corpus" ? await corpusTask(asked.options) : await answerTask(subcommand, asked, around);
-    return answer.value === undefined ? answer : given(answer.value, around);
+    return given.value === undefined ? given : await written(given.value, around);
   } catch (error) {
-    if (error instanceof InputError) return failed("refused", refusal(error.issues, asked.drawing));
+    if (error instanceof InputError)
+      return failed("refused", refusal(error.issues, asked.drawing ?? standardInput));
     throw error;
   }
 }
 
-function said(text: string, { output }: Surroundings): Outcome<Ending> {
-  output.write(`${text}\n`);
+async function said(text: string, around: Surroundings): Promise<Outcome<Ending>> {
+  await answer(`${text}\n`, around);
   return { value: "done" };
 }
 
 /** Text for reading is fitted to a terminal; everything else goes out as it is. */
-function given({ text, isForReading, ending }: Answer, around: Surroundings): Outcome<Ending> {
+async function written(
+  { text, isForReading, ending }: Answer,
+  around: Surroundings,
+): Promise<Outcome<Ending>> {
   const { output } = around;
   const width = readingWidth(output);
   const plain = isForReading ? printable(text) : text;
   const shown = isForReading && width !== undefined ? fitted(plain, width) : plain;
-  output.write(isForReading && isColored(output, around) ? colored(shown) : shown);
-  if (!shown.endsWith("\n")) output.write("\n");
+  const whole = shown.endsWith("\n") ? shown : `${shown}\n`;
+  await answer(isForReading && isColored(output, around) ? colored(whole) : whole, around);
   return { value: ending };
 }
 
-function refusal(issues: readonly Issue[], drawing: string | undefined): string {
+function refusal(issues: readonly Issue[], name: string): string {
   const lines = issues.map(({ path, message }) => `  ${path === "" ? "the whole" : path}: ${message}`);
   const count = issues.length === 1 ? "one thing is wrong" : `${issues.length} things are wrong`;
-  return [`${drawing ?? "standard input"} is refused, ${count}:`, ...lines].join("\n");
+  return [`${name} is refused, ${count}:`, ...lines].join("\n");
 }
 
-function complain(message: string, around: Surroundings): void {
+/** Where nobody can be told either, the exit code alone tells it. */
+async function complain(message: string, around: Surroundings): Promise<void> {
   const { errors } = around;
   const name = isColored(errors, around) ? alarm("bondmil:") : "bondmil:";
   const width = readingWidth(errors);
   const text = printable(message);
-  errors.write(`${name} ${width === undefined ? text : fitted(text, width - "bondmil: ".length)}\n`);
+  const shown = width === undefined ? text : fitted(text, width - "bondmil: ".length);
+  await errors.write(`${name} ${shown}\n`).catch(() => {});
 }

@@ -1,6 +1,8 @@
 import type { Ending } from "./exit-codes.js";
 import { failed, type Outcome } from "./failure.js";
+import { answer, tell } from "./output.js";
 import { progressOn } from "./progress.js";
+import { bytesOf, standardInput, Unreadable } from "./source.js";
 import { answerLines, type StreamOptions } from "./stream.js";
 import type { Surroundings } from "./surroundings.js";
 
@@ -25,23 +27,19 @@ export async function streamTask(
   let lines = 0;
   let refused = 0;
   const options = { give, firstLine: Number(first) } as StreamOptions;
-  async function* pieces(): AsyncGenerator<string> {
-    for await (const { text, isRefused } of answerLines(around.input, options)) {
+  try {
+    for await (const { text, isRefused } of answerLines(bytesOf(around.input, standardInput), options)) {
       lines += 1;
       if (isRefused) refused += 1;
-      progress.step(lines, refused);
-      yield `${text}\n`;
+      await progress.step(lines, refused);
+      await answer(`${text}\n`, around);
     }
-  }
-  try {
-    await around.pour(pieces());
   } catch (error) {
-    const { code, message } = error as NodeJS.ErrnoException;
-    if (code === undefined) throw error;
-    return failed("file", `standard input cannot be read: ${message}`);
+    if (error instanceof Unreadable) return failed("file", error.message);
+    throw error;
   } finally {
-    progress.end();
+    await progress.end();
   }
-  if (refused > 0) around.errors.write(`bondmil: ${refused} of ${lines} lines refused\n`);
+  if (refused > 0) await tell(`bondmil: ${refused} of ${lines} lines refused\n`, around);
   return { value: refused > 0 && strict !== undefined ? "refused" : "done" };
 }

@@ -1,6 +1,7 @@
 /** A place to write to: standard output or standard error. */
 export interface Outlet {
-  readonly write: (text: string) => void;
+  /** Done when all of the text is written; fails with the error of the system. */
+  readonly write: (text: string) => Promise<void>;
   readonly isTerminal: boolean;
   /** Letters in a line, of a terminal. */
   readonly columns: number | undefined;
@@ -12,9 +13,8 @@ export interface Surroundings {
   readonly inputIsTerminal: boolean;
   readonly output: Outlet;
   readonly errors: Outlet;
-  /** Writes pieces to standard output as fast as their reader takes them. */
-  readonly pour: (pieces: AsyncIterable<string>) => Promise<void>;
-  readonly readFile: (path: string) => Promise<Uint8Array>;
+  /** The bytes of a file, read no further than they are taken. */
+  readonly open: (path: string) => AsyncIterable<Uint8Array>;
   readonly environment: Readonly<Record<string, string | undefined>>;
   /** Milliseconds of a clock. */
   readonly now: () => number;

@@ -2,7 +2,7 @@ import { buildSchedule } from "../installation/build-schedule.js";
 import type { Check } from "../installation/check.js";
 import type { DrawingComparison } from "../installation/drawing-comparison.js";
 import { pictureOf } from "../picture/picture-of.js";
-import { type CsvCell, rowsToCsv } from "../report/csv.js";
+import { rowsToCsv } from "../report/csv.js";
 import { writeComparisonMarkdown } from "../report/drawing-comparison-markdown.js";
 import { comparisonRows } from "../report/drawing-comparison-rows.js";
 import { writeComparison } from "../report/drawing-comparison-text.js";
@@ -28,7 +28,7 @@ type Writers<Answer> = Readonly<Record<Format, Writer<Answer>>>;
 export const scheduleWriters: Writers<string> = {
   text: (drawing) => writeSchedule(buildSchedule(drawing)),
   markdown: (drawing) => writeScheduleMarkdown(buildSchedule(drawing)),
-  csv: (drawing) => csv(scheduleRows(buildSchedule(drawing))),
+  csv: (drawing) => rowsToCsv(scheduleRows(buildSchedule(drawing))),
   json: (drawing) => json(buildSchedule(drawing)),
   html: reportAsHtml,
 };
@@ -44,7 +44,7 @@ export const reportWriters: Readonly<Record<ReportFormat, (drawing: string) => s
 export const checkWriters: Writers<Check> = {
   text: writeCheck,
   markdown: writeCheckMarkdown,
-  csv: (check) => csv(checkRows(check)),
+  csv: (check) => rowsToCsv(checkRows(check)),
   json,
   html: checkAsHtml,
 };
@@ -53,20 +53,11 @@ export const checkWriters: Writers<Check> = {
 export const comparisonWriters: Writers<DrawingComparison> = {
   text: writeComparison,
   markdown: writeComparisonMarkdown,
-  csv: (comparison) => csv(comparisonRows(comparison)),
+  csv: (comparison) => rowsToCsv(comparisonRows(comparison)),
   json,
   html: comparisonAsHtml,
 };
 
 function json(answer: unknown): string {
   return JSON.stringify(answer, null, 2);
-}
-
-function csv<Row extends { readonly [Column in keyof Row]: CsvCell }>(rows: readonly Row[]): string {
-  return rowsToCsv(rows.map((row) => Object.fromEntries(Object.entries<CsvCell>(row).map(inert))));
-}
-
-/** A spreadsheet takes a text that starts so for a formula; an apostrophe before it keeps it a text. */
-function inert([column, cell]: [string, CsvCell]): [string, CsvCell] {
-  return [column, typeof cell === "string" && /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell];
 }

@@ -5,6 +5,10 @@ export type CsvCell = string | number | boolean | null | undefined;
  * Writes flat rows as CSV (RFC 4180): a line of column names, then one line for each row, ended by CR LF; cells with a comma, a quote or a
  * line break are quoted. The columns are those of all rows, in the order in which they appear.
  *
+ * A spreadsheet computes a text whose first visible character is `=`, `+`, `-` or `@`, in whatever width; such a text, also a column's
+ * name, gets an apostrophe before it. Numbers stay numbers. To read texts back, take one apostrophe away where one stands first and
+ * nothing but apostrophes and what is not seen lies between it and such a character: a text that itself begins so got a further one.
+ *
  * @param rows - flat objects, for example of {@link sweepSupplyArea}
  * @returns the text; empty for no rows
  *
@@ -13,6 +17,7 @@ export type CsvCell = string | number | boolean | null | undefined;
  * import { rowsToCsv } from "bondmil";
  * rowsToCsv([{ size: "4/0 AWG", note: 'says "four aught", spoken' }]);
  * // => 'size,note\r\n4/0 AWG,"says ""four aught"", spoken"\r\n'
+ * rowsToCsv([{ id: "-D1", reserve: -6130 }]); // => "id,reserve\r\n'-D1,-6130\r\n"
  * ```
  */
 export function rowsToCsv<Row extends { readonly [Column in keyof Row]: CsvCell }>(
@@ -24,7 +29,11 @@ export function rowsToCsv<Row extends { readonly [Column in keyof Row]: CsvCell 
   return [columns.map(cellOf), ...lines].map((cells) => `${cells.join(",")}\r\n`).join("");
 }
 
+/** A text that a spreadsheet would compute: spaces, controls and characters without a shape of their own do not stop it. */
+const formula =
+  /^['\s\p{Z}\p{Cc}\p{Cf}\p{Default_Ignorable_Code_Point}]*[=+\-@\u2212\ufe62\ufe63\ufe66\ufe6b\uff0b\uff0d\uff1d\uff20]/u;
+
 function cellOf(value: CsvCell): string {
-  const text = value === null || value === undefined ? "" : String(value);
+  const text = typeof value === "string" && formula.test(value) ? `'${value}` : String(value ?? "");
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -1,6 +1,15 @@
+/** What is a marker of a list, a rule or an underline only where it stands first. */
+const marker = /^(?:[-+](?= |$)|[-=:](?=[-=: ]*$))/;
+
+/** A number that would open a list. */
+const numbered = /^(\d+)([.)])(?= |$)/;
+
+/** What makes an address of a text: viewers link it even where it is escaped, but not inside of a code span. */
+const address = /(?:@|:?\/\/|(?<=\S)\.(?=\p{L}{2})|(?<=www)\.)+/giu;
+
 /**
- * A text for Markdown, in a table or out of it: what Markdown would take as its own is escaped, and line breaks become spaces, so that
- * nothing that a caller named can break a row or open a link.
+ * A text for Markdown, in a table or out of it, at the start of a block or inside: what Markdown would take as its own is escaped, and
+ * line breaks become spaces, so that nothing that a caller named can break a row, open a list or become a link.
  */
 export function plainText(text: string): string {
   return text
@@ -9,7 +18,10 @@ export function plainText(text: string): string {
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")
     .replaceAll(">", "&gt;")
-    .replace(/[\\|`*_[\]~#]/g, "\\$&");
+    .replace(/[\\|`*_[\]~#$]/g, "\\$&")
+    .replace(marker, "\\$&")
+    .replace(numbered, "$1\\$2")
+    .replace(address, "`$&`");
 }
 
 /** A Markdown table; its cells are escaped already. */

@@ -98,6 +98,12 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
     "The tray and its fittings must be identified for the purpose and marked with the area of their metal.",
   "tray-bonded":
     "Tray sections, fittings and raceways that join them must be bonded together; a break is bridged by a bonding jumper.",
+  "larger-than-shared-branch-circuit":
+    "The conductors are larger than a circuit of 50 A has. A branch circuit of more than 50 A serves a single piece of equipment; a supply for anything else is a feeder, and the building then needs electrodes and their conductor. Conductors enlarged for voltage drop make no difference.",
+  "same-size-in-aluminum":
+    "The section compares sizes and not materials: aluminum of the same size as a copper conductor carries less than it.",
+  "not-excused-in-this-edition":
+    "This edition has no exception for such a place, so that the conductor is required all the same.",
 };
 
 /** Why a conductor is not required. */

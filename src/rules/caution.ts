@@ -58,6 +58,9 @@ export const cautionCodes = [
   "tray-by-qualified-persons",
   "tray-identified-and-marked",
   "tray-bonded",
+  "larger-than-shared-branch-circuit",
+  "same-size-in-aluminum",
+  "not-excused-in-this-edition",
 ] as const;
 
 /** One of {@link cautionCodes}. */

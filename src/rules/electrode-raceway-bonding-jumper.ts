@@ -7,6 +7,7 @@ import type { Conductor } from "../supply/index.js";
 import { readConductor } from "../supply/read.js";
 import { finish, notRequired } from "./finish.js";
 import { readConductorMaterial } from "./impedance-grounding-conductor.js";
+import { sameSizeInAluminum } from "./jumper-cautions.js";
 import type { SizingResult } from "./result.js";
 
 /** A jumper that bonds the end of a metal raceway around grounding electrode conductors. */
@@ -62,6 +63,7 @@ export function sizeElectrodeRacewayBondingJumper(input: ElectrodeRacewayInput):
     requiredArea: step.requiredArea,
     quantity: 2,
     citation,
+    cautions: sameSizeInAluminum(material, enclosed, citation),
   }));
 }
 

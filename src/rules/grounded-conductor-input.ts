@@ -44,7 +44,8 @@ export interface GroundedConductorInput {
   readonly load?: NeutralLoad;
   /**
    * Rating in amperes of the feeder's device, where an existing separate building keeps its grounded conductor as the fault
-   * path: the larger of its load's conductor and an equipment grounding conductor, and the table has no say.
+   * path: the larger of its load's conductor and an equipment grounding conductor, and the table has no say. A grounded phase also
+   * carries as much as the ungrounded conductors.
    */
   readonly rebondedAtBuildingWithDevice?: number;
   /** Temperature column in which conductors of another material are matched; 75 C unless told. */

@@ -1,5 +1,5 @@
 import { columnOf } from "../conductor/index.js";
-import { type Citation, type PolicySet, weakestEvidence } from "../edition/index.js";
+import { type Citation, type Code, type PolicySet, weakestEvidence } from "../edition/index.js";
 import {
   groundedConductorDerivedPolicies,
   groundedConductorDerivedRacewayPolicies,
@@ -16,11 +16,13 @@ import {
 import { readAll } from "../input/reader.js";
 import type { LoadStep, RatingRowStep } from "../sizing/index.js";
 import { floorStep } from "../sizing/limits.js";
+import type { Caution } from "./caution.js";
 import type { Decided } from "./decided.js";
 import { finish, notRequired } from "./finish.js";
 import { type GroundedConductorInput, readGroundedConductorInput } from "./grounded-conductor-input.js";
 import { groundedPhase } from "./grounded-phase.js";
 import { decideBySupply } from "./jumper.js";
+import { hasSmallParallelSets } from "./jumper-cautions.js";
 import { loadStep, terminationColumn } from "./load.js";
 import { equipmentGroundingArea } from "./rating-table.js";
 import type { SizingResult } from "./result.js";
@@ -30,7 +32,8 @@ import type { SystemKind } from "./system-kind.js";
  * Sizes a grounded conductor as part of the fault path: the least size of the table, by the ungrounded conductors that run
  * with it (250.24(C), since 2023 250.24(D); 250.30(A)(3) in a separately derived system whose jumper is not at the source),
  * not below 1/0 AWG in each of several parallel raceways. Where its load is given, the conductor that carries it stands beside
- * the table's, and the larger governs. A grounded phase carries as much as the ungrounded ones.
+ * the table's, and the larger governs. A grounded phase carries as much as the ungrounded ones, in an existing separate building too
+ * whose grounded conductor stays the fault path; there the table has no say, and an equipment grounding conductor's size stands beside.
  *
  * @param input - the code, the system, the ungrounded conductors, the conductor's material, and its load
  * @returns the size with every step; areas in circular mils. A grounded phase comes in as many as there are sets
@@ -57,7 +60,7 @@ export function sizeGroundedConductor(input: GroundedConductorInput): SizingResu
   const isAlone = load === undefined && rebondedAtBuildingWithDevice === undefined && grounded !== "phase";
   if (jumperAt === "source" && isAlone) {
     const citation = derivedGroundedConductor[code.year];
-    return notRequired(role, code, conductor.material, "jumper-at-source", citation);
+    return notRequired(role, code, conductor.material, "jumper-at-source", citation, [notCounted(code)]);
   }
   return finish(code, (under) => decide({ ...read, code: under }));
 }
@@ -65,12 +68,15 @@ export function sizeGroundedConductor(input: GroundedConductorInput): SizingResu
 function decide(input: GroundedConductorInput): Decided {
   const { year } = input.code;
   const further = furtherSteps(input);
-  if (input.rebondedAtBuildingWithDevice !== undefined) {
-    return withoutTable(input, further, rebondedBuilding[year]);
-  }
+  const isRebonded = input.rebondedAtBuildingWithDevice !== undefined;
   if (input.grounded === "phase") {
     const phase = groundedPhase(input);
-    return further.reduce(withStep, inParallel(input) ? aboveParallelMinimum(phase) : phase);
+    const decided = further.reduce(withStep, inParallel(input) ? aboveParallelMinimum(phase) : phase);
+    return isRebonded ? { ...decided, citation: rebondedBuilding[year] } : decided;
+  }
+  if (isRebonded) {
+    const rebonded = withoutTable(input, further, rebondedBuilding[year]);
+    return input.load === undefined ? withoutLoad(rebonded) : rebonded;
   }
   if (input.jumperAt === "source") return withoutTable(input, further, derivedGroundedConductor[year]);
   const bySupply = decideBySupply({ role, policies: policiesOf(input) }, jumperInputOf(input));
@@ -121,8 +127,11 @@ function furtherSteps(input: GroundedConductorInput): readonly FurtherStep[] {
 
 /** The table knows the fault path only; the load stands in another article. */
 function withoutLoad(decided: Decided): Decided {
-  const { section } = neutralLoad[decided.code.year];
-  return { ...decided, cautions: [...(decided.cautions ?? []), { code: "load-not-counted", section }] };
+  return { ...decided, cautions: [...(decided.cautions ?? []), notCounted(decided.code)] };
+}
+
+function notCounted({ year }: Code): Caution {
+  return { code: "load-not-counted", section: neutralLoad[year].section };
 }
 
 /** Two places that a step needs, as strong as the weaker one. */
@@ -151,7 +160,7 @@ function withoutTable(
   further: readonly FurtherStep[],
   citation: Citation,
 ): Decided {
-  const { code, conductor } = input;
+  const { code, conductor, supply } = input;
   const [first, ...rest] = further;
   if (first === undefined) throw new TypeError("nothing decides this conductor");
   const start: Decided = {
@@ -163,6 +172,9 @@ function withoutTable(
     governs: first.kind,
     requiredArea: first.requiredArea,
     citation,
+    cautions: hasSmallParallelSets(supply)
+      ? [{ code: "parallel-below-1-0", section: parallelMinimum[code.year].section }]
+      : [],
   };
   const decided = rest.reduce(withStep, start);
   return inParallel(input) ? aboveParallelMinimum(decided) : decided;

@@ -14,6 +14,7 @@ import type { Supply } from "../supply/index.js";
 import { readSupply } from "../supply/read.js";
 import { type Electrode, readElectrode } from "./electrode.js";
 import { readConductorMaterial } from "./impedance-grounding-conductor.js";
+import { refuseLargeControlTransformer } from "./small-supplies.js";
 
 /** A grounding electrode conductor to be sized. */
 export interface ElectrodeConductorInput {
@@ -38,13 +39,14 @@ export interface ElectrodeConductorInput {
   /** Whether the system has no grounded conductor. The size is the same; another section asks for it. */
   readonly ungrounded?: boolean;
   /**
-   * Whether the source is a transformer of at most 1000 VA for Class 1, 2 or 3 circuits whose frame is bonded as the exception asks
-   * for; none is then required.
+   * Whether the source is a transformer of at most 1000 VA for Class 1, 2 or 3 circuits whose frame is bonded to its grounded conductor
+   * as the exception asks for; none is then required. Conductors for more than 100 A belong to no such transformer and are refused, and
+   * an ungrounded system has no conductor to bond.
    */
   readonly controlTransformer?: boolean;
   /**
    * Whether one branch circuit, a multiwire one included, supplies the building and brings an equipment grounding conductor; none
-   * is then required.
+   * is then required. Conductors larger than a circuit of 50 A has get a caution.
    */
   readonly onSingleBranchCircuit?: boolean;
 }
@@ -88,7 +90,25 @@ export function readElectrodeConductorInput(at: Reader): ElectrodeConductorInput
       "size a common conductor of derived systems with sizeCommonConductorOfDerivedSystems",
     );
   }
+  if (flags.onSingleBranchCircuit === true && part !== undefined && part !== "only") {
+    return refuse(
+      member(at, "part"),
+      "unknown-value",
+      '"only"',
+      "a building on one branch circuit has no several enclosures; leave out one of the two",
+    );
+  }
+  if (flags.controlTransformer === true && flags.ungrounded === true) {
+    return refuse(
+      member(at, "ungrounded"),
+      "unknown-value",
+      "false",
+      "the exception for control transformers bonds their grounded conductor; leave out one of the two",
+    );
+  }
   if (code === undefined || of === undefined || supply === undefined) return undefined;
+  if (flags.controlTransformer === true && of === "separately-derived")
+    refuseLargeControlTransformer(at, supply, code.year);
   if (conductor === undefined || electrodes === undefined) return undefined;
   return { code, of, supply, conductor, electrodes, ...(part && { part }), ...flags };
 }

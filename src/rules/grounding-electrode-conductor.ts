@@ -12,6 +12,7 @@ import {
   groundingElectrodeConductorServicePolicies,
 } from "../edition/tables/policies.generated.js";
 import {
+  branchCircuitRating,
   buildingOnBranchCircuit,
   commonDerivedException,
   controlTransformerElectrode,
@@ -33,6 +34,7 @@ import {
 import { decideBySupply } from "./jumper.js";
 import { readingsUsed } from "./readings-used.js";
 import type { SizingResult } from "./result.js";
+import { carriesMoreThan, mostSharedBranchCircuitAmperes } from "./small-supplies.js";
 
 /**
  * Sizes a grounding electrode conductor by the ungrounded supply conductors (Table 250.66): of a service, of a separately derived
@@ -71,7 +73,10 @@ export function sizeGroundingElectrodeConductor(input: ElectrodeConductorInput):
   }
   if (read.onSingleBranchCircuit === true) {
     const citation = buildingOnBranchCircuit[code.year];
-    return notRequired(role, code, material, "building-on-one-branch-circuit", citation);
+    const isLarge = carriesMoreThan(read.supply, mostSharedBranchCircuitAmperes, code.year);
+    const { section } = branchCircuitRating[code.year];
+    const cautions = isLarge ? [{ code: "larger-than-shared-branch-circuit", section } as const] : [];
+    return notRequired(role, code, material, "building-on-one-branch-circuit", citation, cautions);
   }
   return finish(code, (under) => decide({ ...read, code: under }));
 }

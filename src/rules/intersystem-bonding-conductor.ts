@@ -69,6 +69,7 @@ export function sizeIntersystemBondingConductor(input: IntersystemConductorInput
   };
   const followed = busbarFollowsElectrodeConductor[year] ? electrodeConductorOnBusbar : undefined;
   const floors = followed === undefined ? [] : [floorStep(followed, intersystemBusbar[year], "least-size")];
+  const isUnlikely = communicationsUnlikely === true;
   const isInferred = termination === "busbar" && !busbarFollowsElectrodeConductor[year];
   return finish(code, () => ({
     role,
@@ -77,7 +78,10 @@ export function sizeIntersystemBondingConductor(input: IntersystemConductorInput
     steps: [step, ...floors],
     ...limited({ requiredArea: step.requiredArea, governs: step.kind }, [], floors),
     citation,
-    cautions: isInferred ? [{ code: "busbar-tie-inferred", section: citation.section }] : [],
+    cautions: [
+      ...(isInferred ? [{ code: "busbar-tie-inferred", section: citation.section } as const] : []),
+      ...(isUnlikely ? [{ code: "not-excused-in-this-edition", section: citation.section } as const] : []),
+    ],
   }));
 }
 

@@ -1,12 +1,12 @@
-import { areaOf, columnOf } from "../conductor/index.js";
-import { type Policy, type PolicySet, type Role, readingsFor } from "../edition/index.js";
+import { areaOf, columnOf, type Material } from "../conductor/index.js";
+import { type Citation, type Policy, type PolicySet, type Role, readingsFor } from "../edition/index.js";
 import {
   noServiceConductors,
   noServiceConductorsElectrode,
   parallelMinimum,
 } from "../edition/tables/sections.generated.js";
 import type { SizedArea } from "../sizing/size-by-supply.js";
-import type { Supply } from "../supply/index.js";
+import type { Conductor, Supply } from "../supply/index.js";
 import { columnOfSupply, conductorsOf, countSets } from "../supply/sums.js";
 import type { Caution, CautionCode } from "./caution.js";
 import type { JumperInput } from "./jumper-input.js";
@@ -79,4 +79,14 @@ function isCappedAtSupply({ governs, requiredArea, steps }: SizedArea): boolean 
 /** Whether parallel sets have conductors that are in parallel in few cases only. */
 export function hasSmallParallelSets(supply: Supply): boolean {
   return countSets(supply) > 1 && conductorsOf(supply).some((one) => areaOf(one.size) < areaOf("1/0 AWG"));
+}
+
+/** A section that compares sizes alone says nothing of a jumper of aluminum beside copper. */
+export function sameSizeInAluminum(
+  own: Material,
+  equalled: readonly Conductor[],
+  { section }: Citation,
+): readonly Caution[] {
+  const isOfCopper = equalled.some(({ material }) => material === "copper");
+  return own !== "copper" && isOfCopper ? [{ code: "same-size-in-aluminum", section }] : [];
 }

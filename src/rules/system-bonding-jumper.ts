@@ -1,15 +1,21 @@
-import { areaOf, columnOf, compareSizes } from "../conductor/index.js";
+import { ampacityOf, smallestConductorFor } from "../ampacity/index.js";
+import { areaOf, columnOf, compareSizes, type Material } from "../conductor/index.js";
+import type { Code } from "../edition/index.js";
 import { controlCircuitJumperLeast } from "../edition/tables/named-sizes.generated.js";
 import { systemBondingJumperPolicies } from "../edition/tables/policies.generated.js";
+import { noServiceConductors, parallelMinimum } from "../edition/tables/sections.generated.js";
 import { member, optional, type Reader, readAll, readFlag, readObject } from "../input/reader.js";
-import type { NamedSizeStep } from "../sizing/index.js";
+import type { FloorStep, NamedSizeStep } from "../sizing/index.js";
 import { floorStep, limited } from "../sizing/limits.js";
 import { conductorsOf } from "../supply/sums.js";
+import type { Caution, CautionCode } from "./caution.js";
 import { finish } from "./finish.js";
 import { type JumperRole, sizeCheckedJumper } from "./jumper.js";
+import { hasSmallParallelSets, sameSizeInAluminum } from "./jumper-cautions.js";
 import { type JumperInput, jumperKeys, readJumperMembers } from "./jumper-input.js";
 import { type Prepared, type PreparedRequest, prepareJumper } from "./prepare.js";
 import type { SizingResult } from "./result.js";
+import { refuseLargeControlTransformer } from "./small-supplies.js";
 
 const systemBondingJumper: JumperRole = {
   role: "system-bonding-jumper",
@@ -20,7 +26,8 @@ const systemBondingJumper: JumperRole = {
 export interface SystemJumperInput extends JumperInput {
   /**
    * Whether the source is a transformer of at most 1000 VA for Class 1, 2 or 3 circuits: its jumper need only be as large as the
-   * derived ungrounded conductors, not below 14 AWG copper.
+   * derived ungrounded conductors, not below 14 AWG copper or 12 AWG aluminum. Conductors for more than 100 A belong to no such
+   * transformer and are refused.
    */
   readonly controlTransformer?: boolean;
 }
@@ -52,31 +59,64 @@ export function sizeSystemBondingJumper(input: SystemJumperInput): SizingResult 
 
 /** As large as the derived ungrounded conductors, not below the least size that the exception names. */
 function ofControlTransformer({ code, supply, jumper }: JumperInput): SizingResult {
-  const least = controlCircuitJumperLeast[code.year];
-  const { citation } = least;
-  const size =
-    conductorsOf(supply)
-      .map((one) => one.size)
-      .sort(compareSizes)
-      .at(-1) ?? least.copper;
+  const { citation } = controlCircuitJumperLeast[code.year];
+  const installed = conductorsOf(supply);
+  const largest = installed.reduce((so, one) => (compareSizes(one.size, so.size) > 0 ? one : so));
   const step: NamedSizeStep = {
     kind: "named-size",
     from: "other-conductor",
-    size,
-    requiredArea: areaOf(size),
+    size: largest.size,
+    requiredArea: areaOf(largest.size),
     citation,
   };
-  const named = least[columnOf(jumper.material)];
-  const floors = named === null ? [] : [floorStep(named, citation, "least-size")];
+  const floor = controlTransformerFloor(code, jumper.material);
+  const required = limited({ requiredArea: step.requiredArea, governs: step.kind }, [], [floor]);
   return finish(code, () => ({
     role: systemBondingJumper.role,
     code,
     material: jumper.material,
     form: jumper.form ?? "wire",
-    steps: [step, ...floors],
-    ...limited({ requiredArea: step.requiredArea, governs: step.kind }, [], floors),
+    steps: [step, floor],
+    ...required,
     citation,
+    cautions: controlTransformerCautions({ code, supply, jumper }, required.governs === step.kind),
   }));
+}
+
+/**
+ * The least size of the exception. Before 2017 it names none for aluminum, which then carries at least as much as the copper that it
+ * names.
+ */
+function controlTransformerFloor({ year }: Code, material: Material): FloorStep {
+  const { copper, aluminum, citation } = controlCircuitJumperLeast[year];
+  if (columnOf(material) === "copper") return floorStep(copper, citation, "least-size");
+  if (aluminum !== null) return floorStep(aluminum, citation, "least-size");
+  const { amperes } = ampacityOf(year, copper, "copper", 75);
+  const alike = amperes === null ? null : smallestConductorFor(year, amperes, material, 75);
+  return floorStep(alike ?? copper, { ...citation, evidence: "memory" }, "least-size");
+}
+
+function controlTransformerCautions(
+  { code: { year }, supply, jumper }: JumperInput,
+  isAsLargeAsSupply: boolean,
+): readonly Caution[] {
+  const { basis, namesAluminum } = systemBondingJumperPolicies.byEdition[year];
+  const isAluminum = jumper.material !== "copper";
+  const { citation } = controlCircuitJumperLeast[year];
+  const found: readonly (readonly [boolean, CautionCode, string | null])[] = [
+    [
+      supply.requiredForAmperes !== undefined,
+      "conductors-required-for-load",
+      noServiceConductors[year].section,
+    ],
+    [hasSmallParallelSets(supply), "parallel-below-1-0", parallelMinimum[year].section],
+    [isAluminum && !namesAluminum, "material-not-named", basis.material.section],
+    [true, "listed-equipment", null],
+  ];
+  return [
+    ...(isAsLargeAsSupply ? sameSizeInAluminum(jumper.material, conductorsOf(supply), citation) : []),
+    ...found.filter(([holds]) => holds).map(([, code, section]) => ({ code, section })),
+  ];
 }
 
 function readInput(at: Reader): SystemJumperInput | undefined {
@@ -85,7 +125,9 @@ function readInput(at: Reader): SystemJumperInput | undefined {
   const controlTransformer = optional(member(at, "controlTransformer"), (one) =>
     readFlag(one, "whether the source is a small control transformer"),
   );
-  return jumper && { ...jumper, ...(controlTransformer === undefined ? {} : { controlTransformer }) };
+  if (jumper === undefined) return undefined;
+  if (controlTransformer === true) refuseLargeControlTransformer(at, jumper.supply, jumper.code.year);
+  return { ...jumper, ...(controlTransformer === undefined ? {} : { controlTransformer }) };
 }
 
 /**

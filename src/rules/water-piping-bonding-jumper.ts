@@ -9,6 +9,7 @@ import {
 import {
   buildingPipingByDevice,
   noServiceConductors,
+  parallelMinimum,
   pipingByDevice,
 } from "../edition/tables/sections.generated.js";
 import { readAll } from "../input/reader.js";
@@ -20,6 +21,7 @@ import type { Caution, CautionCode } from "./caution.js";
 import type { Decided } from "./decided.js";
 import { finish, notRequired } from "./finish.js";
 import { decideBySupply, sizeCheckedJumper } from "./jumper.js";
+import { hasSmallParallelSets } from "./jumper-cautions.js";
 import { decideByDevice } from "./piping-by-device.js";
 import type { SizingResult } from "./result.js";
 import {
@@ -99,6 +101,7 @@ function ofBuilding({ code, supply, deviceAmperes, jumper }: PipingOfBuilding): 
       "conductors-required-for-load",
       noServiceConductors[year].section,
     ],
+    [hasSmallParallelSets(supply), "parallel-below-1-0", parallelMinimum[year].section],
   ];
   const said = found.flatMap(([holds, code, section]): Caution[] => (holds ? [{ code, section }] : []));
   return {

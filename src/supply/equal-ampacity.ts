@@ -79,7 +79,7 @@ export function assumedConductors(
 }
 
 /** Ampacity of a conductor; one that the table leaves out counts as the next larger that it has. */
-function ampacityOrNextLarger(
+export function ampacityOrNextLarger(
   year: EditionYear,
   { size, material }: Conductor,
   column: TemperatureColumn,

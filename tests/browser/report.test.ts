@@ -4,14 +4,14 @@ import { pictureAsSvg, pictureOf, reportAsHtml } from "bondmil";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { demo, demoNames } from "../installation/drawings.js";
+import { need } from "../needs.js";
 
 const executablePath = process.env.CHROMIUM ?? "/usr/bin/chromium";
-const isThere = existsSync(executablePath);
-if (!isThere) {
-  console.warn(
-    `tests/browser skipped: there is no ${executablePath}; install chromium or set CHROMIUM to its path`,
-  );
-}
+const browserThere = need(
+  executablePath,
+  existsSync(executablePath),
+  "install chromium or set CHROMIUM to its path",
+);
 
 /** Boxes of all labels as the browser draws them, and the pairs that overlap. */
 const overlapsInPage = `(() => {
@@ -33,7 +33,7 @@ interface Overlaps {
   readonly count: number;
 }
 
-describe.skipIf(!isThere)("in Chromium", () => {
+describe.skipIf(browserThere.isMissing)(`in Chromium${browserThere.because}`, () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });

@@ -1,3 +1,4 @@
+import { Readable } from "node:stream";
 import {
   buildSchedule,
   type Check,
@@ -163,7 +164,7 @@ describe("bondmil compare", () => {
     const floor = { kind: "floor", role: "grounding-electrode-conductor", copper: "2/0 AWG", citation };
     const withFile = (text: string) => ({
       input: JSON.stringify(demo("shop")),
-      readFile: async () => Buffer.from(text),
+      open: () => Readable.from([Buffer.from(text)]),
     });
     const words = ["compare", "--by", "amendment", "--amendments", "county.json"];
     const ran = await runHere(words, withFile(JSON.stringify([floor])));

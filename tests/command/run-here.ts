@@ -1,4 +1,5 @@
-import { readFile } from "node:fs/promises";
+import { createReadStream } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { run } from "../../src/command/run.js";
 import type { Surroundings } from "../../src/command/surroundings.js";
@@ -14,14 +15,16 @@ export interface Ran {
 
 /** A world outside for one run. */
 export interface World {
-  readonly input?: string | readonly Uint8Array[];
+  readonly input?: string | readonly Uint8Array[] | AsyncIterable<Uint8Array>;
   readonly inputIsTerminal?: boolean;
   /** Letters in a line of a terminal; no terminal without. */
   readonly columns?: number;
   /** Those of a terminal that shows standard error only. */
   readonly errorColumns?: number;
   readonly environment?: Surroundings["environment"];
-  readonly readFile?: Surroundings["readFile"];
+  readonly open?: Surroundings["open"];
+  /** What hinders a write to standard output, or to standard error. */
+  readonly hinders?: (to: "output" | "errors", text: string) => NodeJS.ErrnoException | undefined;
 }
 
 /** Runs the command in this process. */
@@ -29,7 +32,9 @@ export async function runHere(words: readonly string[], world: World = {}): Prom
   const { input = "", inputIsTerminal = false, columns, environment = {} } = world;
   const written = { output: "", errors: "" };
   const outlet = (to: keyof typeof written, letters: number | undefined) => ({
-    write: (text: string) => {
+    write: async (text: string) => {
+      const error = world.hinders?.(to, text);
+      if (error !== undefined) throw error;
       written[to] += text;
     },
     isTerminal: letters !== undefined,
@@ -43,10 +48,7 @@ export async function runHere(words: readonly string[], world: World = {}): Prom
       inputIsTerminal,
       output: outlet("output", columns),
       errors: outlet("errors", world.errorColumns ?? columns),
-      pour: async (pieces) => {
-        for await (const piece of pieces) written.output += piece;
-      },
-      readFile: world.readFile ?? ((path) => readFile(`${root}${path}`)),
+      open: world.open ?? ((path) => createReadStream(join(root, path))),
       environment,
       now: () => {
         time += 100;
@@ -58,7 +60,7 @@ export async function runHere(words: readonly string[], world: World = {}): Prom
   return { code, ...written };
 }
 
-async function* bytesOf(input: string | readonly Uint8Array[]): AsyncGenerator<Uint8Array> {
+async function* bytesOf(input: NonNullable<World["input"]>): AsyncGenerator<Uint8Array> {
   if (typeof input === "string") yield Buffer.from(input);
   else yield* input;
 }

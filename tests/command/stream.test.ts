@@ -10,6 +10,7 @@ import { linesOf } from "../../src/command/lines.js";
 import { mostBytes } from "../../src/command/source.js";
 import { answerLines } from "../../src/command/stream.js";
 import { demo, drawing, service } from "../installation/drawings.js";
+import { answers, need } from "../needs.js";
 import { root, runHere } from "./run-here.js";
 
 const barn = JSON.stringify(drawing({ services: [service()] }));
@@ -169,32 +170,35 @@ describe("the process", () => {
   });
 });
 
-const hasParallel = /GNU parallel/i.test(
-  spawnSync("parallel", ["--version"], { encoding: "utf8" }).stdout ?? "",
+const parallel = need(
+  "GNU parallel",
+  answers("parallel", ["--version"], /GNU parallel/i),
+  "on Debian apt-get install parallel",
 );
-const because = hasParallel
-  ? ""
-  : " (skipped: GNU parallel is not installed; on Debian apt-get install parallel)";
 
 describe("GNU parallel", () => {
-  it.skipIf(!hasParallel)(`divides a stream over two processes, in order${because}`, patience, () => {
-    const folder = mkdtempSync(join(tmpdir(), "bondmil-parallel-"));
-    const lines = Array.from({ length: 40 }, (_, i) => (i === 16 ? "{" : titled(`drawing ${i + 1}`)));
-    const log = join(folder, "jobs");
-    const words = [process.execPath, ...command, "stream", "--first-line"].join(" ");
-    const number = "{= $_ = (seq() - 1) * 10 + 1 =}";
-    const { status, stdout } = spawnSync(
-      "parallel",
-      ["--pipe", "-N", "10", "-j", "2", "--keep-order", "--joblog", log, `${words} ${number}`],
-      { cwd: root, input: lines.join("\n"), encoding: "utf8" },
-    );
-    const jobs = readFileSync(log, "utf8").trimEnd().split("\n").slice(1);
-    rmSync(folder, { recursive: true });
-    expect([status, jobs.length]).toEqual([0, 4]);
-    const answers = answersIn(stdout);
-    expect(answers.map(({ line }) => line)).toEqual(lines.map((_, i) => i + 1));
-    expect(answers.map(({ schedule }) => schedule?.title)).toEqual(
-      lines.map((_, i) => (i === 16 ? undefined : `drawing ${i + 1}`)),
-    );
-  });
+  it.skipIf(parallel.isMissing)(
+    `divides a stream over two processes, in order${parallel.because}`,
+    patience,
+    () => {
+      const folder = mkdtempSync(join(tmpdir(), "bondmil-parallel-"));
+      const lines = Array.from({ length: 40 }, (_, i) => (i === 16 ? "{" : titled(`drawing ${i + 1}`)));
+      const log = join(folder, "jobs");
+      const words = [process.execPath, ...command, "stream", "--first-line"].join(" ");
+      const number = "{= $_ = (seq() - 1) * 10 + 1 =}";
+      const { status, stdout } = spawnSync(
+        "parallel",
+        ["--pipe", "-N", "10", "-j", "2", "--keep-order", "--joblog", log, `${words} ${number}`],
+        { cwd: root, input: lines.join("\n"), encoding: "utf8" },
+      );
+      const jobs = readFileSync(log, "utf8").trimEnd().split("\n").slice(1);
+      rmSync(folder, { recursive: true });
+      expect([status, jobs.length]).toEqual([0, 4]);
+      const answers = answersIn(stdout);
+      expect(answers.map(({ line }) => line)).toEqual(lines.map((_, i) => i + 1));
+      expect(answers.map(({ schedule }) => schedule?.title)).toEqual(
+        lines.map((_, i) => (i === 16 ? undefined : `drawing ${i + 1}`)),
+      );
+    },
+  );
 });

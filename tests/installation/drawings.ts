@@ -238,27 +238,39 @@ function anyService(n: number): fc.Arbitrary<Service> {
 
 function anyDerived(n: number): fc.Arbitrary<Derived> {
   const count = fc.integer({ min: 1, max: 2 });
-  return fc.record({ count, ground: groundings, hasCommon: fc.boolean() }).chain((shape) => {
-    const hasNeutral = shape.ground.grounding === "solidly-grounded";
-    const ids = Array.from({ length: shape.count }, (_, i) => `X${n}P${i}`);
-    return fc.record({
-      id: fc.constant(`X${n}`),
-      source: fc.record({
-        id: fc.constant(`X${n}T`),
-        kind: fc.constant("transformer"),
-        outdoors: fc.boolean(),
-        controlTransformer: fc.boolean(),
-      }),
-      grounding: fc.constant(shape.ground.grounding),
-      connection: fc.constant(shape.ground.connection),
-      ...("impedance" in shape.ground && { impedance: fc.constant({ ...shape.ground.impedance }) }),
-      runs: fc.tuple(...ids.map((id) => anyRun(`${id}R`, `X${n}T`, id, hasNeutral))),
-      disconnects: fc.constant(ids.map((id) => ({ id, amperes: 200 }))),
-      jumperAt: fc.constantFrom("source", "disconnects", "both-ends", "compare"),
-      ...(shape.hasCommon && { commonElectrodeConductor: fc.constant({ id: "XC" }) }),
-      electrodes: anyElectrodes(`X${n}E`, [`X${n}T`, ...ids, ...(shape.hasCommon ? ["XC"] : [])]),
-    });
-  }) as fc.Arbitrary<Derived>;
+  return (
+    fc.record({ count, ground: groundings, hasCommon: fc.boolean() }).chain((shape) => {
+      const hasNeutral = shape.ground.grounding === "solidly-grounded";
+      const ids = Array.from({ length: shape.count }, (_, i) => `X${n}P${i}`);
+      return fc.record({
+        id: fc.constant(`X${n}`),
+        source: fc.record({
+          id: fc.constant(`X${n}T`),
+          kind: fc.constant("transformer"),
+          outdoors: fc.boolean(),
+          controlTransformer: fc.boolean(),
+        }),
+        grounding: fc.constant(shape.ground.grounding),
+        connection: fc.constant(shape.ground.connection),
+        ...("impedance" in shape.ground && { impedance: fc.constant({ ...shape.ground.impedance }) }),
+        runs: fc.tuple(...ids.map((id) => anyRun(`${id}R`, `X${n}T`, id, hasNeutral))),
+        disconnects: fc.constant(ids.map((id) => ({ id, amperes: 200 }))),
+        jumperAt: fc.constantFrom("source", "disconnects", "both-ends", "compare"),
+        ...(shape.hasCommon && { commonElectrodeConductor: fc.constant({ id: "XC" }) }),
+        electrodes: anyElectrodes(`X${n}E`, [`X${n}T`, ...ids, ...(shape.hasCommon ? ["XC"] : [])]),
+      });
+    }) as fc.Arbitrary<Derived>
+  ).map(asSmallAsItsSource);
+}
+
+/** A control transformer of at most 1000 VA has small conductors and devices. */
+function asSmallAsItsSource(system: Derived): Derived {
+  if (system.source.controlTransformer !== true) return system;
+  return {
+    ...system,
+    runs: system.runs.map((run) => ({ ...run, supply: setsOf(1, "14 AWG") })),
+    disconnects: system.disconnects.map((one) => ({ ...one, amperes: 15 })),
+  };
 }
 
 const device = fc.oneof(

@@ -15,7 +15,7 @@ import {
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyDrawing, demo, demoNames, derived, drawing, service } from "./drawings.js";
-import { runVerifier, verify } from "./verifier.js";
+import { python, runVerifier, verify } from "./verifier.js";
 
 function inEdition(name: (typeof demoNames)[number], year: EditionYear): Drawing {
   const drawn = demo(name);
@@ -26,7 +26,7 @@ function inEdition(name: (typeof demoNames)[number], year: EditionYear): Drawing
 
 const every = editionYears.flatMap((year) => demoNames.map((name) => buildSchedule(inEdition(name, year))));
 
-describe("the verifier", () => {
+describe.skipIf(python.isMissing)(`the verifier${python.because}`, () => {
   it("has at most 250 lines and imports nothing beyond the standard library", () => {
     const text = readFileSync(new URL("../../corpus/verifier/verify.py", import.meta.url), "utf8");
     expect(text.trimEnd().split("\n").length).toBeLessThanOrEqual(250);
@@ -72,7 +72,7 @@ describe("the verifier", () => {
   });
 });
 
-describe("the verifier over the grid", () => {
+describe.skipIf(python.isMissing)(`the verifier over the grid${python.because}`, () => {
   const supplies: readonly (readonly [number, ConductorSize])[] = [
     [1, "14 AWG"],
     [1, "2 AWG"],
@@ -211,7 +211,7 @@ function forged(path: Path, leaf: unknown): unknown {
   return undefined;
 }
 
-describe("the verifier against tampering", () => {
+describe.skipIf(python.isMissing)(`the verifier against tampering${python.because}`, () => {
   const honest = demoNames.map((name) => buildSchedule(demo(name)));
   const forgeries = honest.flatMap((schedule) =>
     schedule.conductors.flatMap((conductor) =>

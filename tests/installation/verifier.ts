@@ -1,6 +1,14 @@
 import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import type { Schedule } from "bondmil";
+import { answers, need } from "../needs.js";
+
+/** What the verifier is written in. */
+export const python = need(
+  "Python 3",
+  answers("python3", ["--version"], /^Python 3/),
+  "on Debian apt-get install python3",
+);
 
 const script = fileURLToPath(new URL("../../corpus/verifier/verify.py", import.meta.url));
 const tables = fileURLToPath(new URL("../../tables", import.meta.url));

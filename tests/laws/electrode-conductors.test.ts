@@ -190,6 +190,51 @@ describe("a grounding electrode conductor", () => {
   });
 });
 
+describe("an excuse from the electrode conductor", () => {
+  it("of a building is given with a word, or a control transformer's refused, from one supply up and for every larger", () => {
+    const asked = { conductor: copper, electrodes: [{ kind: "rod" }] } as const;
+    for (const edition of editionYears) {
+      for (const supplied of ["copper", "aluminum"] as const) {
+        const supplies = [1, 2, 20].flatMap((count) =>
+          standardSizes.map((size) => ({ count, size, material: supplied })),
+        );
+        const isWarned = (set: (typeof supplies)[number]): boolean =>
+          sizeGroundingElectrodeConductor({
+            ...asked,
+            code: { year: edition },
+            of: "building",
+            supply: { sets: [set] },
+            onSingleBranchCircuit: true,
+          }).cautions.some((one) => one.code === "larger-than-shared-branch-circuit");
+        const isRefused = (set: (typeof supplies)[number]): boolean => {
+          try {
+            sizeGroundingElectrodeConductor({
+              ...asked,
+              code: { year: edition },
+              of: "separately-derived",
+              supply: { sets: [set] },
+              controlTransformer: true,
+            });
+            return false;
+          } catch {
+            return true;
+          }
+        };
+        for (const is of [isWarned, isRefused]) {
+          const found = supplies.map(is);
+          for (const from of [0, 1, 2].map((i) => i * standardSizes.length)) {
+            const line = found.slice(from, from + standardSizes.length);
+            const first = line.indexOf(true);
+            expect(first).toBeGreaterThanOrEqual(0);
+            expect(line.slice(first).every(Boolean)).toBe(true);
+          }
+        }
+        for (const set of supplies) if (isRefused(set)) expect(isWarned(set)).toBe(true);
+      }
+    }
+  });
+});
+
 describe("several enclosures or systems", () => {
   const places = (shape: fc.Arbitrary<Supply>) =>
     fc

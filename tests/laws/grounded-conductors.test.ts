@@ -314,3 +314,77 @@ describe.each(["service", "separately-derived"] as const)("a grounded phase of a
     }
   });
 });
+
+describe("a grounded conductor that stays the fault path of a building", () => {
+  const devices = [15, 60, 100, 200, 400, 800, 1200, 2000, 4000] as const;
+  const counts = [1, 2, 5, 20] as const;
+  const rebonded = (conductors: Supply, edition: EditionYear, own: Material, more: object) =>
+    size(texts[0].where, { year: edition }, conductors, own, more);
+  const walk = (visit: (conductors: Supply, edition: EditionYear, own: ConductorColumn) => void): void => {
+    for (const edition of editionYears)
+      for (const own of columns)
+        for (const supplied of columns)
+          for (const one of standardSizes)
+            for (const count of counts)
+              visit({ sets: [{ count, size: one, material: supplied }] }, edition, own);
+  };
+
+  it("over the whole grid: a phase is the larger of what a phase and what a neutral needs, one for each set", () => {
+    walk((conductors, edition, own) => {
+      const phase = rebonded(conductors, edition, own, { grounded: "phase" });
+      for (const device of devices) {
+        const at = { rebondedAtBuildingWithDevice: device };
+        const neutral = rebonded(conductors, edition, own, at);
+        const both = rebonded(conductors, edition, own, { ...at, grounded: "phase" });
+        if (both.requiredArea !== Math.max(phase.requiredArea, neutral.requiredArea))
+          expect({ conductors, edition, own, device }).toBe("the larger of both");
+        if (both.outcome.kind === "conductor" && both.outcome.quantity !== conductors.sets[0]?.count)
+          expect({ conductors, edition, own, device }).toBe("one for each set");
+      }
+    });
+  }, 60_000);
+
+  it("never falls by a larger device or supply, is not smaller in aluminum, and not below 1/0 AWG in a raceway", () => {
+    fc.assert(
+      fc.property(
+        withLarger(supply),
+        year,
+        fc.constantFrom("neutral", "phase"),
+        fc.constantFrom(...devices),
+        fc.constantFrom(...devices),
+        fc.constantFrom("raceway", "all"),
+        ({ small, large }, edition, grounded, one, other, scope) => {
+          const required = (conductors: Supply, device: number, own: Material) =>
+            rebonded(conductors, edition, own, { grounded, scope, rebondedAtBuildingWithDevice: device })
+              .requiredArea;
+          const [low, high] = [Math.min(one, other), Math.max(one, other)];
+          for (const own of columns) {
+            expect(required(large, high, own)).toBeGreaterThanOrEqual(required(small, low, own));
+            if (scope === "raceway") expect(required(small, low, own)).toBeGreaterThanOrEqual(least);
+          }
+          if (grounded === "neutral")
+            expect(required(small, low, "aluminum")).toBeGreaterThanOrEqual(required(small, low, "copper"));
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+
+  it("says that no load is counted exactly where none is given and it is no phase, in every form", () => {
+    const forms = [
+      {},
+      { rebondedAtBuildingWithDevice: 200 },
+      { system: "separately-derived", jumperAt: "source" },
+    ];
+    for (const form of forms) {
+      for (const grounded of ["neutral", "phase"] as const) {
+        for (const load of [{}, { load: { amperes: 20, circuitAmperes: 200 } }]) {
+          const conductors: Supply = { sets: [{ count: 1, size: "3/0 AWG", material: "copper" }] };
+          const { cautions } = rebonded(conductors, "2023", "copper", { ...form, grounded, ...load });
+          const isSaid = cautions.some(({ code: one }) => one === "load-not-counted");
+          expect(isSaid).toBe(grounded === "neutral" && !("load" in load));
+        }
+      }
+    }
+  });
+});

@@ -1,4 +1,4 @@
-import { areaOf, type JumperInput, standardSizes } from "bondmil";
+import { areaOf, editionYears, type JumperInput, sizeSystemBondingJumper, standardSizes } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { requestFor, supplyOf } from "./arbitraries.js";
@@ -40,5 +40,35 @@ describe.each(jumperRoles)("materials: %s", (role) => {
         expect(size(clad)).toMatchObject({ requiredArea, governs });
       }),
     );
+  });
+});
+
+describe("the system bonding jumper of a control transformer", () => {
+  const small = standardSizes.filter((one) => areaOf(one) <= areaOf("1 AWG"));
+  const columns = ["copper", "aluminum"] as const;
+  const required = (year: (typeof editionYears)[number], one: number, own: "copper" | "aluminum", of = own) =>
+    sizeSystemBondingJumper({
+      code: { year },
+      supply: { sets: [{ count: 1, size: small[one] ?? "1 AWG", material: of }] },
+      jumper: { material: own },
+      controlTransformer: true,
+    }).requiredArea;
+
+  it("over the whole grid is never smaller in aluminum, nor by a larger supply, nor than the supply", () => {
+    for (const year of editionYears) {
+      for (const supplied of columns) {
+        const wrong = small.filter((one, i) => {
+          const [copper, aluminum] = columns.map((own) => required(year, i, own, supplied));
+          const before = columns.map((own) => required(year, Math.max(0, i - 1), own, supplied));
+          return (
+            Number(aluminum) < Number(copper) ||
+            Number(copper) < areaOf(one) ||
+            Number(copper) < Number(before[0]) ||
+            Number(aluminum) < Number(before[1])
+          );
+        });
+        expect(wrong).toEqual([]);
+      }
+    }
   });
 });

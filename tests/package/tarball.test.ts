@@ -4,6 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { exitCodes } from "../../src/command/exit-codes.js";
+import { need } from "../needs.js";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
@@ -11,10 +13,13 @@ const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"))
 };
 const folder = mkdtempSync(join(tmpdir(), "bondmil-package-"));
 
-// What `npm test` hands down would point the inner npm back at this repository.
-const env = Object.fromEntries(
-  Object.entries(process.env).filter(([name]) => !/^(npm_|NODE_OPTIONS$|VITEST)/i.test(name)),
-);
+// What `npm test` hands down would point the inner npm back at this repository; its cache is empty, as on a fresh machine.
+const env = {
+  ...Object.fromEntries(
+    Object.entries(process.env).filter(([name]) => !/^(npm_|NODE_OPTIONS$|VITEST)/i.test(name)),
+  ),
+  npm_config_cache: join(folder, "cache"),
+};
 
 function run(cwd: string, command: string, ...args: readonly string[]): string {
   try {
@@ -23,6 +28,19 @@ function run(cwd: string, command: string, ...args: readonly string[]): string {
     const { stdout, stderr } = error as { readonly stdout?: string; readonly stderr?: string };
     throw new Error(`${command} ${args.join(" ")} failed\n${stdout ?? ""}${stderr ?? ""}`);
   }
+}
+
+interface Packed {
+  readonly filename: string;
+  readonly files: readonly { readonly path: string }[];
+}
+
+/** Packs a folder. */
+function pack(from: string): Packed {
+  const options = ["--json", "--ignore-scripts", "--pack-destination", folder];
+  const [one] = JSON.parse(run(root, "npm", "pack", ...options, from)) as readonly Packed[];
+  if (one === undefined) throw new Error(`nothing was packed from ${from}`);
+  return one;
 }
 
 const endings = [".js", ".cjs", ".d.ts", ".d.cts"];
@@ -49,6 +67,7 @@ const call = `const { outcome } = sizeMainBondingJumper({
   supply: { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] },
   jumper: { material: "copper" },
 });`;
+const full = need("/dev/full", existsSync("/dev/full"), "a full disk is not tried");
 const expected = { kind: "conductor", size: "250 kcmil", quantity: 1 };
 const table = "bondmil/tables/electrode-conductor.json";
 
@@ -57,13 +76,15 @@ describe("the packed tarball, as a user gets it", () => {
 
   beforeAll(() => {
     if (!isBuilt()) run(root, "npm", "run", "build");
-    const [pack] = JSON.parse(
-      run(root, "npm", "pack", "--json", "--ignore-scripts", "--pack-destination", folder),
-    ) as readonly { readonly filename: string; readonly files: readonly { readonly path: string }[] }[];
-    packed = pack?.files.map((file) => file.path) ?? [];
+    const own = pack(root);
+    packed = own.files.map(({ path }) => path);
     writeFileSync(join(folder, "package.json"), JSON.stringify({ private: true, type: "module" }));
-    run(folder, "npm", "install", "--offline", "--no-audit", "--ignore-scripts", `./${pack?.filename}`);
-  }, 120_000);
+    // The one dependency is packed from what is installed here, so that neither network nor cache is needed.
+    const tarballs = [own, pack(join(root, "node_modules", "valibot"))].map(
+      ({ filename }) => `./${filename}`,
+    );
+    run(folder, "npm", "install", "--offline", "--no-audit", "--ignore-scripts", ...tarballs);
+  }, 600_000);
 
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -77,6 +98,9 @@ describe("the packed tarball, as a user gets it", () => {
   it("brings along only the package that checks drawings", () => {
     const installed = readdirSync(join(folder, "node_modules")).filter((name) => !name.startsWith("."));
     expect(installed).toEqual(["bondmil", "valibot"]);
+    const manifest = join(folder, "node_modules", "bondmil", "package.json");
+    const { dependencies } = JSON.parse(readFileSync(manifest, "utf8")) as { readonly dependencies: object };
+    expect(Object.keys(dependencies)).toEqual(["valibot"]);
   });
 
   it("works through import", () => {
@@ -118,6 +142,11 @@ console.log(rows.length > 0 && rows.every(({ verdict }) => verdict === "met"), e
     expect(run(folder, join("node_modules", ".bin", "bondmil"), "--version").trim()).toBe(version);
   });
 
+  it.skipIf(full.isMissing)(`brings a command that notices a full disk${full.because}`, () => {
+    const script = 'node_modules/.bin/bondmil --help > /dev/full; echo "$?"';
+    expect(run(folder, "bash", "-c", script).trim()).toBe(`${exitCodes.output.code}`);
+  });
+
   it("lets its tables be read as JSON", () => {
     const script = `const table = require("${table}"); console.log(table.id);`;
     writeFileSync(join(folder, "table.cjs"), script);
@@ -133,7 +162,7 @@ console.log(require("node:fs").readFileSync(path, "utf8").split("\\r\\n")[1]);`;
     );
   });
 
-  it("compiles in a strict TypeScript project", () => {
+  it("compiles in a strict TypeScript project", { timeout: 600_000 }, () => {
     const script = `import { type Outcome, sizeMainBondingJumper } from "bondmil";
 import { type Implementation, runCorpus } from "bondmil/corpus";
 import { rowsIn, electrodeConductor } from "bondmil/tables";

@@ -2,10 +2,8 @@ import {
   compareEditions,
   compareReadings,
   type EditionComparison,
-  rowsToCsv,
   sizeIntersystemBondingConductor,
   sizeMainBondingJumper,
-  sweepSupplyArea,
   writeEditions,
   writeReadings,
 } from "bondmil";
@@ -100,66 +98,5 @@ describe("a comparison of readings in Markdown", () => {
     const input = { code: { year: "2017" }, supply, jumper: { material: "copper" } } as const;
     const text = writeReadings(compareReadings({ size: sizeMainBondingJumper, input }), "Shop");
     expect(text).toContain("No open reading has a say here.");
-  });
-});
-
-/** A reader of RFC 4180, to read back what was written. */
-function readCsv(text: string): readonly (readonly string[])[] {
-  const rows: string[][] = [];
-  const field = /(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n)/y;
-  let row: string[] = [];
-  while (field.lastIndex < text.length) {
-    const found = field.exec(text);
-    if (found === null) throw new Error("not RFC 4180");
-    row.push(found[1]?.replaceAll('""', '"') ?? found[2] ?? "");
-    if (found[3] === "\r\n") {
-      rows.push(row);
-      row = [];
-    }
-  }
-  return rows;
-}
-
-describe("rows as CSV", () => {
-  it("can be read back, whatever is in them", () => {
-    const cell = fc.oneof(
-      fc.string({ unit: fc.constantFrom('"', ",", "\r", "\n", "a", " ", "=") }),
-      fc.integer(),
-      fc.boolean(),
-      fc.constant(null),
-    );
-    const rows = fc.array(fc.record({ one: cell, 'two, or "2"': cell }), { minLength: 1, maxLength: 5 });
-    fc.assert(
-      fc.property(rows, (list) => {
-        const expected = list.map((row) =>
-          Object.values(row).map((value) => (value === null ? "" : String(value))),
-        );
-        expect(readCsv(rowsToCsv(list))).toEqual([["one", 'two, or "2"'], ...expected]);
-      }),
-    );
-  });
-
-  it("writes a sweep, and nothing for nothing", () => {
-    const rows = sweepSupplyArea({
-      size: sizeMainBondingJumper,
-      years: ["2017"],
-      material: "copper",
-      jumperMaterial: "copper",
-      sizes: ["2000 kcmil"],
-      counts: [9],
-    });
-    expect(rowsToCsv(rows)).toBe(
-      [
-        "edition,sets,supplySize,supplyMaterial,supplyArea,jumperMaterial,outcome,requiredArea,size,governs,section,evidence,refused",
-        "2017,9,2000 kcmil,copper,18000000,copper,area-only,2250000,,one-eighth,Table 250.102(C)(1) note 1,single,",
-        "",
-      ].join("\r\n"),
-    );
-    expect(rowsToCsv([])).toBe("");
-  });
-
-  it("has a column for every key of any row", () => {
-    const rows: readonly { readonly a?: number; readonly b?: number }[] = [{ a: 1 }, { b: 2 }];
-    expect(rowsToCsv(rows)).toBe("a,b\r\n1,\r\n,2\r\n");
   });
 });

@@ -15,7 +15,8 @@ function unescaped(text: string): string {
     .replaceAll("&quot;", '"')
     .replaceAll("&#39;", "'")
     .replaceAll("&amp;", "&")
-    .replace(/\\([\\|`*_[\]~#])/g, "$1");
+    .replace(/(?<!\\)`/g, "")
+    .replace(/\\([\\|`*_[\]~#$])/g, "$1");
 }
 
 describe.each([

@@ -1,4 +1,10 @@
-import { type Conductor, type EditionYear, editionYears, sizeElectrodeRacewayBondingJumper } from "bondmil";
+import {
+  type Conductor,
+  type EditionYear,
+  editionYears,
+  type Material,
+  sizeElectrodeRacewayBondingJumper,
+} from "bondmil";
 import { describe, expect, it } from "vitest";
 
 const size = (year: EditionYear, enclosed: readonly Conductor[], ferrous = true) =>
@@ -38,6 +44,19 @@ describe("the jumper at each end of a raceway around an electrode conductor", ()
     const found = size(year, [{ size: "4 AWG", material: "copper" }], false);
     expect(found.outcome).toMatchObject({ kind: "not-required", why: "nonferrous-raceway" });
     expect(found.requiredArea).toBe(0);
+  });
+
+  it("says that aluminum of the same size as copper inside carries less", () => {
+    const codes = (material: Material, inside: Material) =>
+      sizeElectrodeRacewayBondingJumper({
+        code: { year: "2020" },
+        ferrous: true,
+        enclosed: [{ size: "4 AWG", material: inside }],
+        jumper: { material },
+      }).cautions;
+    expect(codes("aluminum", "copper")).toEqual([{ code: "same-size-in-aluminum", section: "250.64(E)" }]);
+    expect(codes("aluminum", "copper-clad aluminum")).toEqual([]);
+    expect(codes("copper", "copper")).toEqual([]);
   });
 
   it("has the evidence of its section", () => {

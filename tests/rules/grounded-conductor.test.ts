@@ -230,6 +230,7 @@ describe("a separately derived system", () => {
     expect(ask(sets(1, "500 kcmil"), derived)).toMatchObject({
       outcome: { kind: "not-required", why: "jumper-at-source" },
       requiredArea: 0,
+      cautions: [{ code: "load-not-counted", section: "220.61" }],
     });
     expect(
       ask(sets(1, "500 kcmil"), { ...derived, load: { amperes: 55, circuitAmperes: 400 } }),
@@ -347,6 +348,40 @@ describe("an existing building whose grounded conductor stays the fault path", (
       governs: "load",
     });
     expect(at({ scope: "raceway" })).toMatchObject({ requiredArea: 105_600, governs: "floor" });
+  });
+
+  const rebonded = (supply: Supply, change: Partial<GroundedConductorInput> = {}) =>
+    inEdition("2020", supply, { rebondedAtBuildingWithDevice: 200, ...change });
+  const codes = (...asked: Parameters<typeof rebonded>) =>
+    rebonded(...asked).cautions.map(({ code }) => code);
+
+  it("says that its load may ask for more where none is given, and that sets are too small", () => {
+    expect(rebonded(sets(1, "3/0 AWG")).cautions).toEqual([{ code: "load-not-counted", section: "220.61" }]);
+    expect(codes(sets(1, "3/0 AWG"), { load: { amperes: 60, circuitAmperes: 200 } })).toEqual([]);
+    expect(codes(sets(2, "1 AWG"))).toEqual(["parallel-below-1-0", "load-not-counted"]);
+    expect(codes(sets(1, "3/0 AWG"), { grounded: "phase" })).toEqual([]);
+  });
+
+  it("that is a phase carries as much as the ungrounded conductors, one for each set", () => {
+    const phase = rebonded(sets(2, "3/0 AWG"), { grounded: "phase" });
+    expect(phase).toMatchObject({
+      outcome: { size: "3/0 AWG", quantity: 2 },
+      governs: "named-size",
+      citation: { section: "250.32(B)(1) Exception No. 1" },
+    });
+    expect(phase.steps.map(({ kind }) => kind)).toEqual(["named-size", "rating-row", "standard-size"]);
+    expect(phase.steps.map(({ citation }) => citation.section)[0]).toBe("250.24(C)(3)");
+  });
+
+  it("that is a phase is not below the equipment grounding conductor, its load or 1/0 AWG in a raceway", () => {
+    const small = (change: Partial<GroundedConductorInput>) =>
+      rebonded(sets(1, "8 AWG"), { grounded: "phase", ...change });
+    expect(small({})).toMatchObject({ outcome: { size: "6 AWG" }, governs: "rating-row" });
+    expect(small({ load: { amperes: 110, circuitAmperes: 200 } })).toMatchObject({
+      outcome: { size: "2 AWG" },
+      governs: "load",
+    });
+    expect(small({ scope: "raceway" })).toMatchObject({ requiredArea: 105_600, governs: "floor" });
   });
 });
 

@@ -12,6 +12,14 @@ const supply = { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] };
 const code = { year: "2020" };
 const conductor = { material: "copper" };
 const electrodes = [{ kind: "rod" }];
+const control = {
+  code,
+  of: "separately-derived",
+  supply: { sets: [{ count: 1, size: "12 AWG", material: "copper" }] },
+  conductor,
+  electrodes,
+  controlTransformer: true,
+};
 const service = { code, of: "service", supply, conductor, electrodes };
 const jumper = { code, supply, jumper: conductor, to: electrodes };
 const raceway = { code, ferrous: true, enclosed: [{ size: "4 AWG", material: "copper" }], jumper: conductor };
@@ -98,6 +106,21 @@ describe("a grounding electrode conductor is refused with", () => {
       "a service on one branch circuit",
       { ...service, onSingleBranchCircuit: true },
       ["onSingleBranchCircuit: unknown-value"],
+    ],
+    [
+      "a control transformer that is ungrounded",
+      { ...control, ungrounded: true },
+      ["ungrounded: unknown-value"],
+    ],
+    [
+      "a control transformer with conductors for more than 100 A",
+      { ...control, supply: { sets: [{ count: 3, size: "500 kcmil", material: "copper" }] } },
+      ["controlTransformer: out-of-range"],
+    ],
+    [
+      "a tap of several enclosures on one branch circuit",
+      { ...service, of: "building", part: "tap", onSingleBranchCircuit: true },
+      ["part: unknown-value"],
     ],
     [
       "flags that are no flags",

@@ -1,4 +1,4 @@
-import { type ConductorSize, editionYears, type Material, suppliesForLoad } from "bondmil";
+import { type ConductorSize, editionYears, type Material, type Supply, suppliesForLoad } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { aluminum, one, pipe, rod, size } from "./electrode/asked.js";
 import { brief, cautionsOf, sectionOf, sets, sizeIn } from "./jumper/supplies.js";
@@ -153,7 +153,31 @@ describe("no grounding electrode conductor", () => {
     const found = size(year, one(1, "12 AWG"), [rod], { of: "building", onSingleBranchCircuit: true });
     expect(found.outcome).toMatchObject({ kind: "not-required", why: "building-on-one-branch-circuit" });
     expect(found.citation.section).toBe("250.32(A) Exception");
+    expect(found.cautions).toEqual([]);
     const feeder = size(year, one(1, "12 AWG"), [rod], { of: "building", onSingleBranchCircuit: false });
     expect(sizeIn(feeder)).toBe("8 AWG");
+  });
+
+  it.each(editionYears)("is excused by a branch circuit of more than 50 A only with a word in %s", (year) => {
+    const onOne = (supply: Supply) =>
+      size(year, supply, [rod], { of: "building", onSingleBranchCircuit: true }).cautions;
+    const section = Number(year) < 2020 ? "210.3" : "210.18";
+    const said = [{ code: "larger-than-shared-branch-circuit", section }];
+    expect(onOne(one(1, "6 AWG"))).toEqual([]);
+    expect(onOne(one(1, "4 AWG", "aluminum"))).toEqual([]);
+    expect(onOne(one(1, "4 AWG"))).toEqual(said);
+    expect(onOne(one(1, "3 AWG", "aluminum"))).toEqual(said);
+    expect(onOne(one(4, "350 kcmil"))).toEqual(said);
+    const small = { size: "12 AWG", material: "copper" } as const;
+    const large = { size: "4 AWG", material: "copper" } as const;
+    expect(onOne({ sets: [{ count: 1, phases: [small, large] }] })).toEqual(said);
+  });
+
+  it("is excused by no control transformer that carries more than 100 A", () => {
+    const excused = (supply: Supply) => () =>
+      size("2023", supply, [rod], { of: "separately-derived", controlTransformer: true });
+    expect(excused(one(1, "1 AWG"))().outcome.kind).toBe("not-required");
+    expect(excused(one(1, "1/0 AWG", "aluminum"))().outcome.kind).toBe("not-required");
+    expect(excused(one(1, "1/0 AWG"))).toThrow("no control transformer with conductors for more than 100 A");
   });
 });

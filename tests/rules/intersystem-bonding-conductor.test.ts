@@ -36,7 +36,8 @@ describe("the conductor to an intersystem bonding termination", () => {
 
   it("is not required where communications are unlikely, from 2017", () => {
     for (const year of editionYears) {
-      const { outcome } = size(year, "apart", { communicationsUnlikely: true });
+      const { outcome, cautions } = size(year, "apart", { communicationsUnlikely: true });
+      expect(cautions.map(({ code }) => code)).toEqual(year < "2017" ? ["not-excused-in-this-edition"] : []);
       expect(outcome).toMatchObject(
         year < "2017"
           ? { kind: "conductor", size: "6 AWG" }

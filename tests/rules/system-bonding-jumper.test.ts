@@ -1,4 +1,12 @@
-import { editionYears, sizeMainBondingJumper, sizeSystemBondingJumper, standardSizes } from "bondmil";
+import {
+  type EditionYear,
+  editionYears,
+  type StandardSize,
+  type Supply,
+  sizeMainBondingJumper,
+  sizeSystemBondingJumper,
+  standardSizes,
+} from "bondmil";
 import { describe, expect, it } from "vitest";
 import { describeJumper } from "./jumper/describe-jumper.js";
 import { inEveryEdition } from "./jumper/facts.js";
@@ -96,18 +104,53 @@ describe("system bonding jumper", () => {
 });
 
 describe("a small control transformer", () => {
-  const jumper = (size: "18 AWG" | "12 AWG", material: "copper" | "aluminum", year: "2011" | "2017") =>
+  const jumper = (
+    size: StandardSize,
+    material: "copper" | "aluminum",
+    year: EditionYear,
+    supply: Partial<Supply> = {},
+  ) =>
     sizeSystemBondingJumper({
       code: { year },
-      supply: { sets: [{ count: 1, size, material: "copper" }] },
+      supply: { sets: [{ count: 1, size, material: "copper" }], ...supply },
       jumper: { material },
       controlTransformer: true,
     });
+  const cautionsOf = (...asked: Parameters<typeof jumper>) =>
+    jumper(...asked).cautions.map(({ code }) => code);
 
   it("asks for the derived conductors' size, not below 14 AWG copper or, from 2017, 12 AWG aluminum", () => {
     expect(jumper("12 AWG", "copper", "2017")).toMatchObject({ requiredArea: 6530, governs: "named-size" });
     expect(jumper("18 AWG", "copper", "2017")).toMatchObject({ requiredArea: 4110, governs: "floor" });
     expect(jumper("18 AWG", "aluminum", "2017").requiredArea).toBe(6530);
-    expect(jumper("18 AWG", "aluminum", "2011").requiredArea).toBe(1620);
+  });
+
+  it("has an aluminum floor also before 2017 names one: what carries as much as 14 AWG copper", () => {
+    for (const year of ["2008", "2011", "2014"] as const)
+      expect(jumper("18 AWG", "aluminum", year)).toMatchObject({ requiredArea: 6530, evidence: "memory" });
+    expect(cautionsOf("18 AWG", "aluminum", "2011")).toEqual(["material-not-named", "listed-equipment"]);
+    expect(jumper("18 AWG", "copper", "2011").evidence).toBe("single");
+  });
+
+  it("says that a section compares sizes alone, that conductors are few, or only required for a load", () => {
+    expect(cautionsOf("10 AWG", "aluminum", "2020")).toEqual(["same-size-in-aluminum", "listed-equipment"]);
+    expect(cautionsOf("18 AWG", "aluminum", "2020")).toEqual(["listed-equipment"]);
+    expect(cautionsOf("10 AWG", "copper", "2020", { requiredForAmperes: 30 })).toEqual([
+      "conductors-required-for-load",
+      "listed-equipment",
+    ]);
+    const two = { sets: [{ count: 2, size: "12 AWG", material: "aluminum" }] } as const;
+    expect(cautionsOf("12 AWG", "aluminum", "2020", two)).toEqual(["parallel-below-1-0", "listed-equipment"]);
+  });
+
+  it("has no conductors for more than 100 A", () => {
+    expect(jumper("1 AWG", "copper", "2023").outcome).toMatchObject({ size: "1 AWG" });
+    const refused = [
+      () => jumper("1/0 AWG", "copper", "2023"),
+      () => jumper("1 AWG", "copper", "2023", { sets: [{ count: 2, size: "3 AWG", material: "copper" }] }),
+      () =>
+        jumper("1 AWG", "copper", "2023", { sets: [{ count: 1, size: "2/0 AWG", material: "aluminum" }] }),
+    ];
+    for (const ask of refused) expect(ask).toThrow("controlTransformer: expected no control transformer");
   });
 });

@@ -273,7 +273,10 @@ describe("water piping of a building on a feeder", () => {
     expect(brief(result)).toEqual(["8 AWG", 16510, "rating-row"]);
     expect(cautionsOf(result)).toEqual(["no-cap-across-materials"]);
     const mixed = of(sets(1, "12 AWG", "aluminum"), sets(1, "12 AWG", "copper"));
-    expect(cautionsOf(atBuilding("2023", mixed, 100))).toEqual(["no-cap-across-materials"]);
+    expect(cautionsOf(atBuilding("2023", mixed, 100))).toEqual([
+      "no-cap-across-materials",
+      "parallel-below-1-0",
+    ]);
     expect(cautionsOf(atBuilding("2023", of(sets(1, "1/0 AWG", "aluminum")), 100))).toEqual([]);
   });
 

@@ -585,6 +585,17 @@ export const buildingOnBranchCircuit: ByEdition<Citation> = {
   "2026": { section: "250.32(A) Exception", evidence: "carried" },
 };
 
+/** A branch circuit that is no individual one has a rating of at most 50 A. Read in quotations that name 2011 and 2023. */
+export const branchCircuitRating: ByEdition<Citation> = {
+  "2008": { section: "210.3", evidence: "carried" },
+  "2011": { section: "210.3", evidence: "carried" },
+  "2014": { section: "210.3", evidence: "carried" },
+  "2017": { section: "210.3", evidence: "carried" },
+  "2020": { section: "210.18", evidence: "carried" },
+  "2023": { section: "210.18", evidence: "carried" },
+  "2026": { section: "210.18", evidence: "carried" },
+};
+
 /** An outdoor transformer of the service wants at least one more electrode connection, outside the building. */
 export const outdoorTransformerElectrode: ByEdition<Citation> = {
   "2008": { section: "250.24(A)(2)", evidence: "carried" },
