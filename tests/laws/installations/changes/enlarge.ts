@@ -8,17 +8,24 @@ import { at, systemsOf } from "./within.js";
 /** Every way to enlarge an installation by one conductor, set, run, disconnect or electrode. */
 export function enlargements(drawing: Drawing, dice: Dice): readonly Change[] {
   return [
-    ...systemsOf(drawing).flatMap(({ system, put }) => [
-      ...system.runs.flatMap((run, i) => [
-        ...ofSets(run, (changed) => put({ runs: at(system.runs, i, () => changed) })),
-        furtherRun(system, run, put),
+    ...systemsOf(drawing)
+      .filter(isFree)
+      .flatMap(({ system, put }) => [
+        ...system.runs.flatMap((run, i) => [
+          ...ofSets(run, (changed) => put({ runs: at(system.runs, i, () => changed) })),
+          furtherRun(system, run, put),
+        ]),
+        ...furtherDisconnects(system, put),
+        furtherElectrode(dice, system, put),
       ]),
-      ...furtherDisconnects(system, put),
-      furtherElectrode(dice, system, put),
-    ]),
     ...ofCircuits(drawing),
     ...ofBuildings(drawing, dice),
   ];
+}
+
+/** A control transformer has no more conductors than its 1000 VA can feed. */
+function isFree({ system }: { readonly system: System }): boolean {
+  return !("source" in system) || system.source.controlTransformer !== true;
 }
 
 function ofSets(run: Run, put: (changed: Run) => Drawing): readonly Change[] {

@@ -34,13 +34,14 @@ export function drawDerived(dice: Dice, n: number): Derived {
     ...(hasCommon ? [commonOfDerived] : []),
   ];
   const electrodes = drawElectrodes(dice, `${id}E`, places);
-  return {
+  const isControl = kind === "transformer" && dice.chance(10);
+  const system: Derived = {
     id,
     source: {
       id: source,
       kind,
       outdoors: dice.chance(30),
-      ...(kind === "transformer" && dice.chance(15) && { controlTransformer: dice.chance(60) }),
+      ...(kind === "transformer" && dice.chance(10) && { controlTransformer: false }),
     },
     ...grounded,
     runs,
@@ -48,5 +49,23 @@ export function drawDerived(dice: Dice, n: number): Derived {
     jumperAt: dice.pick(["source", "disconnects", "both-ends", "compare"] as const),
     ...(hasCommon && { commonElectrodeConductor: { id: commonOfDerived } }),
     ...((electrodes.length > 0 || dice.chance(20)) && { electrodes }),
+  };
+  return isControl ? asControl(system) : system;
+}
+
+/** A control transformer with the one small circuit that its 1000 VA can feed. */
+function asControl(system: Derived): Derived {
+  const [first] = system.disconnects;
+  const [run] = system.runs;
+  if (first === undefined || run === undefined) return system;
+  const { raceways: _, racewayJumpers: __, ...plain } = run;
+  const gone = new Set(system.disconnects.slice(1).map(({ id }) => id));
+  const electrodes = system.electrodes?.map((one) => (gone.has(one.from) ? { ...one, from: first.id } : one));
+  return {
+    ...system,
+    source: { ...system.source, controlTransformer: true },
+    runs: [{ ...plain, supply: { sets: [{ count: 1, size: "12 AWG", material: "copper" }] } }],
+    disconnects: [{ ...first, amperes: 20 }],
+    ...(electrodes && { electrodes }),
   };
 }
