@@ -1,0 +1,116 @@
+import type { Drawing } from "bondmil";
+import type { Dice } from "../dice.js";
+import { type Circuit, type Electrode, racewaysOf, type System } from "../parts.js";
+import { systemsOf } from "./within.js";
+
+/** Everything renamed, and the names as they were by the new ones. */
+export interface Renamed {
+  readonly drawing: Drawing;
+  readonly before: (text: string) => string;
+}
+
+const idKeys: readonly string[] = ["id", "from", "to", "of", "at", "circuit"];
+
+/** Every id, and every name of their own that things have, under another name. */
+export function renamed(drawing: Drawing): Renamed {
+  const names: string[] = [];
+  const rename = (name: string): string => {
+    if (!names.includes(name)) names.push(name);
+    return `\u00ab${names.indexOf(name)}\u00bb`;
+  };
+  const walk = (value: unknown): unknown => {
+    if (Array.isArray(value)) return value.map(walk);
+    if (typeof value !== "object" || value === null) return value;
+    return Object.fromEntries(
+      Object.entries(value).map(([key, one]) => [
+        key,
+        idKeys.includes(key) && typeof one === "string" ? rename(one) : walk(one),
+      ]),
+    );
+  };
+  const { code, title, ...rest } = drawing;
+  const changed = walk(rest) as Omit<Drawing, "code" | "title">;
+  return {
+    drawing: { ...changed, code, title },
+    before: (text) => text.replace(/\u00ab(\d+)\u00bb/g, (_, n) => names[Number(n)] ?? ""),
+  };
+}
+
+/** Every list of a drawing in another order, but for phases and amendments, whose order says something. */
+export function reordered(drawing: Drawing, dice: Dice): Drawing {
+  const walk = (value: unknown, key: string): unknown => {
+    if (Array.isArray(value)) {
+      const walked = value.map((one) => walk(one, ""));
+      return key === "phases" || key === "amendments" ? walked : dice.shuffled(walked);
+    }
+    if (typeof value !== "object" || value === null) return value;
+    return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, walk(one, name)]));
+  };
+  return walk(drawing, "") as Drawing;
+}
+
+/** Every optional member that has a usual value written out with it. */
+export function writtenOut(drawing: Drawing): Drawing {
+  const electrodes = (list: Electrode[] | undefined): Electrode[] =>
+    (list ?? []).map((one) => ({ ferrousRaceway: false, ...one }));
+  const all = systemsOf(drawing).reduce((so, _, i) => {
+    const { system, put } = systemsOf(so)[i] ?? { system: undefined, put: undefined };
+    if (system === undefined || put === undefined) return so;
+    const parts = {
+      runs: system.runs.map((run) => ({ raceways: racewaysOf(run), ...run })),
+      electrodes: electrodes(system.electrodes),
+      ...("utility" in system ? { boxes: system.boxes ?? [] } : { source: sourceOf(system) }),
+    };
+    return put(parts as Partial<System>);
+  }, drawing);
+  const { services, derivedSystems, generators, circuits, buildings, piping, structuralMetal, intersystem } =
+    all;
+  return {
+    ...all,
+    code: { readings: {}, ...all.code },
+    existing: all.existing ?? [],
+    services: services ?? [],
+    derivedSystems: derivedSystems ?? [],
+    generators: generators ?? [],
+    circuits: (circuits ?? []).map((one) =>
+      one.wiring === "raceway" ? { raceways: 1, ...one } : one,
+    ) as Circuit[],
+    buildings: (buildings ?? []).map((one) => ({ ...one, electrodes: electrodes(one.electrodes) })),
+    piping: (piping ?? []).map((one) => ("of" in one ? { isElectrode: false, ...one } : one)),
+    structuralMetal: (structuralMetal ?? []).map((one) => ({ isElectrode: false, ...one })),
+    intersystem: (intersystem ?? []).map((one) => ({ communicationsUnlikely: false, ...one })),
+    installed: [],
+  };
+}
+
+function sourceOf(system: System): object {
+  if (!("source" in system)) return {};
+  return system.source.kind === "transformer"
+    ? { controlTransformer: false, ...system.source }
+    : system.source;
+}
+
+/** Every optional member that has its usual value left out, and every empty list. */
+export function withoutUsual(drawing: Drawing): Drawing {
+  const walk = (value: unknown): unknown => {
+    if (Array.isArray(value)) return value.map(walk);
+    if (typeof value !== "object" || value === null) return value;
+    const kept = Object.entries(value).filter(([key, one]) => !isUsual(key, one));
+    return Object.fromEntries(kept.map(([key, one]) => [key, walk(one)]));
+  };
+  return walk(drawing) as Drawing;
+}
+
+const usualFlags: readonly string[] = [
+  "ferrousRaceway",
+  "controlTransformer",
+  "isElectrode",
+  "communicationsUnlikely",
+  "listedFor75",
+];
+
+function isUsual(key: string, value: unknown): boolean {
+  if (usualFlags.includes(key)) return value === false;
+  if (Array.isArray(value)) return value.length === 0;
+  return key === "raceways" && JSON.stringify(value) === JSON.stringify({ count: 1, kind: "nonmetallic" });
+}

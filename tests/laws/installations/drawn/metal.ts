@@ -1,0 +1,73 @@
+import { type Drawing, editionYears } from "bondmil";
+import { type Dice, several } from "../dice.js";
+import type { Intersystem, Piping, Structure } from "../parts.js";
+
+/** Piping of every kind, of owners that have conductors to go by. */
+export function drawPiping(dice: Dice, drawing: Drawing): Piping[] {
+  const owners = ownersOf(drawing);
+  return several(dice.pick([0, 0, 1, 2]), (n): Piping => {
+    const id = `W${n}`;
+    const kind = dice.pick(["water", "water", "water-of-occupancy", "other"] as const);
+    const deviceAmperes = dice.pick([15, 100, 400, 1600]);
+    if (kind !== "water") return { id, kind, deviceAmperes };
+    return { id, kind, ...belonging(dice, owners) };
+  });
+}
+
+/** Frames of buildings, of owners that have conductors to go by. */
+export function drawStructures(dice: Dice, drawing: Drawing): Structure[] {
+  const owners = ownersOf(drawing);
+  return several(dice.pick([0, 0, 1]), (n) => ({ id: `M${n}`, ...belonging(dice, owners) }));
+}
+
+interface Owner {
+  readonly id: string;
+  readonly isDerived: boolean;
+}
+
+function belonging(dice: Dice, owners: readonly Owner[]): Pick<Structure, "of" | "isElectrode"> {
+  const { id: of, isDerived } = dice.pick(owners);
+  return { of, ...(dice.chance(40) && { isElectrode: isDerived && dice.chance(50) }) };
+}
+
+function ownersOf({
+  services = [],
+  derivedSystems = [],
+  buildings = [],
+  circuits = [],
+}: Drawing): readonly Owner[] {
+  const supplied = new Set(circuits.filter((one) => one.conductors !== undefined).map(({ id }) => id));
+  return [
+    ...services.map(({ id }) => ({ id, isDerived: false })),
+    ...derivedSystems.map(({ id }) => ({ id, isDerived: true })),
+    ...buildings.filter((one) => supplied.has(one.circuit)).map(({ id }) => ({ id, isDerived: false })),
+  ];
+}
+
+/** Terminations for other systems, with a busbar where the edition knows one. */
+export function drawIntersystem(dice: Dice, { code, services = [], buildings = [] }: Drawing): Intersystem[] {
+  const hasBusbar = editionYears.indexOf(code.year) >= editionYears.indexOf("2017");
+  const places = [
+    ...services.flatMap(({ id, boxes = [], disconnects }) => [
+      id,
+      ...[...boxes, ...disconnects].map((one) => one.id),
+    ]),
+    ...buildings.map(({ id }) => id),
+  ];
+  const count = places.length === 0 ? 0 : dice.pick([0, 0, 0, 1]);
+  return several(count, (n) => {
+    const termination = dice.pick([
+      "on-enclosure",
+      "apart",
+      ...(hasBusbar ? (["busbar"] as const) : []),
+    ] as const);
+    return {
+      id: `I${n}`,
+      at: dice.pick(places),
+      termination,
+      ...(termination === "busbar" &&
+        dice.chance(50) && { electrodeConductorOnBusbar: dice.pick(["4 AWG", "3/0 AWG"] as const) }),
+      ...(dice.chance(30) && { communicationsUnlikely: dice.chance(50) }),
+    };
+  });
+}

@@ -1,0 +1,165 @@
+import type { Drawing, ScheduledConductor } from "bondmil";
+import type { Built } from "../built.js";
+import { type Derived, isGrounded, racewaysOf, type Service, type System } from "../parts.js";
+import { Graph } from "./graph.js";
+
+/** Metal of an enclosure or a part, the grounded conductor at a place, and the electrodes of a system. */
+export const metal = (place: string): string => `metal of ${place}`;
+export const neutral = (place: string): string => `grounded conductor at ${place}`;
+export const earth = (system: string): string => `electrodes of ${system}`;
+const impedance = (system: string): string => `impedance of ${system}`;
+
+/** What the schedule connects, of one alternative of each arrangement that is compared, with what the drawing says of raceways. */
+export function connectionsOf({ drawing, schedule }: Built, alternative: string): Graph {
+  const graph = new Graph();
+  const conductors = schedule.conductors.filter(
+    (one) => one.alternative === undefined || one.alternative === alternative,
+  );
+  const found = new Map(conductors.map((one) => [one.id, one]));
+  const runs = new Map(
+    conductors
+      .filter(({ role }) => role === "grounded-conductor")
+      .map((one) => [one.id.slice("grounded-conductor ".length).replace(/ \(.*\)$/, ""), one]),
+  );
+  for (const system of [...(drawing.services ?? []), ...(drawing.derivedSystems ?? [])]) {
+    for (const { id, from, to } of system.runs)
+      if ((runs.get(id)?.quantity ?? 0) > 0) graph.connect(neutral(from), neutral(to));
+    connectImpedance(graph, system, found);
+    if (schedule.notSized.some(({ what }) => what === `grounding electrode conductor of ${system.id}`))
+      connectOpenElectrodes(graph, system);
+  }
+  for (const service of drawing.services ?? []) connectService(graph, service, found);
+  for (const system of drawing.derivedSystems ?? []) connectDerived(graph, system, found);
+  connectBeyond(graph, drawing, found);
+  for (const one of conductors) connectElectrode(graph, drawing, one);
+  return graph;
+}
+
+type Found = ReadonlyMap<string, ScheduledConductor>;
+
+/** Whether a conductor is there, or what the code lets serve in its place. */
+function serves(one: ScheduledConductor | undefined): boolean {
+  if (one === undefined) return false;
+  const { outcome } = one.result;
+  return outcome.kind !== "not-required" || outcome.why.endsWith("-serves") || outcome.why.endsWith("-serve");
+}
+
+function isThere(one: ScheduledConductor | undefined): boolean {
+  return (one?.quantity ?? 0) > 0;
+}
+
+function connectService(graph: Graph, service: Service, found: Found): void {
+  const { id, utility, boxes = [], disconnects, runs, housing } = service;
+  const source = isGrounded(service) ? neutral : () => earth(id);
+  const own = disconnects.filter(({ designation }) => designation === "service-disconnect");
+  for (const place of [...boxes, ...disconnects]) {
+    graph.add(metal(place.id));
+    const bond = found.get(`supply-side-bonding-jumper ${place.id}`);
+    if (serves(bond)) graph.connect(metal(place.id), source(place.id));
+    if (isThere(found.get(`main-bonding-jumper ${place.id}`)))
+      graph.connect(metal(place.id), neutral(place.id));
+  }
+  if (housing === "listed-assembly" && own.length > 1) {
+    const [first, ...others] = own.map((one) => one.id);
+    for (const other of others) graph.connect(metal(first ?? ""), metal(other));
+    if (isThere(found.get(`main-bonding-jumper ${id}`)))
+      graph.connect(metal(first ?? ""), neutral(first ?? ""));
+  }
+  for (const run of runs) {
+    const jumper = found.get(`supply-side-bonding-jumper ${run.id}`);
+    const isMetal = racewaysOf(run).kind !== "nonmetallic";
+    if (isMetal) graph.add(metal(run.id));
+    for (const end of [run.from, run.to]) {
+      if (end !== utility.id && isMetal && serves(jumper)) graph.connect(metal(run.id), metal(end));
+    }
+  }
+  for (const { id: place } of own) graph.connect(metal(place), metal(id));
+}
+
+function connectDerived(graph: Graph, system: Derived, found: Found): void {
+  const { id, source, runs, disconnects, commonElectrodeConductor: common } = system;
+  for (const place of [source, ...disconnects]) {
+    graph.add(metal(place.id));
+    if (isThere(found.get(`system-bonding-jumper ${place.id}`)))
+      graph.connect(metal(place.id), neutral(place.id));
+  }
+  for (const run of runs) {
+    const jumper = found.get(`supply-side-bonding-jumper ${run.id}`);
+    if (serves(jumper)) graph.connect(metal(run.from), metal(run.to));
+  }
+  graph.connect(metal(source.id), metal(id));
+  if (common !== undefined) graph.connect(earth(id), earth(common.id));
+}
+
+/** Electrodes that are not drawn, of which the schedule says so, hang where the system is grounded. */
+function connectOpenElectrodes(graph: Graph, system: System): void {
+  for (const { id } of placesOfElectrodes(system)) graph.connect(metal(id), earth(system.id));
+}
+
+function placesOfElectrodes(system: System): readonly { readonly id: string }[] {
+  return "utility" in system ? system.disconnects : [system.source];
+}
+
+/**
+ * The impedance lies between the neutral point and the equipment grounding conductors at the first disconnect; the electrode
+ * conductor starts between them (250.36).
+ */
+function connectImpedance(graph: Graph, system: System, found: Found): void {
+  const { id, disconnects } = system;
+  const first = disconnects.find(
+    (one) => !("designation" in one) || one.designation === "service-disconnect",
+  );
+  const source = "utility" in system ? system.utility.id : system.source.id;
+  if (first !== undefined && isThere(found.get(`impedance-bonding-jumper ${id}`)))
+    graph.connect(metal(first.id), impedance(id));
+  if (system.impedance !== undefined) graph.connect(earth(id), impedance(id));
+  if (isThere(found.get(`impedance-grounding-conductor ${id}`)))
+    graph.connect(impedance(id), neutral(source));
+}
+
+/** Circuits, generators and buildings; piping and frames. A circuit that starts from another one starts at its end. */
+function connectBeyond(graph: Graph, drawing: Drawing, found: Found): void {
+  const { circuits = [], generators = [], buildings = [], piping = [], structuralMetal = [] } = drawing;
+  const ends = new Map(circuits.map(({ id, to }) => [id, to]));
+  const endOf = (place: string): string => ends.get(place) ?? place;
+  for (const { id, from, to } of circuits) {
+    if (isThere(found.get(`equipment-grounding-conductor ${id}`)))
+      graph.connect(metal(endOf(from)), metal(to));
+  }
+  for (const { id, to } of generators) {
+    const roles = ["supply-side-bonding-jumper", "equipment-grounding-conductor"];
+    if (roles.some((role) => isThere(found.get(`${role} ${id}`)))) graph.connect(metal(id), metal(to));
+  }
+  for (const { id, circuit } of buildings) graph.connect(metal(endOf(circuit)), metal(id));
+  for (const part of [...piping, ...structuralMetal]) {
+    if (!("of" in part)) continue;
+    graph.add(metal(part.id));
+    const role = "kind" in part ? "water-piping-bonding-jumper" : "structural-metal-bonding-jumper";
+    const jumper = found.get(`${role} ${part.id}`);
+    const isElectrode = jumper?.result.outcome.kind === "not-required" && part.isElectrode === true;
+    if (isThere(jumper)) graph.connect(metal(part.id), metal(part.of));
+    else if (isElectrode) graph.connect(metal(part.id), earth(part.of));
+  }
+}
+
+/** An electrode conductor, a tap or a jumper between electrodes. */
+function connectElectrode(
+  graph: Graph,
+  drawing: Drawing,
+  { id, role, from, to, quantity }: ScheduledConductor,
+): void {
+  if (quantity === 0) return;
+  const subject = id.slice(id.indexOf(" ") + 1);
+  if (id.startsWith("grounding-electrode-tap ")) graph.connect(metal(subject), earth(to));
+  if (role !== "grounding-electrode-conductor" && role !== "electrode-bonding-jumper") return;
+  for (const system of [
+    ...(drawing.services ?? []),
+    ...(drawing.derivedSystems ?? []),
+    ...(drawing.buildings ?? []),
+  ]) {
+    if (!(system.electrodes ?? []).some((one) => one.id === to)) continue;
+    graph.connect(earth(from), earth(to));
+    graph.connect(earth(system.id), earth(to));
+    graph.connect(metal(from), earth(from));
+  }
+}

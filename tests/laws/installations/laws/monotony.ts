@@ -1,0 +1,49 @@
+import type { ScheduledConductor } from "bondmil";
+import { type Built, named, nameOf } from "../built.js";
+
+/**
+ * A larger installation never makes a conductor smaller that serves what it served before. Not concerned: conductors with a load of
+ * their own; the limits that name a size for particular electrodes, which a further electrode can bring; and conductors that now
+ * serve less, because others serve the rest.
+ */
+export function neverSmaller(before: Built, after: Built): readonly string[] {
+  const { readings = {}, amendments = [] } = before.schedule.code;
+  const isGivenUp = JSON.stringify([readings, amendments]).includes("parallel-only");
+  // One alternative gives containment up by its own words.
+  if (isGivenUp) return [];
+  const loaded = loadedRuns(before);
+  const larger = named(after.schedule);
+  return before.schedule.conductors.flatMap((one) => {
+    const other = larger.get(nameOf(one));
+    if (other === undefined || other.result.requiredArea >= one.result.requiredArea) return [];
+    if (loaded.has(nameOf(one)) || servesLess(one, other) || isLimited(one, other)) return [];
+    const [was, is] = [one, other].map(({ result }) => `${result.requiredArea} (${result.governs})`);
+    return [`${nameOf(one)} was ${was}, is ${is}`];
+  });
+}
+
+function servesLess(before: ScheduledConductor, after: ScheduledConductor): boolean {
+  const [was, is] = [before.by, after.by];
+  return is.length > 0 && is.length < was.length && is.every((id) => was.includes(id));
+}
+
+/** Whether the limit of a particular electrode now holds where none was known. */
+function isLimited(before: ScheduledConductor, after: ScheduledConductor): boolean {
+  return after.quantity > 0 && hasElectrodeLimit(after) && !hasElectrodeLimit(before);
+}
+
+function hasElectrodeLimit({ result }: ScheduledConductor): boolean {
+  return result.steps.some((step) => step.kind === "cap" && step.why === "electrode");
+}
+
+/** Grounded conductors that carry a load, by name. */
+function loadedRuns({ drawing, schedule }: Built): ReadonlySet<string> {
+  const systems = [...(drawing.services ?? []), ...(drawing.derivedSystems ?? [])];
+  const runs = systems.flatMap((one) => one.runs.filter((run) => run.load !== undefined));
+  const ids = new Set(runs.map(({ id }) => id));
+  return new Set(
+    schedule.conductors
+      .filter(({ role, id }) => role === "grounded-conductor" && ids.has(id.split(" ")[1] ?? ""))
+      .map(nameOf),
+  );
+}

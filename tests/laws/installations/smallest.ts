@@ -1,0 +1,43 @@
+import { type Drawing, InputError, readDrawing } from "bondmil";
+
+/** The smallest drawing that still breaks, found by leaving out one part after another. */
+export function smallest(drawing: Drawing, breaks: (one: Drawing) => boolean): Drawing {
+  let so = drawing;
+  let isSmaller = true;
+  while (isSmaller) {
+    isSmaller = false;
+    for (const other of smallerThan(so)) {
+      if (!isReadable(other) || !breaks(other as Drawing)) continue;
+      so = other as Drawing;
+      isSmaller = true;
+      break;
+    }
+  }
+  return so;
+}
+
+function isReadable(drawing: unknown): boolean {
+  try {
+    readDrawing(drawing);
+    return true;
+  } catch (error) {
+    if (error instanceof InputError) return false;
+    throw error;
+  }
+}
+
+/** A value without each of its parts in turn, the largest parts first, then with each part made smaller. */
+function* smallerThan(value: unknown): Generator<unknown> {
+  if (Array.isArray(value)) {
+    for (const i of value.keys()) yield value.filter((_, at) => at !== i);
+    for (const [i, one] of value.entries()) {
+      for (const less of smallerThan(one)) yield value.map((other, at) => (at === i ? less : other));
+    }
+  } else if (typeof value === "object" && value !== null) {
+    const entries = Object.entries(value);
+    for (const [key] of entries) yield Object.fromEntries(entries.filter(([other]) => other !== key));
+    for (const [key, one] of entries) for (const less of smallerThan(one)) yield { ...value, [key]: less };
+  } else if (typeof value === "number" && value > 1) {
+    yield 1;
+  }
+}
