@@ -238,7 +238,9 @@ function buildingFaults(
 
 function metalFaults(drawing: Drawing, list: "piping" | "structuralMetal"): readonly Fault[] {
   const { derivedSystems = [], buildings = [], circuits = [] } = drawing;
-  const derived = new Set(derivedSystems.map(({ id }) => id));
+  const derived = new Set(
+    derivedSystems.filter(({ source }) => source.controlTransformer !== true).map(({ id }) => id),
+  );
   const feeders = new Map(buildings.map(({ id, circuit }) => [id, circuit]));
   return (drawing[list] ?? []).flatMap((one, i) => {
     if (!("of" in one)) return [];
@@ -252,7 +254,7 @@ function metalFaults(drawing: Drawing, list: "piping" | "structuralMetal"): read
               [list, i, "isElectrode"],
               "false",
               true,
-              "only metal of a derived system goes without a jumper because it is the electrode",
+              "only metal of a derived system that has an electrode goes without a jumper because it is the electrode",
             ),
           ]
         : []),

@@ -152,11 +152,35 @@ function boxJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
   return (at.service.boxes ?? []).map(({ id, bondedBy }) => metalJumper(at, id, bondedBy));
 }
 
-/** Enclosures on the supply side that have no main bonding jumper are bonded as boxes are. */
+/** Enclosures that have no main bonding jumper are bonded as boxes are. */
 function disconnectJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
-  return at.service.disconnects
-    .filter((one) => !isLikeService(at, one))
-    .map(({ id, bondedBy = "jumper" }) => metalJumper(at, id, bondedBy));
+  return [
+    ...at.service.disconnects
+      .filter((one) => !isLikeService(at, one))
+      .map(({ id, bondedBy = "jumper" }) => metalJumper(at, id, bondedBy)),
+    ...(hasGroundedConductor(at.service) ? [] : enclosureJumpers(at)),
+  ];
+}
+
+/**
+ * Without a grounded conductor the metal of an enclosure is bonded to the electrode conductor (250.80, 250.92): by a jumper, unless the
+ * electrode conductor or a tap starts in it.
+ */
+function enclosureJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
+  const { code, drawing, service } = at;
+  if (service.commonElectrodeConductor !== undefined) return [];
+  const starts = new Set((service.electrodes ?? []).map(({ from }) => from));
+  const jumper = { material: drawing.materials.bondingJumpers };
+  return enclosuresOf(at)
+    .filter(({ disconnects }) => !disconnects.some((id) => starts.has(id)))
+    .map((enclosure) => {
+      const { by, result } = largestServed(servingsOfEnclosure(at, enclosure), (supply) =>
+        sizeSupplySideBondingJumper({ code, supply, jumper }),
+      );
+      const place = enclosure.disconnects[0] ?? enclosure.id;
+      const id = `supply-side-bonding-jumper ${place}`;
+      return scheduled(id, "grounding electrode conductor", place, result, { by });
+    });
 }
 
 function metalJumper(

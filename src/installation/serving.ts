@@ -83,18 +83,29 @@ export function servingsAt(runs: readonly DrawnRun[], place: string, year: Editi
   ];
 }
 
-/** The largest of the results that each of several sets of conductors asks for; of equal ones the first. */
+/**
+ * The largest of the results that each of several sets of conductors asks for. Of equal ones, as where the electrodes limit both, that with
+ * the larger row, and else the first.
+ */
 export function largestServed(
   servings: readonly Serving[],
   size: (supply: Supply) => SizingResult,
 ): ServedResult {
   const [first, ...others] = distinct(servings).map(({ by, supply }) => ({ by, result: size(supply) }));
   if (first === undefined) throw new TypeError("something is sized by at least one set of conductors");
-  const { by, result } = others.reduce(
-    (so, one) => (one.result.requiredArea > so.result.requiredArea ? one : so),
-    first,
+  return others.reduce((so, one) => (isLarger(one.result, so.result) ? one : so), first);
+}
+
+function isLarger(one: SizingResult, other: SizingResult): boolean {
+  if (one.requiredArea !== other.requiredArea) return one.requiredArea > other.requiredArea;
+  return beforeLimits(one) > beforeLimits(other);
+}
+
+function beforeLimits({ steps }: SizingResult): number {
+  return Math.max(
+    0,
+    ...steps.map((step) => (step.kind === "row" || step.kind === "one-eighth" ? step.requiredArea : 0)),
   );
-  return { by, result };
 }
 
 /** Sets of conductors that are alike ask for the same, so that one of them will do. */

@@ -12,7 +12,7 @@ import type { SupplySet } from "../supply/index.js";
 import { conductorsOf } from "../supply/sums.js";
 import type { Drawing } from "./document.js";
 import { type Fault, fault, type Keys, keysOf } from "./fault.js";
-import { type DrawnSupply, racewaysOf, supplyForLoad, supplyOf } from "./supplies.js";
+import { type DrawnSupply, joined, racewaysOf, supplyForLoad, supplyOf } from "./supplies.js";
 
 type Service = NonNullable<Drawing["services"]>[number];
 type Derived = NonNullable<Drawing["derivedSystems"]>[number];
@@ -99,13 +99,14 @@ function systemFaults(system: Service | Derived, drawing: Drawing, code: Code, a
 function controlTransformerFaults({ source, runs }: Derived, { year }: Code, at: Keys): readonly Fault[] {
   if (source.controlTransformer !== true || source.kind !== "transformer") return [];
   const most = mostControlTransformerAmperes;
-  return runs.flatMap(({ supply }, i) => {
-    const sets = "sets" in supply ? { sets: supply.sets } : supplyForLoad(supply.forLoad, year);
-    if (sets === null || !carriesMoreThan(sets, most, year)) return [];
-    const expected = `conductors for at most ${most} A, of a control transformer`;
-    const advice = "a transformer of at most 1000 VA gives no such current; leave controlTransformer out";
-    return [fault("out-of-range", [...at, "runs", i, "supply"], expected, supply, advice)];
-  });
+  const supplies = runs.map(({ supply }) =>
+    "sets" in supply ? { sets: supply.sets } : supplyForLoad(supply.forLoad, year),
+  );
+  const known = supplies.filter((one) => one !== null);
+  if (known.length === 0 || !carriesMoreThan(joined(known), most, year)) return [];
+  const expected = `conductors for at most ${most} A together, of a control transformer`;
+  const advice = "a transformer of at most 1000 VA gives no such current; leave controlTransformer out";
+  return [fault("out-of-range", [...at, "runs"], expected, runs, advice)];
 }
 
 function supplyFaults(supply: DrawnSupply, { year }: Code, keys: Keys): readonly Fault[] {

@@ -69,6 +69,42 @@ describe("a service", () => {
     expect([schedule.format, schedule.title, schedule.edition]).toEqual([1, "Test", "2023"]);
   });
 
+  it("without a grounded conductor bonds the enclosures from which no electrode conductor starts", () => {
+    const data = (electrodes: readonly object[], housing = "separate-enclosures") =>
+      of(
+        drawing({
+          services: [
+            service({
+              grounding: "ungrounded",
+              connection: "three-phase-delta",
+              boxes: [{ id: "W1", kind: "wireway", bondedBy: "jumper" }],
+              runs: [
+                run("R0", "U1", "W1"),
+                run("R1", "W1", "D1", setsOf(1, "2 AWG")),
+                run("R2", "W1", "D2", setsOf(1, "3/0 AWG")),
+              ],
+              disconnects: ["D1", "D2"].map((id) => ({
+                id,
+                designation: "service-disconnect" as const,
+                amperes: 100,
+              })),
+              housing: housing as "listed-assembly",
+              electrodes: electrodes as never,
+            }),
+          ],
+        }),
+      ).filter(([id]) => id.startsWith("supply-side-bonding-jumper D"));
+    const pipe = (id: string, from: string) => ({ id, kind: "metal-water-pipe", from });
+    expect(data([pipe("E1", "W1")])).toEqual([
+      ["supply-side-bonding-jumper D1", 1, "8 AWG"],
+      ["supply-side-bonding-jumper D2", 1, "4 AWG"],
+    ]);
+    expect(data([pipe("E1", "D1"), pipe("E2", "D2")])).toEqual([]);
+    expect(data([pipe("E1", "W1")], "listed-assembly")).toEqual([
+      ["supply-side-bonding-jumper D1", 1, "1/0 AWG"],
+    ]);
+  });
+
   it("that is ungrounded has no jumper and no grounded conductor, but boxes bonded to the electrode conductor", () => {
     const schedule = buildSchedule(
       drawing({
@@ -812,7 +848,7 @@ describe("a separately derived system", () => {
         disconnects: [{ id: "P1", amperes: 20 }],
         runs: [run("Y1", "T1", "P1", setsOf(1, "500 kcmil"))],
       }),
-    ).toEqual([["out-of-range", "derivedSystems[0].runs[0].supply"]]);
+    ).toEqual([["out-of-range", "derivedSystems[0].runs"]]);
   });
 
   it("taps a common electrode conductor of a fixed size, which stands in the schedule once", () => {

@@ -36,17 +36,26 @@ export function renamed(drawing: Drawing): Renamed {
   };
 }
 
-/** Every list of a drawing in another order, but for phases and amendments, whose order says something. */
+/**
+ * Every list of a drawing in another order, but for those whose order says something: phases, amendments, and the electrodes of a system whose
+ * arrangements are compared, of which the first is connected to the enclosures that want a connection more than is drawn.
+ */
 export function reordered(drawing: Drawing, dice: Dice): Drawing {
-  const walk = (value: unknown, key: string): unknown => {
+  const walk = (value: unknown, keeps: boolean): unknown => {
     if (Array.isArray(value)) {
-      const walked = value.map((one) => walk(one, ""));
-      return key === "phases" || key === "amendments" ? walked : dice.shuffled(walked);
+      const walked = value.map((one) => walk(one, false));
+      return keeps ? walked : dice.shuffled(walked);
     }
     if (typeof value !== "object" || value === null) return value;
-    return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, walk(one, name)]));
+    const isCompared = "jumperAt" in value && value.jumperAt === "compare";
+    return Object.fromEntries(
+      Object.entries(value).map(([name, one]) => {
+        const isOrdered = name === "phases" || name === "amendments";
+        return [name, walk(one, isOrdered || (isCompared && name === "electrodes"))];
+      }),
+    );
   };
-  return walk(drawing, "") as Drawing;
+  return walk(drawing, false) as Drawing;
 }
 
 /** Every optional member that has a usual value written out with it. */

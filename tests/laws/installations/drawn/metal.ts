@@ -22,12 +22,13 @@ export function drawStructures(dice: Dice, drawing: Drawing): Structure[] {
 
 interface Owner {
   readonly id: string;
-  readonly isDerived: boolean;
+  /** Whether its metal may be its electrode: it is a derived system that needs one. */
+  readonly hasElectrode: boolean;
 }
 
 function belonging(dice: Dice, owners: readonly Owner[]): Pick<Structure, "of" | "isElectrode"> {
-  const { id: of, isDerived } = dice.pick(owners);
-  return { of, ...(dice.chance(40) && { isElectrode: isDerived && dice.chance(50) }) };
+  const { id: of, hasElectrode } = dice.pick(owners);
+  return { of, ...(dice.chance(40) && { isElectrode: hasElectrode && dice.chance(50) }) };
 }
 
 function ownersOf({
@@ -38,9 +39,9 @@ function ownersOf({
 }: Drawing): readonly Owner[] {
   const supplied = new Set(circuits.filter((one) => one.conductors !== undefined).map(({ id }) => id));
   return [
-    ...services.map(({ id }) => ({ id, isDerived: false })),
-    ...derivedSystems.map(({ id }) => ({ id, isDerived: true })),
-    ...buildings.filter((one) => supplied.has(one.circuit)).map(({ id }) => ({ id, isDerived: false })),
+    ...services.map(({ id }) => ({ id, hasElectrode: false })),
+    ...derivedSystems.map(({ id, source }) => ({ id, hasElectrode: source.controlTransformer !== true })),
+    ...buildings.filter((one) => supplied.has(one.circuit)).map(({ id }) => ({ id, hasElectrode: false })),
   ];
 }
 
