@@ -1,4 +1,4 @@
-export { endOfRow, placeOfCell, ratingTableUnder, supplyTableUnder } from "./amended-tables.js";
+export { placeOfCell, ratingTableUnder, supplyTableUnder } from "./amended-tables.js";
 export {
   type AlwaysWireAmendment,
   type AmendableTable,
@@ -22,7 +22,6 @@ export type { Code } from "./code.js";
 export {
   chosenReading,
   enforcedReading,
-  type OverruledReading,
   otherReadings,
   overruledReadings,
   policyUnder,
@@ -38,7 +37,6 @@ export type {
   Policy,
   PolicySet,
   SumRule,
-  SupplyAreaTableId,
 } from "./policy.js";
 export type { IncreaseRule, RatingPolicy } from "./rating-policy.js";
 export type { RatingTable } from "./rating-table.js";
