@@ -16,7 +16,7 @@ export const exitCodes = {
       "the drawing or the amendments are refused, or with --strict a line of a stream; what is wrong is said, with its path",
   },
   usage: { code: 3, means: "the command line is not understood" },
-  file: { code: 4, means: "a file cannot be read" },
+  file: { code: 4, means: "a file or standard input cannot be read" },
   defect: { code: 5, means: "a defect of bondmil itself; please report it" },
   output: {
     code: 6,
