@@ -6,8 +6,8 @@ import type { Supply } from "../supply/index.js";
 import { sumOf } from "../supply/sums.js";
 
 /**
- * Most amperes of a transformer of at most 1000 VA: what it gives at 10 V, less than any control circuit has. A bound of this library,
- * wide on purpose: what lies above it is no such transformer.
+ * Most amperes of a transformer of at most 1000 VA: what it gives at 10 V. A bound of this library's own, wide on purpose: what lies
+ * above it is no such transformer.
  */
 export const mostControlTransformerAmperes = 100;
 

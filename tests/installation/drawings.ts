@@ -268,7 +268,11 @@ function asSmallAsItsSource(system: Derived): Derived {
   if (system.source.controlTransformer !== true) return system;
   return {
     ...system,
-    runs: system.runs.map(({ raceways: _, ...run }) => ({ ...run, supply: setsOf(1, "14 AWG") })),
+    runs: system.runs.map(({ raceways, ...run }) => ({
+      ...run,
+      supply: setsOf(1, "14 AWG"),
+      ...(raceways && { raceways: { ...raceways, count: 1 } }),
+    })),
     disconnects: system.disconnects.map((one) => ({ ...one, amperes: 15 })),
   };
 }
