@@ -44,7 +44,7 @@ import { supplyTableUnder } from "./tables.js";
  * ```
  */
 export function amend(code: Code, ...amendments: readonly Amendment[]): Code {
-  const before = code.amendments ?? [];
+  const { amendments: before = [] } = readAll(code, readCode);
   return readAll({ ...code, amendments: [...before, ...amendments] }, (at) => {
     const amended = readCode(at);
     if (amended !== undefined) refuseCells(at, amended);
