@@ -1,4 +1,5 @@
 import { InputError } from "./input-error.js";
+import { notPlainIn } from "./plain-data.js";
 import { type Reader, readAll, refuse, show } from "./reader.js";
 
 /** What a member of a result is, as far as it is looked at before use. */
@@ -9,7 +10,7 @@ export type Marks<R> = { readonly [K in keyof R]?: Kind };
 
 /**
  * Uses a result of the library that the caller hands back. The types of the results are not written a second time as checks: what does
- * not look like the result is refused by its members, and what breaks further inside is refused where the use of it fails, so that
+ * not look like the result, or is no plain data, is refused by its members, and what breaks further inside is refused where the use of it fails, so that
  * data which was stored, cut or changed gives the one error as any other input does.
  */
 export function useResult<R, T>(result: R, what: string, marks: Marks<R>, use: (result: R) => T): T {
@@ -26,6 +27,12 @@ export function useResult<R, T>(result: R, what: string, marks: Marks<R>, use: (
 function isMarked<R>(at: Reader, from: string, marks: Marks<R>): boolean {
   if (typeof at.value !== "object" || at.value === null) {
     refuse(at, at.value === undefined ? "missing" : "wrong-type", from, "give it as the function gave it");
+    return false;
+  }
+  const strange = notPlainIn(at.value);
+  if (strange !== null) {
+    const place: Reader = { ...at, ...strange };
+    refuse(place, "wrong-type", "plain JSON data", `give ${from} as the function gave it`);
     return false;
   }
   const before = at.issues.length;

@@ -1,4 +1,5 @@
 import { InputError, type IssueCode } from "../input/input-error.js";
+import { isPlainObject, isScalar } from "../input/plain-data.js";
 import { show } from "../input/reader.js";
 
 /** The offset and the prime of 64-bit FNV-1a, in two halves of 32 bits; the prime is 2^40 + `low`. */
@@ -78,7 +79,7 @@ function writeCanonical(value: unknown, at: Keys, write: (text: string) => void)
       writeCanonical(value[i], [...at, i], write);
     }
     write("]");
-  } else if (isPlain(value)) {
+  } else if (isPlainObject(value)) {
     write("{");
     const entries = Object.entries(value).filter(([, one]) => one !== undefined);
     for (const [i, [key, one]] of entries.sort(([a], [b]) => (a < b ? -1 : 1)).entries()) {
@@ -89,17 +90,6 @@ function writeCanonical(value: unknown, at: Keys, write: (text: string) => void)
   } else if (isScalar(value)) {
     write(JSON.stringify(value));
   } else throw refusal("wrong-type", at, "plain data that JSON can write", shown(value));
-}
-
-/** An object without a class of its own, from whichever realm. */
-function isPlain(value: unknown): value is object {
-  if (typeof value !== "object" || value === null) return false;
-  const prototype: unknown = Object.getPrototypeOf(value);
-  return prototype === null || Object.getPrototypeOf(prototype) === null;
-}
-
-function isScalar(value: unknown): boolean {
-  return value === null || typeof value === "string" || typeof value === "boolean" || Number.isFinite(value);
 }
 
 function shown(value: unknown): string {

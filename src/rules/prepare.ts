@@ -57,7 +57,7 @@ const wholeArea = "whole circular mils, at least 1";
 
 /** Whether a number is positive and whole, and its eighth exact. */
 function isPositiveWhole(value: number): boolean {
-  return value >= 1 && Number.isSafeInteger(value);
+  return Number.isSafeInteger(value) && value >= 1;
 }
 
 /** Refuses an argument of a prepared function. */

@@ -1,4 +1,4 @@
-import { type Citation, type Evidence, evidenceLevels } from "../edition/index.js";
+import { type Citation, type Evidence, evidenceLevels, weakestEvidence } from "../edition/index.js";
 import { useResult } from "../input/given-result.js";
 import { InputError, type Issue } from "../input/input-error.js";
 import { member, readAll, readOneOf } from "../input/reader.js";
@@ -104,5 +104,5 @@ function issueOf(
 }
 
 function isWeaker(evidence: Evidence, than: Evidence): boolean {
-  return evidenceLevels.indexOf(evidence) < evidenceLevels.indexOf(than);
+  return evidence !== than && weakestEvidence([evidence, than]) === evidence;
 }
