@@ -1,4 +1,5 @@
 import { checkFiles } from "./data.js";
+import { checkFilter, checkFunctions } from "./read-arguments.js";
 import type { Implementation } from "./runner/answer.js";
 import { type Entry, entriesOf } from "./runner/model.js";
 import { type Case, casesIn, type Row, runChecks } from "./runner/run-checks.js";
@@ -12,6 +13,7 @@ import { type Filter, select } from "./runner/select.js";
  * @param filter - what to leave of the checks; all of them unless told
  * @returns one row for each check and edition, in the order of the files: the check with its source, the verdict, what is expected (of a
  * disputed check what the text asks for) and what was given
+ * @throws {@link InputError} of `bondmil` for anything but a function and a filter
  *
  * @example
  * A program that knows equipment grounding conductors of copper up to 300 A and nothing else:
@@ -36,6 +38,7 @@ import { type Filter, select } from "./runner/select.js";
  * ```
  */
 export function runCorpus(implementation: Implementation, filter: Filter = {}): readonly Row[] {
+  checkFunctions({ implementation }, ["implementation"]);
   return runChecks(entries(filter), implementation);
 }
 
@@ -45,6 +48,7 @@ export function runCorpus(implementation: Implementation, filter: Filter = {}): 
  *
  * @param filter - what to leave of the checks; all of them unless told
  * @returns one case for each check and edition, in the order of the files
+ * @throws {@link InputError} of `bondmil` for anything but a filter
  *
  * @example
  * ```ts
@@ -60,5 +64,6 @@ export function corpusCases(filter: Filter = {}): readonly Case[] {
 }
 
 function entries(filter: Filter): readonly Entry[] {
+  checkFilter(filter);
   return select(entriesOf({ files: Object.values(checkFiles) }), filter);
 }

@@ -1,4 +1,7 @@
-import type { EditionYear } from "../src/edition/edition-year.js";
+import { withOneError } from "../corpus/one-error.js";
+import { type EditionYear, editionYears } from "../src/edition/edition-year.js";
+import { type Marks, useResult } from "../src/input/given-result.js";
+import { member, readAll, readOneOf } from "../src/input/reader.js";
 import type { PrintedTable } from "./generator/copies.js";
 import type { Cell } from "./generator/model.js";
 
@@ -11,6 +14,7 @@ export type TableRow = Readonly<Record<string, Cell>>;
  * @param table - a table with columns and blocks
  * @param edition - year of the edition
  * @returns rows in book order, cells by column id in the unit that the column names; none where the edition has no such table
+ * @throws {@link InputError} of `bondmil` for anything but a table and an edition
  *
  * @example
  * ```ts
@@ -20,7 +24,16 @@ export type TableRow = Readonly<Record<string, Cell>>;
  * rowsIn(bondingConductor, "2011").length; // => 0
  * ```
  */
-export function rowsIn({ columns, blocks, number }: PrintedTable, edition: EditionYear): readonly TableRow[] {
+export function rowsIn(table: PrintedTable, edition: EditionYear): readonly TableRow[] {
+  return withOneError(() => {
+    const year = readAll({ edition }, (at) => readOneOf(member(at, "edition"), editionYears));
+    return useResult(table, "this entry, a table", tableMarks, (given) => rowsOf(given, year));
+  });
+}
+
+const tableMarks: Marks<PrintedTable> = { columns: "list", blocks: "list", number: "object" };
+
+function rowsOf({ columns, blocks, number }: PrintedTable, edition: EditionYear): readonly TableRow[] {
   if (number[edition] === null) return [];
   // Years are texts of four digits, so that their order is that of texts.
   const block = blocks.filter(({ from }) => from <= edition).at(-1);

@@ -49,10 +49,22 @@ export type Implementation = (question: Question) => Answer;
 /** An answer, or what was thrown instead of one. */
 export type Given = Answer | { readonly thrown: string };
 
-/** Asks an implementation; what it throws is an answer too, so that one check never stops the others. */
+/** Whether a value is an answer in the words of the corpus, or what was thrown instead of one. */
+export function isGiven(value: unknown): value is Given {
+  if (value === null) return true;
+  if (typeof value !== "object") return false;
+  const { size, outcome, errors, thrown } = value as Readonly<Record<string, unknown>>;
+  if ([size, outcome, thrown].some((one) => typeof one === "string")) return true;
+  return Array.isArray(errors) && errors.every((one) => typeof one === "string");
+}
+
+/**
+ * Asks an implementation; what it throws, or gives in other words, is an answer too, so that one check never stops the others.
+ */
 export function ask(implementation: Implementation, question: Question): Given {
   try {
-    return implementation(question);
+    const given: unknown = implementation(question);
+    return isGiven(given) ? given : { thrown: `no answer: ${typeof given}` };
   } catch (error) {
     return { thrown: String(error) };
   }

@@ -20,6 +20,7 @@ import type {
   sizeSystemBondingJumper,
   sizeWaterPipingBondingJumper,
 } from "../../src/index.js";
+import { checkFunctions } from "../read-arguments.js";
 import type { Answer, Implementation, QuestionOf } from "./answer.js";
 import type { CheckInputs, Uncoded } from "./check-input.js";
 
@@ -41,6 +42,25 @@ interface PackageFunctions {
   sizeSystemBondingJumper: typeof sizeSystemBondingJumper;
   sizeWaterPipingBondingJumper: typeof sizeWaterPipingBondingJumper;
 }
+
+const functionNames = [
+  "sizeCommonConductorOfDerivedSystems",
+  "sizeElectrodeBondingJumper",
+  "sizeElectrodeRacewayBondingJumper",
+  "sizeEquipmentBondingJumper",
+  "sizeEquipmentGroundingConductor",
+  "sizeGroundedConductor",
+  "sizeGroundingElectrodeConductor",
+  "sizeImpedanceBondingJumper",
+  "sizeImpedanceGroundingConductor",
+  "sizeIntersystemBondingConductor",
+  "sizeMainBondingJumper",
+  "sizeOtherPipingBondingJumper",
+  "sizeStructuralMetalBondingJumper",
+  "sizeSupplySideBondingJumper",
+  "sizeSystemBondingJumper",
+  "sizeWaterPipingBondingJumper",
+] as const satisfies readonly (keyof PackageFunctions)[];
 
 /** The functions that size a conductor, as the package `bondmil` has them. */
 export type SizingFunctions = Readonly<PackageFunctions>;
@@ -80,6 +100,7 @@ function sizesBy(functions: SizingFunctions): Sizes {
  *
  * @param functions - the sizing functions of the package; the whole of it will do
  * @returns what {@link runCorpus} asks
+ * @throws {@link InputError} of `bondmil` naming every function that is missing
  *
  * @example
  * ```ts
@@ -91,6 +112,7 @@ function sizesBy(functions: SizingFunctions): Sizes {
  * ```
  */
 export function implementationOf(functions: SizingFunctions): Implementation {
+  checkFunctions(functions, functionNames);
   const sizes = sizesBy(functions);
   return (question) => {
     try {

@@ -1,3 +1,5 @@
+import { useResult } from "../../src/input/given-result.js";
+import { withOneError } from "../one-error.js";
 import type { Given } from "./answer.js";
 import type { Expectation, Sources } from "./model.js";
 import type { Row } from "./run-checks.js";
@@ -9,6 +11,7 @@ import { labelled } from "./text.js";
  * @param rows - of {@link runCorpus}
  * @param sources - the register of sources
  * @returns plain text; empty where every row was met
+ * @throws {@link InputError} of `bondmil` for anything but rows and a register of sources
  *
  * @example
  * ```ts
@@ -19,6 +22,17 @@ import { labelled } from "./text.js";
  * ```
  */
 export function writeMisses(rows: readonly Row[], sources: Sources): string {
+  return withOneError(() =>
+    useResult(
+      { rows, sources },
+      "runCorpus with the register of sources",
+      { rows: "list", sources: "object" },
+      (given) => missesIn(given.rows, given.sources),
+    ),
+  );
+}
+
+function missesIn(rows: readonly Row[], sources: Sources): string {
   return rows
     .filter(({ verdict }) => verdict !== "met")
     .map((row) => writeMiss(row, sources))

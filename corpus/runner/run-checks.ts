@@ -1,4 +1,7 @@
 import type { EditionYear } from "../../src/index.js";
+import { type Marks, useResult } from "../../src/input/given-result.js";
+import { withOneError } from "../one-error.js";
+import { checkGiven } from "../read-arguments.js";
 import { ask, type Given, type Implementation, type Question } from "./answer.js";
 import { type Judgement, judge } from "./judge.js";
 import type { Entry } from "./model.js";
@@ -35,6 +38,7 @@ export function casesIn(entries: readonly Entry[]): readonly Case[] {
  * @param of - a case that `corpusCases` gave
  * @param given - what the implementation answered, or `{ thrown }` where it failed
  * @returns the row that `runCorpus` would have for it
+ * @throws {@link InputError} of `bondmil` for anything but a case and an answer
  *
  * @example
  * ```ts
@@ -46,11 +50,17 @@ export function casesIn(entries: readonly Entry[]): readonly Case[] {
  * ```
  */
 export function judgeCase(of: Case, given: Given): Row {
-  const { role, source, check, edition } = of;
+  checkGiven(given);
+  return withOneError(() => useResult(of, "corpusCases", caseMarks, (one) => judged(one, given)));
+}
+
+const caseMarks: Marks<Case> = { role: "text", source: "text", check: "object", edition: "text" };
+
+function judged({ role, source, check, edition }: Case, given: Given): Row {
   return { role, source, check, edition, given, ...judge(check, given) };
 }
 
 /** Puts every case of these checks to an implementation. */
 export function runChecks(entries: readonly Entry[], implementation: Implementation): readonly Row[] {
-  return casesIn(entries).map((one) => judgeCase(one, ask(implementation, one.question)));
+  return casesIn(entries).map((one) => judged(one, ask(implementation, one.question)));
 }

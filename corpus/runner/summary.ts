@@ -1,4 +1,6 @@
 import { editionYears, roles } from "../../src/index.js";
+import { useResult } from "../../src/input/given-result.js";
+import { withOneError } from "../one-error.js";
 import { type Entry, type Sources, standings } from "./model.js";
 import type { Row } from "./run-checks.js";
 import { type Line, table } from "./text.js";
@@ -9,6 +11,7 @@ import { type Line, table } from "./text.js";
  * @param rows - of {@link runCorpus}
  * @param sources - the register of sources
  * @returns plain text
+ * @throws {@link InputError} of `bondmil` for anything but rows and a register of sources
  *
  * @example
  * ```ts
@@ -19,6 +22,17 @@ import { type Line, table } from "./text.js";
  * ```
  */
 export function writeSummary(rows: readonly Row[], sources: Sources): string {
+  return withOneError(() =>
+    useResult(
+      { rows, sources },
+      "runCorpus with the register of sources",
+      { rows: "list", sources: "object" },
+      (given) => summaryOf(given.rows, given.sources),
+    ),
+  );
+}
+
+function summaryOf(rows: readonly Row[], sources: Sources): string {
   const entries = entriesOfRows(rows);
   const parts = [
     "By role and standing",

@@ -5,8 +5,11 @@ import {
   type StandardSize,
   standardSizes,
 } from "../conductor/index.js";
-import type { Citation, EditionYear } from "../edition/index.js";
+import { readMaterial, readSize } from "../conductor/read.js";
+import { type Citation, type EditionYear, editionYears } from "../edition/index.js";
 import { racewayAmpacity } from "../edition/tables/raceway-ampacity.generated.js";
+import { member, type Reader, readAll, readOneOf, readPositive } from "../input/reader.js";
+import { readColumn } from "./read.js";
 
 /** Temperature column of the ampacity table, degrees Celsius. */
 export type TemperatureColumn = 60 | 75 | 90;
@@ -30,6 +33,7 @@ export interface Ampacity {
  * @param material - conductor material; copper-clad aluminum shares the aluminum columns
  * @param column - temperature column
  * @returns the ampacity in amperes, `null` where the table has no value, with its citation
+ * @throws {@link InputError} listing everything that is wrong in the arguments
  *
  * @example
  * ```ts
@@ -39,6 +43,20 @@ export interface Ampacity {
  * ```
  */
 export function ampacityOf(
+  year: EditionYear,
+  size: ConductorSize,
+  material: Material,
+  column: TemperatureColumn,
+): Ampacity {
+  readAll({ year, size, material, column }, (at) => {
+    const known = readSize(member(at, "size")) !== undefined;
+    return isPlace(at) && known ? true : undefined;
+  });
+  return ampacityIn(year, size, material, column);
+}
+
+/** The cell of checked arguments. */
+function ampacityIn(
   year: EditionYear,
   size: ConductorSize,
   material: Material,
@@ -60,6 +78,7 @@ export function ampacityOf(
  * @param material - conductor material
  * @param column - temperature column
  * @returns the size, or `null` if no single conductor of the table carries as much
+ * @throws {@link InputError} listing everything that is wrong in the arguments
  *
  * @example
  * ```ts
@@ -74,10 +93,24 @@ export function smallestConductorFor(
   material: Material,
   column: TemperatureColumn,
 ): StandardSize | null {
+  readAll({ year, amperes, material, column }, (at) => {
+    const known = readPositive(member(at, "amperes"), "amperes") !== undefined;
+    return isPlace(at) && known ? true : undefined;
+  });
   return (
     standardSizes.find((size) => {
-      const ampacity = ampacityOf(year, size, material, column).amperes;
+      const ampacity = ampacityIn(year, size, material, column).amperes;
       return ampacity !== null && ampacity >= amperes;
     }) ?? null
   );
+}
+
+/** Checks what names a column of the table of an edition. */
+function isPlace(at: Reader): boolean {
+  const read = [
+    readOneOf(member(at, "year"), editionYears),
+    readMaterial(member(at, "material")),
+    readColumn(member(at, "column")),
+  ];
+  return read.every((one) => one !== undefined);
 }

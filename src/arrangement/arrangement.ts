@@ -1,5 +1,6 @@
 import { areaOf } from "../conductor/index.js";
 import type { Citation, EditionYear } from "../edition/index.js";
+import type { Marks } from "../input/given-result.js";
 import type { Caution } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
 
@@ -143,3 +144,10 @@ function connectionsOf(one: Arrangement, wanted: (kind: ConnectionKind) => boole
     .filter(({ kind }) => wanted(kind))
     .map(({ kind, standing, at, note }) => [kind, standing, at, note]);
 }
+
+/** By what a comparison of arrangements is known. */
+export const arrangementMarks: Marks<ArrangementComparison> = {
+  edition: "text",
+  arrangements: "list",
+  differences: "list",
+};

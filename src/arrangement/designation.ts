@@ -1,4 +1,5 @@
 import { type Citation, type Code, type Evidence, type Readings, readCode } from "../edition/index.js";
+import type { Marks } from "../input/given-result.js";
 import { member, type Reader, readObject, readOneOf } from "../input/reader.js";
 import { type Grounding, readGrounding } from "./system-roles.js";
 
@@ -91,3 +92,11 @@ export function readDesignation(at: Reader): DesignationInput | undefined {
   const grounding = readGrounding(member(at, "grounding"));
   return code && designation && grounding && { code, designation, grounding };
 }
+
+/** By what the bonding of a designated disconnect is known. */
+export const designationMarks: Marks<DesignationBonding> = {
+  mainBondingJumper: "object",
+  box: "object",
+  electrodeConductor: "object",
+  beyond: "text",
+};

@@ -1,5 +1,6 @@
 import { type Citation, type Code, type Evidence, readCode, weakestEvidence } from "../edition/index.js";
 import { notSeparatelyDerived, separatelyDerivedDefinition } from "../edition/tables/sections.generated.js";
+import type { Marks } from "../input/given-result.js";
 import {
   member,
   optional,
@@ -193,3 +194,12 @@ function readTransferSwitch(at: Reader): SourceInput["transferSwitch"] | undefin
   );
   return switchesGroundedConductor === undefined ? undefined : { switchesGroundedConductor };
 }
+
+/** By what a classified source is known. */
+export const classificationMarks: Marks<SourceClassification> = {
+  edition: "text",
+  kind: "text",
+  why: "text",
+  citation: "object",
+  follows: "object",
+};

@@ -1,4 +1,5 @@
 import { type EditionYear, editionYears, type Readings } from "../edition/index.js";
+import { useResult } from "../input/given-result.js";
 import { InputError, type Issue } from "../input/input-error.js";
 import {
   member,
@@ -10,7 +11,7 @@ import {
   readOneOf,
   refuse,
 } from "../input/reader.js";
-import type { CodedInput, ComparedResult } from "./comparison.js";
+import { type CodedInput, type ComparedResult, comparedResultMarks } from "./comparison.js";
 
 /** A sizing function, as its caller passes it in. */
 export type Sizing<Input extends CodedInput, Result extends ComparedResult> = (input: Input) => Result;
@@ -26,11 +27,24 @@ export function ask<Input extends CodedInput, Result extends ComparedResult>(
   input: Input,
 ): Answer<Result> {
   try {
-    return { result: size(input) };
+    return { result: resultOf(size, input) };
   } catch (error) {
     if (error instanceof InputError) return { refused: error.issues };
     throw error;
   }
+}
+
+/** What a sizing function gives; one that gives something else is no sizing function. */
+export function resultOf<Input extends CodedInput, Result extends ComparedResult>(
+  size: Sizing<Input, Result>,
+  input: Input,
+): Result {
+  return useResult<ComparedResult, Result>(
+    size(input),
+    "a sizing function",
+    comparedResultMarks,
+    (result) => result as Result,
+  );
 }
 
 /** The same input under other readings. */
@@ -60,7 +74,12 @@ export function checkRequest(request: object, keys: readonly string[], check: (a
   });
 }
 
+/** Editions side by side; one may be named again. */
+const mostYears = 20;
+
 /** Checks the editions of a request. */
 export function readYears(at: Reader): readonly EditionYear[] | undefined {
-  return optional(member(at, "years"), (years) => readList(years, (one) => readOneOf(one, editionYears)));
+  return optional(member(at, "years"), (years) =>
+    readList(years, (one) => readOneOf(one, editionYears), mostYears),
+  );
 }

@@ -1,4 +1,5 @@
 import type { CitedEvidence, Code, EditionYear, Readings } from "../edition/index.js";
+import type { Marks } from "../input/given-result.js";
 import type { Issue } from "../input/input-error.js";
 import type { CableTrayResult } from "../rules/cable-tray-as-equipment-grounding-conductor.js";
 import type { SizingResult } from "../rules/result.js";
@@ -132,3 +133,18 @@ export interface ReadingComparison<Result extends ComparedResult = ComparedResul
   /** In the order in which the result names them; one reading changed at a time. */
   readonly otherwise: readonly OtherwiseRead<Result>[];
 }
+
+/** By what a comparison of readings is known. */
+export const readingComparisonMarks: Marks<ReadingComparison> = {
+  edition: "text",
+  result: "object",
+  otherwise: "list",
+};
+
+/** By what the result of any sizing function is known. */
+export const comparedResultMarks: Marks<ComparedResult> = {
+  edition: "text",
+  outcome: "object",
+  citation: "object",
+  cautions: "list",
+};

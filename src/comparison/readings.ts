@@ -1,4 +1,4 @@
-import { checkRequest, withReading } from "./ask.js";
+import { checkRequest, resultOf, withReading } from "./ask.js";
 import { changesBetween, effectOf } from "./changes.js";
 import type { CodedInput, ComparedResult, OtherwiseRead, ReadingComparison } from "./comparison.js";
 
@@ -38,11 +38,11 @@ export function compareReadings<Input extends CodedInput, Result extends Compare
 ): ReadingComparison<Result> {
   checkRequest(request, ["size", "input"], () => {});
   const { size, input } = request;
-  const result = size(input);
+  const result = resultOf(size, input);
   const open = "readings" in result ? result.readings : [];
   const otherwise = open.flatMap(({ id: reading, chosen, otherwise: others }) =>
     others.map(({ alternative }): OtherwiseRead<Result> => {
-      const other = size(withReading<Input>(input, reading, alternative));
+      const other = resultOf(size, withReading<Input>(input, reading, alternative));
       return {
         reading,
         chosen,

@@ -66,8 +66,8 @@ export function sweepSupplyArea(request: SupplySweepRequest): readonly SupplySwe
     readYears(at);
     readMaterial(member(at, "material"));
     readMaterial(member(at, "jumperMaterial"));
-    optional(member(at, "sizes"), (sizes) => readList(sizes, readSize));
-    optional(member(at, "counts"), (counts) => readList(counts, (one) => readCount(one, "sets")));
+    optional(member(at, "sizes"), (sizes) => readList(sizes, readSize, mostOfEach));
+    optional(member(at, "counts"), (counts) => readList(counts, (one) => readCount(one, "sets"), mostOfEach));
   });
   const {
     size,
@@ -98,5 +98,8 @@ export function sweepSupplyArea(request: SupplySweepRequest): readonly SupplySwe
     ),
   );
 }
+
+/** Sizes, and counts, of one sweep: there is a row for every size with every count in every edition. */
+const mostOfEach = 100;
 
 const upTo20: readonly number[] = /* @__PURE__ */ Array.from({ length: 20 }, (_, place) => place + 1);

@@ -1,3 +1,5 @@
+import { readAll, readOneOf } from "../input/reader.js";
+
 /**
  * Conductor materials that the tables know.
  *
@@ -32,6 +34,7 @@ export type ConductorColumn = (typeof conductorColumns)[number];
  *
  * @param material - a material
  * @returns its column
+ * @throws {@link InputError} for anything but a member of {@link materials}
  *
  * @example
  * ```ts
@@ -40,5 +43,13 @@ export type ConductorColumn = (typeof conductorColumns)[number];
  * ```
  */
 export function columnOf(material: Material): ConductorColumn {
-  return material === "copper" ? "copper" : "aluminum";
+  switch (material) {
+    case "copper":
+      return "copper";
+    case "aluminum":
+    case "copper-clad aluminum":
+      return "aluminum";
+    default:
+      return columnOf(readAll(material, (at) => readOneOf(at, materials)));
+  }
 }

@@ -1,5 +1,9 @@
 import { readAll, refuse } from "../input/reader.js";
+import { readSize } from "./read.js";
 import { type ConductorSize, conductorSizes, isConductorSize } from "./size.js";
+
+/** Characters of a size as written; what is longer is no size, and is not searched through. */
+const longest = 100;
 
 const spokenDigits: Readonly<Record<string, string>> = { one: "1", two: "2", three: "3", four: "4" };
 
@@ -9,7 +13,7 @@ const spokenDigits: Readonly<Record<string, string>> = { one: "1", two: "2", thr
  *
  * @param text - what was written
  * @returns the canonical size
- * @throws {@link InputError} `ambiguous-size` with both candidates, `unknown-size`, or `wrong-type`
+ * @throws {@link InputError} `ambiguous-size` with both candidates, `unknown-size`, `wrong-type`, or `out-of-range` above 100 characters
  *
  * @example
  * ```ts
@@ -24,6 +28,8 @@ export function parseSize(text: string): ConductorSize {
   return readAll(text, (at) => {
     if (typeof text !== "string")
       return refuse(at, "wrong-type", "a size as text", "write for example 4/0 AWG");
+    if (text.length > longest)
+      return refuse(at, "out-of-range", `at most ${longest} characters`, "give the size alone");
     const candidates = candidatesFor(normalize(text)).filter(isConductorSize);
     if (candidates.length === 1) return candidates[0];
     if (candidates.length > 1) {
@@ -44,6 +50,7 @@ export function parseSize(text: string): ConductorSize {
  *
  * @param size - canonical size
  * @returns the text
+ * @throws {@link InputError} for anything but a size
  *
  * @example
  * ```ts
@@ -52,7 +59,7 @@ export function parseSize(text: string): ConductorSize {
  * ```
  */
 export function formatSize(size: ConductorSize): string {
-  return size;
+  return readAll(size, readSize);
 }
 
 function normalize(text: string): string {

@@ -1,3 +1,5 @@
+import { readAll, readBetween } from "../input/reader.js";
+import { refuseSize } from "./refuse-size.js";
 import { sizeRows } from "./sizes.generated.js";
 
 /**
@@ -78,6 +80,7 @@ export function isStandardSize(size: ConductorSize): size is StandardSize {
  *
  * @param size - canonical size
  * @returns circular mils, a whole number
+ * @throws {@link InputError} for anything but a member of {@link conductorSizes}
  *
  * @example
  * ```ts
@@ -87,9 +90,7 @@ export function isStandardSize(size: ConductorSize): size is StandardSize {
  * ```
  */
 export function areaOf(size: ConductorSize): number {
-  const area = areas.get(size);
-  if (area === undefined) throw new TypeError(`"${size}" is not a conductor size`);
-  return area;
+  return areas.get(size) ?? readAll<number>(size, refuseSize);
 }
 
 /**
@@ -97,6 +98,7 @@ export function areaOf(size: ConductorSize): number {
  *
  * @param area - circular mils required
  * @returns the size, or `null` above 2,000,000 circular mils
+ * @throws {@link InputError} for anything but a number of at least 0
  *
  * @example
  * ```ts
@@ -107,7 +109,8 @@ export function areaOf(size: ConductorSize): number {
  * ```
  */
 export function standardSizeFor(area: number): StandardSize | null {
-  return standardSizes.find((size) => areaOf(size) >= area) ?? null;
+  const least = readAll(area, (at) => readBetween(at, "circular mils", 0, Number.MAX_SAFE_INTEGER));
+  return standardSizes.find((size) => areaOf(size) >= least) ?? null;
 }
 
 /**
@@ -115,6 +118,7 @@ export function standardSizeFor(area: number): StandardSize | null {
  *
  * @param size - canonical size
  * @returns the next size up, or `null` at the largest
+ * @throws {@link InputError} for anything but a size
  *
  * @example
  * ```ts
@@ -132,6 +136,7 @@ export function nextSizeUp(size: ConductorSize): StandardSize | null {
  *
  * @param size - canonical size
  * @returns the next size down, or `null` at the smallest
+ * @throws {@link InputError} for anything but a size
  *
  * @example
  * ```ts
@@ -151,6 +156,7 @@ export function nextSizeDown(size: ConductorSize): StandardSize | null {
  * @param a - canonical size
  * @param b - canonical size
  * @returns negative if `a` is the smaller, positive if it is the larger, 0 if equal
+ * @throws {@link InputError} for anything but sizes
  *
  * @example
  * ```ts

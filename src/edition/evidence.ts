@@ -1,3 +1,5 @@
+import { type Reader, readAll, readOneOf, refuse } from "../input/reader.js";
+
 /**
  * How sure a value or a wording is, weakest first:
  * `memory`, no source; `carried`, taken over from one neighbouring edition; `bracketed`, the same in the nearest earlier
@@ -20,6 +22,7 @@ export type Evidence = (typeof evidenceLevels)[number];
  *
  * @param levels - levels to compare
  * @returns the weakest; `confirmed` for an empty list
+ * @throws {@link InputError} for anything but a list of levels
  *
  * @example
  * ```ts
@@ -28,12 +31,20 @@ export type Evidence = (typeof evidenceLevels)[number];
  * ```
  */
 export function weakestEvidence(levels: readonly (Evidence | "vouched")[]): Evidence {
-  return levels.reduce<Evidence>(
-    (weakest, level) => (level !== "vouched" && rank(level) < rank(weakest) ? level : weakest),
-    "confirmed",
-  );
+  if (!Array.isArray(levels)) return readAll<Evidence>(levels, refuseLevels);
+  let weakest: Evidence = "confirmed";
+  // Every place of a list is looked at, also one that holds nothing.
+  for (const level of levels as readonly (Evidence | "vouched")[]) {
+    if (level !== "vouched" && rank(level) < rank(weakest)) weakest = level;
+  }
+  return weakest;
 }
 
 function rank(level: Evidence): number {
-  return evidenceLevels.indexOf(level);
+  const place = evidenceLevels.indexOf(level);
+  return place >= 0 ? place : rank(readAll(level, (at) => readOneOf(at, evidenceLevels)));
+}
+
+function refuseLevels(at: Reader): undefined {
+  return refuse(at, "wrong-type", "a list of levels of evidence", "give a list, even of one item");
 }

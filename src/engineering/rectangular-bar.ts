@@ -1,5 +1,5 @@
-import { readAll, refuse } from "../input/reader.js";
-import { fromSquareInches } from "../units/area.js";
+import { readAll, readBetween } from "../input/reader.js";
+import { fromSquareInches, toSquareInches } from "../units/area.js";
 
 /** A rectangular bar of copper or aluminum that has at least a required area. */
 export interface RectangularBar {
@@ -14,13 +14,16 @@ export interface RectangularBar {
 const thicknesses = [1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2] as const;
 const widthStep = 1 / 8;
 
+/** Circular mils; the conductors of any supply together are less. */
+const mostArea = 1e12;
+
 /**
  * Rectangular bars that meet a required area: for each usual thickness from 1/8 in. to 1/2 in. the narrowest width in eighths
  * of an inch, not narrower than thick. The thicknesses are common practice, not from the code; the area is what counts.
  *
  * @param requiredArea - circular mils
  * @returns one bar per thickness, thinnest first
- * @throws {@link InputError} if the area is not a positive finite number
+ * @throws {@link InputError} for anything but a number from 1 to 1,000,000,000,000
  *
  * @example
  * ```ts
@@ -30,21 +33,14 @@ const widthStep = 1 / 8;
  * ```
  */
 export function rectangularBarsFor(requiredArea: number): readonly RectangularBar[] {
-  return readAll(requiredArea, (at) => {
-    if (!Number.isFinite(requiredArea) || requiredArea <= 0) {
-      return refuse(
-        at,
-        "not-positive",
-        "a positive area in circular mils",
-        "give the required area of a result",
-      );
-    }
-    return thicknesses.map((thickness) => narrowest(thickness, requiredArea));
-  });
+  const area = readAll(requiredArea, (at) => readBetween(at, "circular mils", 1, mostArea));
+  return thicknesses.map((thickness) => narrowest(thickness, area));
 }
 
 function narrowest(thickness: number, requiredArea: number): RectangularBar {
-  let eighths = Math.ceil(thickness / widthStep);
+  // The quotient may be off in its last digit; from one eighth below it, the area of the bar itself decides.
+  const below = Math.floor(toSquareInches(requiredArea) / (thickness * widthStep)) - 1;
+  let eighths = Math.max(Math.ceil(thickness / widthStep), below);
   while (areaOfBar(thickness, eighths) < requiredArea) eighths += 1;
   return { thickness, width: eighths * widthStep, area: areaOfBar(thickness, eighths) };
 }

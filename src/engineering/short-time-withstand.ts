@@ -1,6 +1,7 @@
 import { areaOf, type ConductorColumn, type ConductorSize, type StandardSize } from "../conductor/index.js";
 import { type Citation, type Evidence, weakestEvidence } from "../edition/index.js";
 import { withstandFacts } from "../edition/tables/short-time-withstand.generated.js";
+import type { Marks } from "../input/given-result.js";
 import { readAll } from "../input/reader.js";
 import type { StandardSizeStep } from "../sizing/index.js";
 import { standardSizeStep } from "../sizing/size-by-supply.js";
@@ -235,3 +236,14 @@ function crossCheckOf(area: number, { initial, final }: WithstandTemperatures): 
     evidence,
   };
 }
+
+/** By what a conductor held against a fault is known. */
+export const withstandMarks: Marks<ShortTimeWithstand> = {
+  material: "text",
+  temperatures: "object",
+  capacity: "number",
+  letThrough: "number",
+  ratio: "number",
+  steps: "list",
+  cautions: "list",
+};

@@ -60,12 +60,14 @@ export class InputError extends Error {
    * Makes an error whose message lists every issue, one on a line.
    *
    * @param issues - what is wrong; at least one
+   * @param options - the error behind it, as any error takes it
    */
-  constructor(issues: readonly Issue[]) {
+  constructor(issues: readonly Issue[], options?: ErrorOptions) {
     super(
       issues
         .map((issue) => (issue.path === "" ? issue.message : `${issue.path}: ${issue.message}`))
         .join("\n"),
+      options,
     );
     this.name = "InputError";
     this.issues = issues;

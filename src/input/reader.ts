@@ -1,4 +1,5 @@
 import { InputError, type Issue, type IssueCode } from "./input-error.js";
+import { mostItems, mostOfACount } from "./limits.js";
 
 /**
  * A place in an input that is being checked. Collects every issue instead of stopping at the first.
@@ -46,6 +47,9 @@ export function member(at: Reader, key: string): Reader {
   return { value, path: at.path === "" ? key : `${at.path}.${key}`, issues: at.issues };
 }
 
+/** Unknown keys that are listed of one object; further ones wait until these are mended. */
+const mostUnknown = 100;
+
 /** Checks that the value is an object with no keys but the known ones. */
 export function readObject(at: Reader, known: readonly string[]): boolean {
   if (!isRecord(at.value)) {
@@ -57,16 +61,22 @@ export function readObject(at: Reader, known: readonly string[]): boolean {
     );
     return false;
   }
-  for (const [key, value] of Object.entries(at.value)) {
-    // In JavaScript a member that holds nothing is written as freely as one that is left out.
-    if (value !== undefined && !known.includes(key))
-      refuse(member(at, key), "unknown-key", `one of ${known.join(", ")}`, `remove or rename "${key}"`);
+  // In JavaScript a member that holds nothing is written as freely as one that is left out.
+  const unknown = Object.entries(at.value).filter(
+    ([key, value]) => value !== undefined && !known.includes(key),
+  );
+  for (const [key] of unknown.slice(0, mostUnknown)) {
+    refuse(member(at, key), "unknown-key", `one of ${known.join(", ")}`, `remove or rename ${show(key)}`);
   }
   return true;
 }
 
 /** Checks a list and each of its items. */
-export function readList<T>(at: Reader, item: (at: Reader) => T | undefined): readonly T[] | undefined {
+export function readList<T>(
+  at: Reader,
+  item: (at: Reader) => T | undefined,
+  most = mostItems,
+): readonly T[] | undefined {
   if (!Array.isArray(at.value)) {
     return refuse(
       at,
@@ -76,6 +86,10 @@ export function readList<T>(at: Reader, item: (at: Reader) => T | undefined): re
     );
   }
   if (at.value.length === 0) return refuse(at, "empty-list", "at least one item", "name at least one");
+  if (at.value.length > most) {
+    const expected = `a list of at most ${most} items, not ${at.value.length}`;
+    return refuse(at, "out-of-range", expected, "divide it, or count alike ones together");
+  }
   const read = Array.from(at.value, (value: unknown, index) =>
     item({ value, path: `${at.path}[${index}]`, issues: at.issues }),
   );
@@ -102,8 +116,24 @@ export function readCount(at: Reader, what: string): number | undefined {
   if (!Number.isInteger(at.value))
     return refuse(at, "not-a-whole-number", expected, `there are no fractions of ${what}`);
   if (at.value < 1) return refuse(at, "not-positive", expected, "leave the entry out if there is none");
-  if (at.value > 1000) return refuse(at, "out-of-range", `${expected} and at most 1000`, "check the number");
+  if (at.value > mostOfACount) {
+    return refuse(at, "out-of-range", `${expected} and at most ${mostOfACount}`, "check the number");
+  }
   return at.value;
+}
+
+/** Checks for a number between two others. */
+export function readBetween(at: Reader, what: string, least: number, most: number): number | undefined {
+  const { value } = at;
+  if (typeof value === "number" && value >= least && value <= most) return value;
+  const isBelow = typeof value === "number" && value <= 0 && value < least;
+  const wrong = isBelow ? "not-positive" : typeof value === "number" ? "out-of-range" : "wrong-type";
+  return refuse(
+    at,
+    value === undefined ? "missing" : wrong,
+    `${what} from ${least} to ${most}`,
+    "give a number within these limits",
+  );
 }
 
 /** Checks for a positive finite number. */

@@ -1,6 +1,7 @@
 import { areaOf } from "../conductor/index.js";
 import { type Citation, evidenceLevels } from "../edition/index.js";
 import { serviceLoadSide, systemJumperPlace } from "../edition/tables/sections.generated.js";
+import type { Marks } from "../input/given-result.js";
 import type { NotRequiredReason, SizingResult } from "../rules/result.js";
 import { scheduleOf } from "./build-schedule.js";
 import type { Drawing } from "./document.js";
@@ -274,3 +275,9 @@ function faultOf(id: string): typeof systemJumperPlace | undefined {
   if (id.startsWith("system-bonding-jumper ")) return systemJumperPlace;
   return id.startsWith("main-bonding-jumper ") ? serviceLoadSide : undefined;
 }
+
+/** By what a check of installed conductors is known. */
+export const checkMarks: Marks<Check> = {
+  schedule: "object",
+  conductors: "list",
+};

@@ -26,7 +26,8 @@ import type { Schedule, ScheduledConductor } from "./schedule.js";
  *
  * @param request - what to compare by, and the drawing
  * @returns the columns, and every conductor in each of them; plain JSON, areas in circular mils
- * @throws {@link InputError} listing everything that is wrong in the request or in the drawing as it is
+ * @throws {@link InputError} listing everything that is wrong in the request or in the drawing as it is; `out-of-range` where there would be
+ *   more than 100 columns
  *
  * @example
  * ```ts
@@ -69,7 +70,9 @@ export function compareDrawing(request: DrawingComparisonRequest): DrawingCompar
   readAll(request, checkRequest);
   const drawing = readDrawing(request.drawing);
   const against = request.by === "edition" ? "before" : "first";
-  const columns = changedDrawings(drawing, request).map(columnOf);
+  const changed = changedDrawings(drawing, request);
+  if (changed.length > mostColumns) throw tooMany(request.by, changed.length);
+  const columns = changed.map(columnOf);
   const pairs = columns.map((column, place) => ({ column, base: baseOf(columns, place, against) }));
   return {
     title: drawing.title,
@@ -80,11 +83,23 @@ export function compareDrawing(request: DrawingComparisonRequest): DrawingCompar
   };
 }
 
+/** Each column is a whole schedule, so that the cost of a comparison is that of the drawing times the columns. */
+const mostColumns = 100;
+
+function tooMany(by: DrawingComparisonRequest["by"], columns: number): InputError {
+  const advice = "compare the services and derived systems in several drawings";
+  return errorOf([
+    fault("out-of-range", ["drawing"], `at most ${mostColumns} columns by ${by}`, columns, advice),
+  ]);
+}
+
 interface Column extends ChangedDrawing {
   readonly schedule?: Schedule;
+  /** Conductors of the schedule by their names. */
+  readonly named: ReadonlyMap<string, ScheduledConductor>;
   readonly refused?: readonly Issue[];
-  /** The schedule of this column under another code. */
-  readonly under: (code: CodedInput["code"]) => Schedule;
+  /** The conductors of this column under another code. */
+  readonly under: (code: CodedInput["code"]) => ReadonlyMap<string, ScheduledConductor>;
 }
 
 interface Pair {
@@ -95,17 +110,19 @@ interface Pair {
 type Name = Pick<ScheduledConductor, "id" | "alternative">;
 
 function columnOf({ change, drawing }: ChangedDrawing): Column {
-  const built = new Map<string, Schedule>();
+  const built = new Map<string, Column["named"]>();
   const under: Column["under"] = (code) => {
     const key = JSON.stringify(code);
-    const known = built.get(key) ?? buildSchedule({ ...drawing, code });
+    const known = built.get(key) ?? byName(buildSchedule({ ...drawing, code }));
     built.set(key, known);
     return known;
   };
   try {
-    return { change, drawing, under, schedule: buildSchedule(drawing) };
+    const schedule = buildSchedule(drawing);
+    return { change, drawing, under, schedule, named: byName(schedule) };
   } catch (error) {
-    if (error instanceof InputError) return { change, drawing, under, refused: error.issues };
+    if (error instanceof InputError)
+      return { change, drawing, under, named: new Map(), refused: error.issues };
     throw error;
   }
 }
@@ -158,7 +175,9 @@ function areaIn({ quantity, result: { outcome, requiredArea } }: ScheduledConduc
 /** Every conductor that any column has, in the order in which they are met. */
 function namesIn(columns: readonly Column[]): readonly Name[] {
   const all = columns.flatMap(({ schedule }) => schedule?.conductors ?? []);
-  const names = new Map(all.map(({ id, alternative }) => [`${id}\n${alternative}`, { id, alternative }]));
+  const names = new Map(
+    all.map(({ id, alternative }) => [nameKey({ id, alternative }), { id, alternative }]),
+  );
   return [...names.values()].map(({ id, alternative }) =>
     alternative === undefined ? { id } : { id, alternative },
   );
@@ -180,9 +199,9 @@ function compared(name: Name, pairs: readonly Pair[]): ComparedConductor {
 }
 
 function entryOf(name: Name, { column, base }: Pair): ComparedEntry {
-  const conductor = find(column.schedule, name);
+  const conductor = column.named.get(nameKey(name)) ?? null;
   if (base === undefined) return { conductor, effect: "first", changes: [] };
-  const before = find(base.schedule, name);
+  const before = base.named.get(nameKey(name)) ?? null;
   if (conductor === null || before === null) {
     const effect: Effect = conductor === before && column.schedule !== undefined ? "same" : "other-outcome";
     return { conductor, effect, changes: [] };
@@ -209,15 +228,26 @@ interface AskedColumn extends CodedInput {
 }
 
 function sizeIn(name: Name, { code, column }: AskedColumn): SizingResult {
-  const found = find(column.under(code), name);
-  if (found !== null) return found.result;
+  const found = column.under(code).get(nameKey(name));
+  if (found !== undefined) return found.result;
   throw errorOf([
     fault("dangling-reference", [], "a conductor of this schedule", name.id, "it is not drawn so"),
   ]);
 }
 
-function find(schedule: Schedule | undefined, { id, alternative }: Name): ScheduledConductor | null {
-  return schedule?.conductors.find((one) => one.id === id && one.alternative === alternative) ?? null;
+function nameKey({
+  id,
+  alternative,
+}: {
+  readonly id: string;
+  readonly alternative?: string | undefined;
+}): string {
+  return JSON.stringify([id, alternative]);
+}
+
+/** The first of each name, as a reader of the schedule meets it. */
+function byName({ conductors }: Schedule): Column["named"] {
+  return new Map(conductors.map((one) => [nameKey(one), one] as const).reverse());
 }
 
 function whatIsAsked(conductor: ScheduledConductor | null): string {
@@ -235,7 +265,9 @@ function checkRequest(at: Reader): object | undefined {
   const own = by === "edition" ? ["years"] : by === "amendment" ? ["amendments"] : [];
   if (by !== undefined) readObject(at, ["by", "drawing", ...own]);
   if (by === "edition") {
-    optional(member(at, "years"), (years) => readList(years, (year) => readOneOf(year, editionYears)));
+    optional(member(at, "years"), (years) =>
+      readList(years, (year) => readOneOf(year, editionYears), mostColumns),
+    );
   }
   if (by === "amendment")
     optional(member(at, "amendments"), (list) => readList(list, (one) => one.value as object));

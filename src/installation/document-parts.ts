@@ -1,5 +1,6 @@
 import * as v from "valibot";
 import { conductorSizes, materials } from "../conductor/index.js";
+import { mostOfACount, mostPhases, mostSetEntries } from "../input/limits.js";
 
 /** The id of something else in the document. */
 export const reference = (what: string) => v.pipe(v.string(), v.description(`Id of ${what}.`));
@@ -12,7 +13,7 @@ function makeParts() {
   );
 
   const amperes = v.pipe(v.number(), v.finite(), v.gtValue(0), v.description("Amperes."));
-  const count = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(100));
+  const count = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostOfACount));
   const feet = v.pipe(v.number(), v.finite(), v.gtValue(0), v.description("Length in feet."));
   const material = v.picklist(materials);
   const size = v.pipe(
@@ -29,7 +30,7 @@ function makeParts() {
       phases: v.pipe(
         v.array(v.nullable(conductor)),
         v.minLength(1),
-        v.maxLength(3),
+        v.maxLength(mostPhases),
         v.description(
           "One conductor per phase, always in the same order; null where a set leaves a phase out.",
         ),
@@ -37,7 +38,9 @@ function makeParts() {
     }),
   ]);
 
-  const conductors = v.strictObject({ sets: v.pipe(v.array(set), v.minLength(1), v.maxLength(20)) });
+  const conductors = v.strictObject({
+    sets: v.pipe(v.array(set), v.minLength(1), v.maxLength(mostSetEntries)),
+  });
 
   const supply = v.union([
     conductors,

@@ -1,5 +1,6 @@
 import * as v from "valibot";
 import { amendmentKinds, editionYears } from "../edition/index.js";
+import { mostItems } from "../input/limits.js";
 import { parts, reference } from "./document-parts.js";
 
 function makeDrawingSchema() {
@@ -246,7 +247,7 @@ function makeDrawingSchema() {
     services: v.optional(v.pipe(v.array(service), v.maxLength(100))),
     derivedSystems: v.optional(v.pipe(v.array(derivedSystem), v.maxLength(200))),
     generators: v.optional(v.pipe(v.array(generator), v.maxLength(100))),
-    circuits: v.optional(v.pipe(v.array(circuit), v.maxLength(2000))),
+    circuits: v.optional(v.pipe(v.array(circuit), v.maxLength(mostItems))),
     buildings: v.optional(v.pipe(v.array(building), v.maxLength(500))),
     piping: v.optional(v.pipe(v.array(piping), v.maxLength(1000))),
     structuralMetal: v.optional(v.pipe(v.array(structuralMetal), v.maxLength(1000))),

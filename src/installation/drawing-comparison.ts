@@ -1,5 +1,6 @@
 import type { Change, Effect } from "../comparison/comparison.js";
 import type { Amendment, EditionYear, Purpose, Readings, Role } from "../edition/index.js";
+import type { Marks } from "../input/given-result.js";
 import type { Issue } from "../input/input-error.js";
 import type { MetalTotal, PlacedCaution, ScheduledConductor } from "./schedule.js";
 import type { Violation } from "./violation.js";
@@ -130,3 +131,11 @@ export interface DrawingComparison {
   readonly variants: readonly DrawingVariant[];
   readonly conductors: readonly ComparedConductor[];
 }
+
+/** By what a comparison of drawings is known. */
+export const drawingComparisonMarks: Marks<DrawingComparison> = {
+  title: "text",
+  by: "text",
+  variants: "list",
+  conductors: "list",
+};

@@ -76,6 +76,10 @@ function nestingFaults(data: unknown): readonly Fault[] {
         return [fault("out-of-range", [], expected, "more of them", "divide the drawing")];
       }
       seen.add(value);
+      if (Array.isArray(value) && value.length > mostObjects) {
+        const expected = `a list of at most ${mostObjects} items`;
+        return [fault("out-of-range", keys, expected, value.length, "divide the drawing")];
+      }
       for (const [key, one] of Object.entries(value)) {
         if (!Array.isArray(value) && key in Object.prototype) {
           faults.push(fault("unknown-key", [...keys, key], "no such key", key, "remove it"));

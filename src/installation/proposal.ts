@@ -1,6 +1,6 @@
 import { areaOf, standardSizes } from "../conductor/index.js";
 import { type Amendment, type Code, type EditionYear, editionYears } from "../edition/index.js";
-import { member, type Reader, readAll, readObject, readOneOf } from "../input/reader.js";
+import { member, type Reader, readAll, readList, readObject, readOneOf } from "../input/reader.js";
 import { amend } from "../rules/amend.js";
 import type { CautionCode } from "../rules/caution.js";
 import { sizeEquipmentGroundingConductor } from "../rules/equipment-grounding-conductor.js";
@@ -81,8 +81,7 @@ export interface ProposalEffects {
  * ```
  */
 export function proposalEffects(input: ProposalInput): ProposalEffects {
-  const { drawings = [], amendments } = input;
-  const year = readAll(input, readYear);
+  const { year, amendments, drawings } = readAll(input, readProposal);
   const before: Code = { year };
   const after = amend(before, ...amendments);
   return {
@@ -100,6 +99,8 @@ type Configuration = readonly [id: string, result: SizingResult];
 const metals = ["copper", "aluminum"] as const;
 const sizes = /* @__PURE__ */ standardSizes.filter((size) => areaOf(size) >= areaOf("12 AWG"));
 const mostSets = 20;
+const mostAmendments = 100;
+const mostDrawings = 100;
 
 const grids = {
   main: (code: Code) =>
@@ -211,8 +212,19 @@ function metalOf({ outcome, requiredArea }: SizingResult): number {
   return outcome.kind === "conductor" ? areaOf(outcome.size) : requiredArea;
 }
 
-function readYear(at: Reader): EditionYear | undefined {
-  return readObject(at, ["year", "amendments", "drawings"])
-    ? readOneOf(member(at, "year"), editionYears)
-    : undefined;
+function readProposal(at: Reader): Required<ProposalInput> | undefined {
+  if (!readObject(at, ["year", "amendments", "drawings"])) return undefined;
+  const year = readOneOf(member(at, "year"), editionYears);
+  const amendments = readGiven(member(at, "amendments"), mostAmendments);
+  const drawings = member(at, "drawings");
+  const given = drawings.value === undefined ? [] : readGiven(drawings, mostDrawings);
+  return (
+    year && amendments && given && { year, amendments: amendments as readonly Amendment[], drawings: given }
+  );
+}
+
+/** Checks a list of what is checked later, each for itself. */
+function readGiven(at: Reader, most: number): readonly unknown[] | undefined {
+  if (Array.isArray(at.value) && at.value.length === 0) return [];
+  return readList(at, (one) => ({ given: one.value }), most)?.map(({ given }) => given);
 }

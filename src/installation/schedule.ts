@@ -1,4 +1,5 @@
 import type { Code, EditionYear, Role } from "../edition/index.js";
+import type { Marks } from "../input/given-result.js";
 import type { Caution } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
 import type { Drawing } from "./document.js";
@@ -80,3 +81,14 @@ export interface DrawingInCode {
   readonly drawing: Drawing;
   readonly code: Code;
 }
+
+/** By what a schedule is known. */
+export const scheduleMarks: Marks<Schedule> = {
+  title: "text",
+  edition: "text",
+  conductors: "list",
+  cautions: "list",
+  notSized: "list",
+  totals: "list",
+  fingerprint: "text",
+};

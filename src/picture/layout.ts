@@ -1,3 +1,5 @@
+import type { InputError } from "../input/input-error.js";
+import { errorOf, fault } from "../installation/fault.js";
 import type { Group, Link, Marked, Place } from "./group.js";
 import type { DrawnBox, DrawnLabel, DrawnLine, DrawnSymbol, LineStyle, Sheet } from "./picture.js";
 import { SYMBOL_SIZE } from "./picture.js";
@@ -88,13 +90,25 @@ export function sheetOf(group: Group): Sheet {
   };
 }
 
+/** Places one behind the other on a sheet; no installation is fed through so many, and each is a column of the sheet. */
+const mostLevels = 500;
+
+function tooDeep({ key }: Place): InputError {
+  const expected = `at most ${mostLevels} places one behind the other`;
+  return errorOf([
+    fault("out-of-range", ["circuits"], expected, key, "divide the drawing, or mend what it hangs on"),
+  ]);
+}
+
 function branchOf(
   place: Place,
   strands: readonly Strand[],
   group: Group,
   common: Place | undefined,
   seen: Set<string>,
+  level = 1,
 ): Branch {
+  if (level > mostLevels) throw tooDeep(place);
   if (seen.has(place.key)) return { place, isElsewhere: true, strands, children: [], taps: [] };
   seen.add(place.key);
   const out = group.links.filter(({ from }) => from === place.key);
@@ -102,7 +116,7 @@ function branchOf(
     .filter(({ to }) => to !== common?.key)
     .flatMap((link) => {
       const next = group.places.find(({ key }) => key === link.to);
-      return next === undefined ? [] : [branchOf(next, strandsOf(link), group, common, seen)];
+      return next === undefined ? [] : [branchOf(next, strandsOf(link), group, common, seen, level + 1)];
     });
   const taps = out.filter(({ to }) => to === common?.key).flatMap(strandsOf);
   return { place, isElsewhere: false, strands, children, taps };

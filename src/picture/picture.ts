@@ -1,3 +1,4 @@
+import type { Marks } from "../input/given-result.js";
 import type { SizingResult } from "../rules/result.js";
 
 /** How a conductor is drawn. Each differs in thickness and dashes, so that no color is needed; `context` is what is not sized here. */
@@ -66,3 +67,9 @@ export interface Picture {
 
 /** Side of the square of a symbol. */
 export const SYMBOL_SIZE = 24;
+
+/** By what a picture is known. */
+export const pictureMarks: Marks<Picture> = {
+  title: "text",
+  sheets: "list",
+};

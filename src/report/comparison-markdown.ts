@@ -5,7 +5,10 @@ import type {
   EditionEntry,
   ReadingComparison,
 } from "../comparison/comparison.js";
+import { readingComparisonMarks } from "../comparison/comparison.js";
+import { useResult } from "../input/given-result.js";
 import type { Issue } from "../input/input-error.js";
+import { member, readAll, readName } from "../input/reader.js";
 import type { Caution } from "../rules/caution.js";
 import type { ReadingUsed } from "../rules/result.js";
 import type { Step } from "../sizing/index.js";
@@ -22,6 +25,7 @@ import { cautionWords, standingCautions } from "./words.js";
  * @param comparison - what {@link compareEditions} gives
  * @param title - heading, escaped
  * @returns Markdown
+ * @throws {@link InputError} for anything but what compareEditions gives
  *
  * @example
  * ```ts
@@ -38,6 +42,13 @@ import { cautionWords, standingCautions } from "./words.js";
  * ```
  */
 export function writeEditions(comparison: EditionComparison, title: string): string {
+  const heading = readAll({ title }, (at) => readName(member(at, "title"), "the heading"));
+  return useResult({ comparison }, "compareEditions", { comparison: "list" }, (given) =>
+    editionsPage(given.comparison, heading),
+  );
+}
+
+function editionsPage(comparison: EditionComparison, title: string): string {
   const pairs = comparison.slice(1).map((entry, i) => ({ entry, before: comparison[i] ?? entry }));
   return blocks([
     `# ${plainText(title)}`,
@@ -63,6 +74,7 @@ export function writeEditions(comparison: EditionComparison, title: string): str
  * @param comparison - what {@link compareReadings} gives
  * @param title - heading, escaped
  * @returns Markdown
+ * @throws {@link InputError} for anything but what compareReadings gives
  *
  * @example
  * ```ts
@@ -80,6 +92,13 @@ export function writeEditions(comparison: EditionComparison, title: string): str
  * ```
  */
 export function writeReadings(comparison: ReadingComparison, title: string): string {
+  const heading = readAll({ title }, (at) => readName(member(at, "title"), "the heading"));
+  return useResult(comparison, "compareReadings", readingComparisonMarks, (given) =>
+    readingsPage(given, heading),
+  );
+}
+
+function readingsPage(comparison: ReadingComparison, title: string): string {
   const { edition, result, otherwise } = comparison;
   const first = ["as given", "", ...cellsOf(result, "first")];
   const rows = otherwise.map((one) => [

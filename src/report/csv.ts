@@ -1,3 +1,5 @@
+import { member, type Reader, readAll, refuse } from "../input/reader.js";
+
 /** What a cell of a row may be; nothing and `null` are empty cells. */
 export type CsvCell = string | number | boolean | null | undefined;
 
@@ -11,6 +13,7 @@ export type CsvCell = string | number | boolean | null | undefined;
  *
  * @param rows - flat objects, for example of {@link sweepSupplyArea}
  * @returns the text; empty for no rows
+ * @throws {@link InputError} for anything but a list of objects whose members are texts, finite numbers, true, false or nothing
  *
  * @example
  * ```ts
@@ -23,6 +26,7 @@ export type CsvCell = string | number | boolean | null | undefined;
 export function rowsToCsv<Row extends { readonly [Column in keyof Row]: CsvCell }>(
   rows: readonly Row[],
 ): string {
+  readAll(rows, (at) => (areRows(at) ? true : undefined));
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))] as (keyof Row & string)[];
   if (columns.length === 0) return "";
   const lines = rows.map((row) => columns.map((column) => cellOf(row[column])));
@@ -32,6 +36,38 @@ export function rowsToCsv<Row extends { readonly [Column in keyof Row]: CsvCell 
 /** A text that a spreadsheet would compute: spaces, controls and characters without a shape of their own do not stop it. */
 const formula =
   /^['\s\p{Z}\p{Cc}\p{Cf}\p{Default_Ignorable_Code_Point}]*[=+\-@\u2212\ufe62\ufe63\ufe66\ufe6b\uff0b\uff0d\uff1d\uff20]/u;
+/** Issues that are listed of rows; further ones wait until these are mended. */
+const mostIssues = 100;
+
+function areRows(at: Reader): boolean {
+  if (!Array.isArray(at.value)) {
+    refuse(
+      at,
+      at.value === undefined ? "missing" : "wrong-type",
+      "a list of rows",
+      "give a list, even of one row",
+    );
+    return false;
+  }
+  for (const [i, row] of at.value.entries()) {
+    const place: Reader = { ...at, value: row, path: `[${i}]` };
+    if (typeof row !== "object" || row === null || Array.isArray(row)) {
+      refuse(place, "wrong-type", "an object", "give each row as an object of cells");
+    } else {
+      for (const key of Object.keys(row)) isCell(member(place, key));
+    }
+    if (at.issues.length >= mostIssues) return false;
+  }
+  return at.issues.length === 0;
+}
+
+function isCell(at: Reader): void {
+  const { value } = at;
+  if (value === null || value === undefined || typeof value === "string" || typeof value === "boolean")
+    return;
+  if (Number.isFinite(value)) return;
+  refuse(at, "wrong-type", "a text, a finite number, true, false or nothing", "write it as one of these");
+}
 
 function cellOf(value: CsvCell): string {
   const text = typeof value === "string" && formula.test(value) ? `'${value}` : String(value ?? "");

@@ -1,4 +1,5 @@
-import type { DrawingComparison } from "../installation/drawing-comparison.js";
+import { useResult } from "../input/given-result.js";
+import { type DrawingComparison, drawingComparisonMarks } from "../installation/drawing-comparison.js";
 import { partsOfComparison } from "./drawing-comparison-parts.js";
 import { partsAsMarkdown } from "./parts.js";
 
@@ -8,6 +9,7 @@ import { partsAsMarkdown } from "./parts.js";
  *
  * @param comparison - what {@link compareDrawing} gives
  * @returns Markdown
+ * @throws {@link InputError} for anything but what compareDrawing gives
  *
  * @example
  * ```ts
@@ -34,5 +36,7 @@ import { partsAsMarkdown } from "./parts.js";
  * ```
  */
 export function writeComparisonMarkdown(comparison: DrawingComparison): string {
-  return partsAsMarkdown(partsOfComparison(comparison));
+  return useResult(comparison, "compareDrawing", drawingComparisonMarks, (given) =>
+    partsAsMarkdown(partsOfComparison(given)),
+  );
 }

@@ -1,4 +1,6 @@
+import { useResult } from "../input/given-result.js";
 import type { DrawingComparison } from "../installation/drawing-comparison.js";
+import { drawingComparisonMarks } from "../installation/drawing-comparison.js";
 import { variantWords, whyPhrases } from "./drawing-comparison-words.js";
 
 /** One conductor in one column of a comparison as a flat row. */
@@ -30,6 +32,7 @@ export interface ComparisonRow {
  *
  * @param comparison - what {@link compareDrawing} gives
  * @returns rows with the same columns each; areas in circular mils
+ * @throws {@link InputError} for anything but what compareDrawing gives
  *
  * @example
  * ```ts
@@ -55,7 +58,11 @@ export interface ComparisonRow {
  * // => [["2008", "800 kcmil", "first"], ["2011", "750 kcmil", "smaller"]]
  * ```
  */
-export function comparisonRows({ variants, conductors }: DrawingComparison): readonly ComparisonRow[] {
+export function comparisonRows(comparison: DrawingComparison): readonly ComparisonRow[] {
+  return useResult(comparison, "compareDrawing", drawingComparisonMarks, rowsOf);
+}
+
+function rowsOf({ variants, conductors }: DrawingComparison): readonly ComparisonRow[] {
   return conductors.flatMap(({ id, role, purpose, alternative, entries }) =>
     entries.flatMap((entry, i) => {
       const variant = variants[i];

@@ -1,4 +1,7 @@
+import { useResult } from "../input/given-result.js";
+import { member, readAll, readBetween } from "../input/reader.js";
 import type { DrawingComparison, DrawingVariant } from "../installation/drawing-comparison.js";
+import { drawingComparisonMarks } from "../installation/drawing-comparison.js";
 import { formatArea } from "../units/area.js";
 import {
   comparedWords,
@@ -13,14 +16,17 @@ import { violationSentence } from "./violation-words.js";
 import { cautionWords, standingCautions } from "./words.js";
 
 const usualWidth = 120;
+const leastWidth = 20;
+const mostWidth = 10_000;
 
 /**
  * Writes a comparison of whole drawings as plain text: what each column is with its total of metal, the conductors that differ as a
  * table, the reasons, new cautions, and the conductors that are the same everywhere. Columns that do not fit the width follow below.
  *
  * @param comparison - what {@link compareDrawing} gives
- * @param width - letters in a line, 120 unless told
+ * @param width - letters in a line, from 20 to 10,000; 120 unless told
  * @returns lines of text
+ * @throws {@link InputError} for anything but what compareDrawing gives
  *
  * @example
  * ```ts
@@ -46,6 +52,15 @@ const usualWidth = 120;
  * ```
  */
 export function writeComparison(comparison: DrawingComparison, width = usualWidth): string {
+  const letters = readAll({ width }, (at) =>
+    readBetween(member(at, "width"), "letters", leastWidth, mostWidth),
+  );
+  return useResult(comparison, "compareDrawing", drawingComparisonMarks, (given) =>
+    comparisonText(given, letters),
+  );
+}
+
+function comparisonText(comparison: DrawingComparison, width = usualWidth): string {
   const { title, by, variants, conductors } = comparison;
   const differing = conductors.filter(({ differs }) => differs);
   const alike = conductors.filter(({ differs }) => !differs);

@@ -1,7 +1,10 @@
 import type { DesignationAnswer, DesignationBonding, DesignationNote } from "../arrangement/designation.js";
+import { designationMarks } from "../arrangement/designation.js";
 import type { ClassificationReason, SourceClassification } from "../arrangement/system-classification.js";
+import { classificationMarks } from "../arrangement/system-classification.js";
 import type { FollowsNote, RoleFollows } from "../arrangement/system-roles.js";
 import { roleFacts, roles } from "../edition/index.js";
+import { useResult } from "../input/given-result.js";
 
 const reasonWords: Readonly<Record<ClassificationReason, string>> = {
   "separate-windings": "its windings are separate from those of the supply",
@@ -78,6 +81,7 @@ const beyondWords: Readonly<Record<DesignationBonding["beyond"], string>> = {
  *
  * @param classification - a classified source
  * @returns lines of text, none of them wrapped
+ * @throws {@link InputError} for anything but what classifySource gives
  *
  * @example
  * ```ts
@@ -90,7 +94,11 @@ const beyondWords: Readonly<Record<DesignationBonding["beyond"], string>> = {
  * explainSource(transformer).split("\n")[0]; // => "Separately derived: its windings are separate from those of the supply [Article 100]."
  * ```
  */
-export function explainSource({ edition, kind, why, citation, follows }: SourceClassification): string {
+export function explainSource(classification: SourceClassification): string {
+  return useResult(classification, "classifySource", classificationMarks, sourceLines);
+}
+
+function sourceLines({ edition, kind, why, citation, follows }: SourceClassification): string {
   const head = kind === "separately-derived" ? "Separately derived" : "Not separately derived";
   const lines = roles.flatMap((role) => {
     const { standing, note, citation: at } = follows[role];
@@ -106,6 +114,7 @@ export function explainSource({ edition, kind, why, citation, follows }: SourceC
  *
  * @param bonding - a designated disconnect
  * @returns lines of text, none of them wrapped
+ * @throws {@link InputError} for anything but what bondingAtDesignation gives
  *
  * @example
  * ```ts
@@ -119,6 +128,10 @@ export function explainSource({ edition, kind, why, citation, follows }: SourceC
  * ```
  */
 export function explainDesignation(bonding: DesignationBonding): string {
+  return useResult(bonding, "bondingAtDesignation", designationMarks, designationLines);
+}
+
+function designationLines(bonding: DesignationBonding): string {
   const { mainBondingJumper, box, electrodeConductor, beyond } = bonding;
   const bonds = box.bondedBy.map((one) => bondWords[one]).join(" or ");
   return [

@@ -4,6 +4,8 @@ import type {
   WithstandCrossCheck,
   WithstandStep,
 } from "../engineering/short-time-withstand.js";
+import { withstandMarks } from "../engineering/short-time-withstand.js";
+import { useResult } from "../input/given-result.js";
 import { formatArea } from "../units/area.js";
 
 const cautionWords: Readonly<Record<WithstandCautionCode, string>> = {
@@ -21,6 +23,7 @@ const cautionWords: Readonly<Record<WithstandCautionCode, string>> = {
  *
  * @param result - from {@link shortTimeWithstand}
  * @returns one paragraph
+ * @throws {@link InputError} for anything but what shortTimeWithstand gives
  *
  * @example
  * ```ts
@@ -34,6 +37,10 @@ const cautionWords: Readonly<Record<WithstandCautionCode, string>> = {
  * ```
  */
 export function explainShortTimeWithstand(result: ShortTimeWithstand): string {
+  return useResult(result, "shortTimeWithstand", withstandMarks, inSentences);
+}
+
+function inSentences(result: ShortTimeWithstand): string {
   const { withstands, ratio, steps, crossCheck, cautions } = result;
   return [
     ...steps.map(

@@ -1,5 +1,7 @@
 import { areaOf, conductorSizes } from "../conductor/index.js";
+import { useResult } from "../input/given-result.js";
 import type { SizingResult } from "../rules/result.js";
+import { sizingResultMarks } from "../rules/result.js";
 import type { CapReason, SharedCircuit, Step } from "../sizing/index.js";
 import { writeSupply } from "../supply/index.js";
 import { formatArea } from "../units/area.js";
@@ -11,6 +13,7 @@ import { notRequiredWords } from "./words.js";
  *
  * @param result - a sized conductor
  * @returns one paragraph
+ * @throws {@link InputError} for anything but what a sizing function gives
  *
  * @example
  * ```ts
@@ -24,6 +27,10 @@ import { notRequiredWords } from "./words.js";
  * ```
  */
 export function explain(result: SizingResult): string {
+  return useResult(result, "a sizing function", sizingResultMarks, inSentences);
+}
+
+function inSentences(result: SizingResult): string {
   const told = result.steps.filter((step) => !saysNothingNew(step, result.steps));
   const sentences = told.map((step) => `${sentenceOf(step)} [${step.citation.section}]`);
   return [...sentences, `${outcomeSentence(result)} [${result.citation.section}]`].join(". ").concat(".");

@@ -1,5 +1,8 @@
+import { useResult } from "../input/given-result.js";
 import type { Check } from "../installation/check.js";
+import { checkMarks } from "../installation/check.js";
 import type { DrawingComparison } from "../installation/drawing-comparison.js";
+import { drawingComparisonMarks } from "../installation/drawing-comparison.js";
 import { partsOfCheck } from "./check-parts.js";
 import { partsOfComparison } from "./drawing-comparison-parts.js";
 import { partsAsHtml } from "./parts-html.js";
@@ -10,6 +13,7 @@ import { partsAsHtml } from "./parts-html.js";
  *
  * @param check - what {@link checkInstalled} gives
  * @returns the text of the file
+ * @throws {@link InputError} for anything but what checkInstalled gives
  *
  * @example
  * ```ts
@@ -32,7 +36,7 @@ import { partsAsHtml } from "./parts-html.js";
  * ```
  */
 export function checkAsHtml(check: Check): string {
-  return partsAsHtml(partsOfCheck(check));
+  return useResult(check, "checkInstalled", checkMarks, (given) => partsAsHtml(partsOfCheck(given)));
 }
 
 /**
@@ -41,6 +45,7 @@ export function checkAsHtml(check: Check): string {
  *
  * @param comparison - what {@link compareDrawing} gives
  * @returns the text of the file
+ * @throws {@link InputError} for anything but what compareDrawing gives
  *
  * @example
  * ```ts
@@ -66,5 +71,7 @@ export function checkAsHtml(check: Check): string {
  * ```
  */
 export function comparisonAsHtml(comparison: DrawingComparison): string {
-  return partsAsHtml(partsOfComparison(comparison));
+  return useResult(comparison, "compareDrawing", drawingComparisonMarks, (given) =>
+    partsAsHtml(partsOfComparison(given)),
+  );
 }

@@ -1,4 +1,6 @@
+import { useResult } from "../input/given-result.js";
 import type { Picture } from "../picture/picture.js";
+import { pictureMarks } from "../picture/picture.js";
 import { sheetElement, sheetStyles } from "./sheet-svg.js";
 
 /**
@@ -7,6 +9,7 @@ import { sheetElement, sheetStyles } from "./sheet-svg.js";
  *
  * @param picture - of {@link pictureOf}
  * @returns the text of the file
+ * @throws {@link InputError} for anything but what pictureOf gives
  *
  * @example
  * ```ts
@@ -14,12 +17,16 @@ import { sheetElement, sheetStyles } from "./sheet-svg.js";
  * pictureAsSvg({ title: "Empty", sheets: [] }).startsWith("<svg"); // => true
  * ```
  */
-export function pictureAsSvg({ sheets }: Picture): string {
+export function pictureAsSvg(picture: Picture): string {
+  return useResult(picture, "pictureOf", pictureMarks, svgOf);
+}
+
+function svgOf({ sheets }: Picture): string {
   const elements = sheets.map((sheet, i) => sheetElement(sheet, `sheet-${i + 1}`));
   const sizes = elements.map(
     (one) => /width="(\d+)" height="([\d.]+)"/.exec(one)?.slice(1).map(Number) ?? [0, 0],
   );
-  const width = Math.max(0, ...sizes.map(([one = 0]) => one));
+  const width = sizes.reduce((widest, [one = 0]) => Math.max(widest, one), 0);
   let y = 0;
   const placed = elements.map((one, i) => {
     const at = one.replace("<svg ", `<svg y="${y}" `);

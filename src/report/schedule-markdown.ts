@@ -1,5 +1,8 @@
+import { useResult } from "../input/given-result.js";
 import type { Check } from "../installation/check.js";
+import { checkMarks } from "../installation/check.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
+import { scheduleMarks } from "../installation/schedule.js";
 import { formatArea } from "../units/area.js";
 import { partsOfCheck } from "./check-parts.js";
 import { markdownTable, plainText } from "./markdown.js";
@@ -14,6 +17,7 @@ import { cautionWords, standingCautions } from "./words.js";
  *
  * @param schedule - what {@link buildSchedule} gives
  * @returns Markdown
+ * @throws {@link InputError} for anything but what buildSchedule gives
  *
  * @example
  * ```ts
@@ -36,6 +40,10 @@ import { cautionWords, standingCautions } from "./words.js";
  * ```
  */
 export function writeScheduleMarkdown(schedule: Schedule): string {
+  return useResult(schedule, "buildSchedule", scheduleMarks, schedulePage);
+}
+
+function schedulePage(schedule: Schedule): string {
   const { title, edition, violations, conductors, notSized, totals, fingerprint } = schedule;
   return page([
     `# ${plainText(`${title}: bonding and grounding conductors, NFPA 70-${edition}`)}`,
@@ -109,7 +117,7 @@ export function writeScheduleMarkdown(schedule: Schedule): string {
  * ```
  */
 export function writeCheckMarkdown(check: Check): string {
-  return partsAsMarkdown(partsOfCheck(check));
+  return useResult(check, "checkInstalled", checkMarks, (given) => partsAsMarkdown(partsOfCheck(given)));
 }
 
 function conductorCells(one: ScheduledConductor): readonly string[] {

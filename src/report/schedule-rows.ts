@@ -1,5 +1,8 @@
+import { useResult } from "../input/given-result.js";
 import type { Check } from "../installation/check.js";
+import { checkMarks } from "../installation/check.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
+import { scheduleMarks } from "../installation/schedule.js";
 
 /** A conductor of a schedule as one flat row. */
 export interface ScheduleRow {
@@ -55,6 +58,7 @@ export interface CheckRow {
  *
  * @param schedule - what {@link buildSchedule} gives
  * @returns rows with the same columns each; areas in circular mils, lengths in feet
+ * @throws {@link InputError} for anything but what buildSchedule gives
  *
  * @example
  * ```ts
@@ -76,7 +80,11 @@ export interface CheckRow {
  * // => [["equipment-grounding-conductor C1", 1, "8 AWG", "250.122(A)"]]
  * ```
  */
-export function scheduleRows({ conductors, edition, fingerprint }: Schedule): readonly ScheduleRow[] {
+export function scheduleRows(schedule: Schedule): readonly ScheduleRow[] {
+  return useResult(schedule, "buildSchedule", scheduleMarks, rowsOfSchedule);
+}
+
+function rowsOfSchedule({ conductors, edition, fingerprint }: Schedule): readonly ScheduleRow[] {
   return conductors.map((one) => ({ ...rowOf(one), edition, fingerprint }));
 }
 
@@ -85,6 +93,7 @@ export function scheduleRows({ conductors, edition, fingerprint }: Schedule): re
  *
  * @param check - what {@link checkInstalled} gives
  * @returns rows with the same columns each; areas in circular mils
+ * @throws {@link InputError} for anything but what checkInstalled gives
  *
  * @example
  * ```ts
@@ -106,7 +115,11 @@ export function scheduleRows({ conductors, edition, fingerprint }: Schedule): re
  * checkRows(check).map(({ verdict, reserve }) => [verdict, reserve]); // => [["short", -6130]]
  * ```
  */
-export function checkRows({ schedule, conductors, fingerprint }: Check): readonly CheckRow[] {
+export function checkRows(check: Check): readonly CheckRow[] {
+  return useResult(check, "checkInstalled", checkMarks, rowsOfCheck);
+}
+
+function rowsOfCheck({ schedule, conductors, fingerprint }: Check): readonly CheckRow[] {
   const { edition } = schedule;
   return conductors.map(({ id, alternative, verdict, installed, requiredArea, reserve, citation }) => ({
     id,

@@ -1,5 +1,8 @@
+import { useResult } from "../input/given-result.js";
 import type { Check, CheckedConductor } from "../installation/check.js";
+import { checkMarks } from "../installation/check.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
+import { scheduleMarks } from "../installation/schedule.js";
 import type { Violation } from "../installation/violation.js";
 import type { ReadingUsed } from "../rules/result.js";
 import { formatArea } from "../units/area.js";
@@ -23,6 +26,7 @@ import { cautionWords, standingCautions } from "./words.js";
  *
  * @param schedule - a schedule
  * @returns lines of text, none of them wrapped
+ * @throws {@link InputError} for anything but what buildSchedule gives
  *
  * @example
  * ```ts
@@ -45,6 +49,10 @@ import { cautionWords, standingCautions } from "./words.js";
  * ```
  */
 export function writeSchedule(schedule: Schedule): string {
+  return useResult(schedule, "buildSchedule", scheduleMarks, scheduleText);
+}
+
+function scheduleText(schedule: Schedule): string {
   const { title, edition, violations, conductors, notSized, totals, fingerprint } = schedule;
   return [
     ...headed(`${title}: bonding and grounding conductors, NFPA 70-${edition}`, "="),
@@ -78,6 +86,7 @@ export function writeSchedule(schedule: Schedule): string {
  *
  * @param check - a check
  * @returns lines of text, none of them wrapped
+ * @throws {@link InputError} for anything but what checkInstalled gives
  *
  * @example
  * ```ts
@@ -101,6 +110,10 @@ export function writeSchedule(schedule: Schedule): string {
  * ```
  */
 export function writeCheck(check: Check): string {
+  return useResult(check, "checkInstalled", checkMarks, checkText);
+}
+
+function checkText(check: Check): string {
   const { schedule, conductors } = check;
   return [
     ...headed(`${schedule.title}: check of installed conductors, NFPA 70-${schedule.edition}`, "="),

@@ -4,7 +4,10 @@ import type {
   Connection,
   PlacedConductor,
 } from "../arrangement/arrangement.js";
+import { arrangementMarks } from "../arrangement/arrangement.js";
 import { rectangularBarsFor } from "../engineering/rectangular-bar.js";
+import { useResult } from "../input/given-result.js";
+import { member, readAll, readName } from "../input/reader.js";
 import type { Caution } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
 import { formatArea } from "../units/area.js";
@@ -42,6 +45,7 @@ const standingWords: Readonly<Record<Arrangement["standing"], string>> = {
  * @param comparison - the arrangements of a service, of a separately derived system or of electrode conductors
  * @param title - heading
  * @returns lines of text, none of them wrapped
+ * @throws {@link InputError} for anything but what a function of arrangements gives
  *
  * @example
  * ```ts
@@ -55,6 +59,13 @@ const standingWords: Readonly<Record<Arrangement["standing"], string>> = {
  * ```
  */
 export function writeArrangements(comparison: ArrangementComparison, title: string): string {
+  const heading = readAll({ title }, (at) => readName(member(at, "title"), "the heading"));
+  return useResult(comparison, "a function of arrangements", arrangementMarks, (given) =>
+    arrangementsText(given, heading),
+  );
+}
+
+function arrangementsText(comparison: ArrangementComparison, title: string): string {
   const { edition, arrangements, differences } = comparison;
   const heading = `${title}, NFPA 70-${edition}`;
   const lines = [heading, "=".repeat(heading.length)];

@@ -11,9 +11,9 @@ export function textTable(
   width: number,
 ): readonly string[] {
   const widths = head.map((name, i) =>
-    Math.max(
-      ...[name, ...rows.map((row) => row[i] ?? "")].flatMap((cell) => wrapped(cell, widestCell)).map(length),
-    ),
+    [name, ...rows.map((row) => row[i] ?? "")]
+      .flatMap((cell) => wrapped(cell, widestCell))
+      .reduce((widest, line) => Math.max(widest, length(line)), 0),
   );
   return groups(widths, width).flatMap((columns, i) => {
     const line = (cells: readonly string[]) =>

@@ -19,7 +19,7 @@ export interface PreparedRequest {
 /** Sizing by area alone, where supply and jumper are of one material: area in, required area out, no objects. */
 export interface PreparedByArea {
   readonly kind: "by-area";
-  /** Circular mils of the supply to circular mils required. */
+  /** Whole circular mils of the supply to circular mils required; throws an {@link InputError} for anything else. */
   readonly requiredArea: (supplyArea: number) => number;
 }
 
@@ -29,9 +29,15 @@ export interface PreparedByArea {
  */
 export interface PreparedByAssumedArea {
   readonly kind: "by-assumed-area";
-  /** Whether assumed conductors count for an installed area in circular mils, in so many sets. */
+  /**
+   * Whether assumed conductors count for an installed area in whole circular mils, in so many sets; throws an {@link InputError} for
+   * anything else.
+   */
   readonly needsAssumedArea: (supplyArea: number, sets: number) => boolean;
-  /** Circular mils installed, of the assumed conductors, and sets, to circular mils required. */
+  /**
+   * Whole circular mils installed, those of the assumed conductors (0 where they do not count), and sets, to circular mils required;
+   * throws an {@link InputError} for anything else.
+   */
   readonly requiredArea: (supplyArea: number, assumedArea: number, sets: number) => number;
 }
 
@@ -40,6 +46,21 @@ export type Prepared = PreparedByArea | PreparedByAssumedArea;
 
 /** Amendments that the full path lays over a result, which a loop over areas cannot. */
 const beyondAreas: readonly Amendment["kind"][] = ["floor", "basis", "material", "always-wire"];
+
+const wholeArea = "whole circular mils, at least 1";
+
+/** Whether a number is positive and whole, and its eighth exact. */
+function isPositiveWhole(value: number): boolean {
+  return Number.isSafeInteger(value) && value >= 1;
+}
+
+/** Refuses an argument of a prepared function. */
+function refuseUnless(isRight: boolean, name: string, expected: string, value: unknown): void {
+  if (isRight) return;
+  readAll({ [name]: value }, (at) =>
+    refuse(member(at, name), "out-of-range", expected, "give such a number"),
+  );
+}
 
 /** Prepares a role for a loop over areas. The same kernel as the full path, without steps. */
 export function prepareJumper(role: JumperRole, given: PreparedRequest): Prepared {
@@ -80,14 +101,32 @@ export function prepareChecked(
     return Math.max(floor, Math.min(cap, required));
   };
   if (column === rule.read) {
-    return { kind: "by-area", requiredArea: (area) => limited(area, areaByRule(rule, column, area)) };
+    return {
+      kind: "by-area",
+      requiredArea: (area) => {
+        refuseUnless(isPositiveWhole(area), "supplyArea", wholeArea, area);
+        return limited(area, areaByRule(rule, column, area));
+      },
+    };
   }
   const by = (area: number, sets: number): DecidedBy =>
     decidedBy(policy.otherMaterial, rule.table, { column, area, sets }, rule.read);
   return {
     kind: "by-assumed-area",
-    needsAssumedArea: (area, sets) => by(area, sets) !== "installed",
+    needsAssumedArea: (area, sets) => {
+      refuseUnless(isPositiveWhole(area), "supplyArea", wholeArea, area);
+      refuseUnless(isPositiveWhole(sets), "sets", "a whole number of sets, at least 1", sets);
+      return by(area, sets) !== "installed";
+    },
     requiredArea: (area, assumed, sets) => {
+      refuseUnless(isPositiveWhole(area), "supplyArea", wholeArea, area);
+      refuseUnless(
+        assumed === 0 || isPositiveWhole(assumed),
+        "assumedArea",
+        `${wholeArea}, or 0 where none counts`,
+        assumed,
+      );
+      refuseUnless(isPositiveWhole(sets), "sets", "a whole number of sets, at least 1", sets);
       const decides = by(area, sets);
       const byInstalled = decides === "assumed" ? 0 : areaByRule(rule, column, area);
       const byAssumed = decides === "installed" ? 0 : areaByRule(rule, rule.read, assumed);

@@ -5,10 +5,11 @@ import {
   evidenceLevels,
   weakestEvidence,
 } from "../edition/index.js";
+import { useResult } from "../input/given-result.js";
 import { InputError, type Issue } from "../input/input-error.js";
 import { member, readAll, readOneOf } from "../input/reader.js";
 import type { Step } from "../sizing/index.js";
-import type { SizingResult } from "./result.js";
+import { type SizingResult, sizingResultMarks } from "./result.js";
 
 /**
  * Lets a result through only if nothing that it rests on is weaker than a level: the rule, every step, and the ampacities of
@@ -18,7 +19,8 @@ import type { SizingResult } from "./result.js";
  * @param result - a result of any sizing function
  * @param level - the weakest evidence that will do
  * @returns the same result
- * @throws {@link InputError} with one `evidence-too-weak` for each place that is weaker, by its path in the result
+ * @throws {@link InputError} with one `evidence-too-weak` for each place that is weaker, by its path in the result;
+ *   and for anything but a result and a level
  *
  * @example
  * ```ts
@@ -41,9 +43,11 @@ import type { SizingResult } from "./result.js";
  */
 export function requireEvidence<T extends SizingResult>(result: T, level: Evidence): T {
   const least = readAll({ level }, (at) => readOneOf(member(at, "level"), evidenceLevels));
-  const issues = placesOf(result)
-    .filter(({ evidence }) => isWeaker(evidence, least))
-    .map((place) => issueOf(place, least, result));
+  const issues = useResult(result, "a sizing function", sizingResultMarks, (given) =>
+    placesOf(given)
+      .filter(({ evidence }) => isWeaker(evidence, least))
+      .map((place) => issueOf(place, least, given)),
+  );
   if (issues.length > 0) throw new InputError(issues);
   return result;
 }

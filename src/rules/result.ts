@@ -1,5 +1,6 @@
 import type { Material, StandardSize } from "../conductor/index.js";
 import type { Citation, EditionYear, Evidence, Purpose, Readings, Role } from "../edition/index.js";
+import type { Marks } from "../input/given-result.js";
 import type { Governing, Step } from "../sizing/index.js";
 import type { Caution } from "./caution.js";
 
@@ -85,3 +86,18 @@ export interface SizingResult {
   readonly evidence: Evidence;
   readonly cautions: readonly Caution[];
 }
+
+/** By what a sizing result is known. */
+export const sizingResultMarks: Marks<SizingResult> = {
+  role: "text",
+  edition: "text",
+  name: "text",
+  material: "text",
+  outcome: "object",
+  requiredArea: "number",
+  steps: "list",
+  citation: "object",
+  readings: "list",
+  evidence: "text",
+  cautions: "list",
+};

@@ -4,6 +4,7 @@ import {
   smallestConductorFor,
   type TemperatureColumn,
 } from "../ampacity/index.js";
+import { readColumn } from "../ampacity/read.js";
 import {
   areaOf,
   type ConductorSize,
@@ -13,8 +14,11 @@ import {
   nextSizeUp,
   type StandardSize,
 } from "../conductor/index.js";
-import { type Citation, type EditionYear, weakestEvidence } from "../edition/index.js";
+import { readMaterial } from "../conductor/read.js";
+import { type Citation, type EditionYear, editionYears, weakestEvidence } from "../edition/index.js";
+import { member, type Reader, readAll, readOneOf } from "../input/reader.js";
 import { mulDivUp } from "../units/exact.js";
+import { readSupply } from "./read.js";
 import { conductorsOf } from "./sums.js";
 import type { Conductor, Supply } from "./supply.js";
 
@@ -44,6 +48,7 @@ const aluminumConductivityPercent = 61;
  * @param column - temperature column in which ampacities are compared
  * @returns one entry per different installed conductor of the other material. One that the table leaves
  *   out counts as the next larger that it has
+ * @throws {@link InputError} listing everything that is wrong in the arguments
  *
  * @example
  * ```ts
@@ -60,6 +65,7 @@ export function assumedConductors(
   material: Material,
   column: TemperatureColumn,
 ): readonly AssumedConductor[] {
+  readAll({ year, supply, material, column }, areArguments);
   const others = conductorsOf(supply).filter((one) => columnOf(one.material) !== columnOf(material));
   const different = others.filter((one, i) => others.findIndex((other) => isAlike(other, one)) === i);
   return different.map((installed) => {
@@ -76,6 +82,16 @@ export function assumedConductors(
       citation: { ...ampacity.citation, evidence },
     };
   });
+}
+
+function areArguments(at: Reader): true | undefined {
+  const read = [
+    readOneOf(member(at, "year"), editionYears),
+    readSupply(member(at, "supply")),
+    readMaterial(member(at, "material")),
+    readColumn(member(at, "column")),
+  ];
+  return read.every((one) => one !== undefined) || undefined;
 }
 
 /** Ampacity of a conductor; one that the table leaves out counts as the next larger that it has. */

@@ -1,4 +1,5 @@
 import { smallestConductorFor, type TemperatureColumn } from "../ampacity/index.js";
+import { readColumn } from "../ampacity/read.js";
 import { areaOf, type Material } from "../conductor/index.js";
 import { type EditionYear, editionYears } from "../edition/index.js";
 import {
@@ -14,6 +15,8 @@ import {
 } from "../input/reader.js";
 import { readMaterial } from "./read.js";
 import type { Supply } from "./supply.js";
+
+export { readColumn };
 
 /** A load for which no conductors are chosen yet. */
 export interface LoadRequirement {
@@ -82,11 +85,4 @@ function readLoad(at: Reader): LoadRequirement | undefined {
   const mostSets = optional(member(at, "mostSets"), (one) => readCount(one, "sets"));
   if (year === undefined || amperes === undefined || material === undefined) return undefined;
   return { year, amperes, material, ...(column && { column }), ...(mostSets && { mostSets }) };
-}
-
-/** Checks a temperature column in an input. */
-export function readColumn(at: Reader): TemperatureColumn | undefined {
-  const { value } = at;
-  if (value === 60 || value === 75 || value === 90) return value;
-  return refuse(at, "unknown-value", "60, 75 or 90", "name the column in degrees Celsius");
 }

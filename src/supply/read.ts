@@ -1,5 +1,5 @@
-import { type Material, materials } from "../conductor/index.js";
-import { readSize } from "../conductor/read.js";
+import { readMaterial, readSize } from "../conductor/read.js";
+import { mostPhases, mostSetEntries } from "../input/limits.js";
 import {
   member,
   optional,
@@ -7,16 +7,17 @@ import {
   readCount,
   readList,
   readObject,
-  readOneOf,
   readPositive,
   refuse,
 } from "../input/reader.js";
 import type { Conductor, Supply, SupplySet } from "./supply.js";
 
+export { readMaterial };
+
 /** Checks a supply in an input. */
 export function readSupply(at: Reader): Supply | undefined {
   if (!readObject(at, ["sets", "requiredForAmperes"])) return undefined;
-  const sets = readList(member(at, "sets"), readSet);
+  const sets = readList(member(at, "sets"), readSet, mostSetEntries);
   const required = optional(member(at, "requiredForAmperes"), (one) => readPositive(one, "amperes"));
   if (sets === undefined) return undefined;
   return areLikePhases(member(at, "sets"), sets)
@@ -37,11 +38,6 @@ export function areLikePhases(at: Reader, sets: readonly SupplySet[]): boolean {
   return false;
 }
 
-/** Checks a material in an input. */
-export function readMaterial(at: Reader): Material | undefined {
-  return readOneOf(at, materials);
-}
-
 function readSet(at: Reader): SupplySet | undefined {
   const phased = member(at, "phases").value !== undefined;
   if (!readObject(at, phased ? ["count", "phases"] : ["count", "size", "material"])) return undefined;
@@ -55,7 +51,8 @@ function readSet(at: Reader): SupplySet | undefined {
 }
 
 function readPhases(at: Reader): PhaseList | undefined {
-  const phases = readList(at, (one) => (one.value === null ? { conductor: null } : wrap(readConductor(one))));
+  const readPhase = (one: Reader) => (one.value === null ? { conductor: null } : wrap(readConductor(one)));
+  const phases = readList(at, readPhase, mostPhases);
   if (phases?.every(({ conductor }) => conductor === null)) {
     return refuse(at, "empty-list", "a conductor in at least one phase", "leave the set out if it has none");
   }

@@ -1,6 +1,8 @@
 import { areaOf, type ConductorColumn, columnOf } from "../conductor/index.js";
 import type { SumRule } from "../edition/index.js";
+import { readAll } from "../input/reader.js";
 import { mulExact } from "../units/exact.js";
+import { readSupply } from "./read.js";
 import type { Conductor, Supply, SupplySet } from "./supply.js";
 
 /** What one conductor adds to a sum; its own area unless it is replaced by an assumed conductor. */
@@ -12,6 +14,7 @@ export type AreaOfConductor = (conductor: Conductor) => number;
  *
  * @param supply - ungrounded conductors
  * @returns circular mils
+ * @throws {@link InputError} listing everything that is wrong in the supply
  *
  * @example
  * ```ts
@@ -22,7 +25,7 @@ export type AreaOfConductor = (conductor: Conductor) => number;
  * ```
  */
 export function correspondingSum(supply: Supply): number {
-  return sumOf(supply, "corresponding");
+  return sumOf(readAll(supply, readSupply), "corresponding");
 }
 
 /**
@@ -30,6 +33,7 @@ export function correspondingSum(supply: Supply): number {
  *
  * @param supply - ungrounded conductors
  * @returns circular mils
+ * @throws {@link InputError} listing everything that is wrong in the supply
  *
  * @example
  * ```ts
@@ -40,7 +44,7 @@ export function correspondingSum(supply: Supply): number {
  * ```
  */
 export function sumOfLargest(supply: Supply): number {
-  return sumOf(supply, "largest");
+  return sumOf(readAll(supply, readSupply), "largest");
 }
 
 /** The sum that a rule names, with each conductor counted by `area`. */

@@ -1,10 +1,10 @@
-import { member, type Reader, readAll, readObject, readPositive, refuse } from "../input/reader.js";
+import { member, type Reader, readAll, readBetween, readObject, refuse } from "../input/reader.js";
 
 /** What stands on the nameplate of a transformer. */
 export interface TransformerRating {
-  /** Apparent power in kilovolt-amperes. */
+  /** Apparent power in kilovolt-amperes, from 0.001 to 10,000,000. */
   readonly kva: number;
-  /** Volts of the side that is asked for, from line to line. */
+  /** Volts of the side that is asked for, from line to line; from 1 to 1,000,000. */
   readonly volts: number;
   /** Phases of the transformer. */
   readonly phases: 1 | 3;
@@ -35,8 +35,8 @@ export function transformerCurrent(rating: TransformerRating): number {
 
 function readRating(at: Reader): TransformerRating | undefined {
   if (!readObject(at, ["kva", "volts", "phases"])) return undefined;
-  const kva = readPositive(member(at, "kva"), "kilovolt-amperes");
-  const volts = readPositive(member(at, "volts"), "volts");
+  const kva = readBetween(member(at, "kva"), "kilovolt-amperes", 0.001, 10_000_000);
+  const volts = readBetween(member(at, "volts"), "volts", 1, 1_000_000);
   const phases = readPhases(member(at, "phases"));
   if (kva === undefined || volts === undefined || phases === undefined) return undefined;
   return { kva, volts, phases };

@@ -1,14 +1,20 @@
+import { member, type Reader, readAll, readBetween, readOneOf } from "../input/reader.js";
+
 /**
  * Area of metal in circular mils. Always a whole number: one circular mil is the area of a circle one mil
  * (0.001 in.) across, and every tabulated conductor has a whole number of them.
  */
 export type CircularMils = number;
 
-/** Units in which an area can be shown. */
-export type AreaUnit = "cmil" | "kcmil" | "mm2" | "in2";
-
 const squareInchesPerCircularMil = Math.PI / 4 / 1e6;
 const squareMillimetresPerSquareInch = 25.4 * 25.4;
+const mostSquareInches = 1_000_000;
+
+/** Units in which an area can be shown. */
+export const areaUnits = ["cmil", "kcmil", "mm2", "in2"] as const;
+
+/** One of the units in which an area can be shown. */
+export type AreaUnit = (typeof areaUnits)[number];
 
 /**
  * Converts circular mils to square millimetres: 1 cmil = pi/4 x (0.0254 mm)2 (NIST SP 811, Appendix B).
@@ -16,6 +22,7 @@ const squareMillimetresPerSquareInch = 25.4 * 25.4;
  *
  * @param area - circular mils
  * @returns square millimetres, not rounded
+ * @throws {@link InputError} for anything but a number within exact whole numbers
  *
  * @example
  * ```ts
@@ -32,6 +39,7 @@ export function toSquareMillimetres(area: CircularMils): number {
  *
  * @param area - circular mils
  * @returns square inches, not rounded
+ * @throws {@link InputError} for anything but a number within exact whole numbers
  *
  * @example
  * ```ts
@@ -40,7 +48,7 @@ export function toSquareMillimetres(area: CircularMils): number {
  * ```
  */
 export function toSquareInches(area: CircularMils): number {
-  return area * squareInchesPerCircularMil;
+  return readAll(area, readArea) * squareInchesPerCircularMil;
 }
 
 /**
@@ -49,6 +57,7 @@ export function toSquareInches(area: CircularMils): number {
  *
  * @param squareInches - area in square inches, for example width x thickness of a bus bar
  * @returns circular mils
+ * @throws {@link InputError} for anything but a number from 0 to 1,000,000
  *
  * @example
  * ```ts
@@ -57,7 +66,8 @@ export function toSquareInches(area: CircularMils): number {
  * ```
  */
 export function fromSquareInches(squareInches: number): CircularMils {
-  return Math.floor(squareInches / squareInchesPerCircularMil);
+  const read = readAll(squareInches, (at) => readBetween(at, "square inches", 0, mostSquareInches));
+  return Math.floor(read / squareInchesPerCircularMil);
 }
 
 /**
@@ -66,6 +76,7 @@ export function fromSquareInches(squareInches: number): CircularMils {
  * @param area - circular mils
  * @param unit - unit to show; circular mils unless told
  * @returns for example `"250,000 cmil"`, `"250 kcmil"`, `"126.7 mm2"`, `"0.196 in2"`
+ * @throws {@link InputError} for anything but a number within exact whole numbers and one of these units
  *
  * @example
  * ```ts
@@ -76,6 +87,11 @@ export function fromSquareInches(squareInches: number): CircularMils {
  * ```
  */
 export function formatArea(area: CircularMils, unit: AreaUnit = "cmil"): string {
+  readAll({ area, unit }, (at) => {
+    const isArea = readArea(member(at, "area")) !== undefined;
+    const known = readOneOf(member(at, "unit"), areaUnits);
+    return isArea ? known : undefined;
+  });
   switch (unit) {
     case "cmil":
       return `${area.toLocaleString("en-US")} cmil`;
@@ -86,4 +102,9 @@ export function formatArea(area: CircularMils, unit: AreaUnit = "cmil"): string 
     case "in2":
       return `${toSquareInches(area).toFixed(3)} in2`;
   }
+}
+
+/** Checks circular mils; a difference of areas may be negative. */
+function readArea(at: Reader): CircularMils | undefined {
+  return readBetween(at, "circular mils", Number.MIN_SAFE_INTEGER, Number.MAX_SAFE_INTEGER);
 }

@@ -2,6 +2,7 @@ import {
   areaOf,
   compareSizes,
   conductorSizes,
+  InputError,
   isStandardSize,
   nextSizeDown,
   nextSizeUp,
@@ -72,6 +73,6 @@ describe("order of sizes", () => {
   });
 
   it("refuses what is not a size", () => {
-    expect(() => areaOf("5 AWG" as never)).toThrow(TypeError);
+    expect(() => areaOf("5 AWG" as never)).toThrow(InputError);
   });
 });

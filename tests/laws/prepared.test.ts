@@ -39,7 +39,7 @@ describe.each(jumperRoles)("prepared: %s", (role) => {
         const sets = input.supply.sets.reduce((sum, { count }) => sum + count, 0);
         const assumed = areaOfStep(full, "assumed");
         expect(prepared.needsAssumedArea(installed, sets)).toBe(assumed !== undefined);
-        expect(prepared.requiredArea(installed, assumed ?? Number.NaN, sets)).toBe(full.requiredArea);
+        expect(prepared.requiredArea(installed, assumed ?? 0, sets)).toBe(full.requiredArea);
       }),
       { numRuns: 2000 },
     );

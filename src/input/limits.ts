@@ -1,0 +1,16 @@
+/**
+ * Limits that no real building meets. They keep every product an exact whole number and every cost within bounds; an input beyond one
+ * of them is refused with the limit in the error.
+ */
+
+/** Alike things that one entry counts: sets in parallel, raceways, conductors. */
+export const mostOfACount = 100;
+
+/** Entries of sets that one supply lists. */
+export const mostSetEntries = 20;
+
+/** Phases of a system. */
+export const mostPhases = 3;
+
+/** Items of any other list. */
+export const mostItems = 2000;

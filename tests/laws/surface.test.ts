@@ -1,0 +1,268 @@
+import {
+  amend,
+  ampacityOf,
+  areaOf,
+  assumedConductors,
+  buildSchedule,
+  columnOf,
+  compareDrawing,
+  compareEditions,
+  compareSizes,
+  correspondingSum,
+  explain,
+  fingerprintOf,
+  formatArea,
+  fromSquareInches,
+  InputError,
+  type Issue,
+  nextSizeUp,
+  parseSize,
+  pictureOf,
+  prepareMainBondingJumper,
+  rectangularBarsFor,
+  reportAsHtml,
+  requireEvidence,
+  rowsToCsv,
+  sizeEquipmentGroundingConductor,
+  sizeMainBondingJumper,
+  smallestConductorFor,
+  standardSizeFor,
+  sumOfLargest,
+  toSquareMillimetres,
+  transformerCurrent,
+  weakestEvidence,
+  writeSchedule,
+} from "bondmil";
+import { corpusCases, judgeCase, runCorpus } from "bondmil/corpus";
+import { bondingConductor, rowsIn } from "bondmil/tables";
+import { describe, expect, it } from "vitest";
+import { drawing, service } from "../installation/drawings.js";
+
+/** What is refused in arguments of whatever type: code and path of every issue. */
+function refusedBy<A extends readonly unknown[]>(call: (...args: never[]) => unknown, ...args: A): string[] {
+  try {
+    call(...(args as unknown as never[]));
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return error.issues.map(({ code, path }: Issue) => `${path}: ${code}`);
+  }
+  return [];
+}
+
+const code = { year: "2023" } as const;
+const supply = { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] } as const;
+const result = sizeMainBondingJumper({ code, supply, jumper: { material: "copper" } });
+
+describe("helpers refuse what they cannot answer", () => {
+  it.each([
+    ["a column as text", smallestConductorFor, ["2023", 340, "aluminum", "75"], ["column: unknown-value"]],
+    ["a column of no table", ampacityOf, ["2023", "600 kcmil", "aluminum", 80], ["column: unknown-value"]],
+    [
+      "an edition and a size",
+      ampacityOf,
+      [2023, "600", "lead", 75],
+      ["size: unknown-size", "year: unknown-value", "material: unknown-value"],
+    ],
+    [
+      "a current of no amperes",
+      smallestConductorFor,
+      ["2023", Number.NaN, "copper", 75],
+      ["amperes: out-of-range"],
+    ],
+    ["a material in capitals", columnOf, ["Copper"], [": unknown-value"]],
+    [
+      "a negative count",
+      correspondingSum,
+      [{ sets: [{ count: -1, size: "4 AWG", material: "copper" }] }],
+      ["sets[0].count: not-positive"],
+    ],
+    [
+      "a negative count",
+      sumOfLargest,
+      [{ sets: [{ count: -1, size: "4 AWG", material: "copper" }] }],
+      ["sets[0].count: not-positive"],
+    ],
+    ["a supply that is none", assumedConductors, ["2023", undefined, "copper", 75], ["supply: missing"]],
+    ["no size", areaOf, [undefined], [": missing"]],
+    ["a size without its unit", nextSizeUp, ["4/0"], [": unknown-size"]],
+    ["a size beside one", compareSizes, ["4 AWG", "x"], [": unknown-size"]],
+    ["no number", standardSizeFor, [Number.NaN], [": out-of-range"]],
+    ["a negative area", standardSizeFor, [-1], [": not-positive"]],
+    ["an area as text", formatArea, ["250000"], ["area: wrong-type"]],
+    ["an unknown unit", formatArea, [250_000, "m2"], ["unit: unknown-value"]],
+    ["no number", toSquareMillimetres, [Number.NaN], [": out-of-range"]],
+    ["an area beyond all bars", fromSquareInches, [1e308], [": out-of-range"]],
+    ["an area beyond all bars", rectangularBarsFor, [1e308], [": out-of-range"]],
+    [
+      "extremes of a nameplate",
+      transformerCurrent,
+      [{ kva: 1e308, volts: 5e-324, phases: 3 }],
+      ["kva: out-of-range", "volts: out-of-range"],
+    ],
+    ["a level that is none", weakestEvidence, [["single", "sure"]], [": unknown-value"]],
+    ["no list of levels", weakestEvidence, ["single"], [": wrong-type"]],
+    ["rows that are none", rowsToCsv, [[{ a: 1 }, 7]], ["[1]: wrong-type"]],
+    ["cells that are none", rowsToCsv, [[{ a: { b: 1 } }]], ["[0].a: wrong-type"]],
+    ["an amendment of nothing", amend, [undefined], [": missing"]],
+    ["a long text", parseSize, [" ".repeat(60_000)], [": out-of-range"]],
+  ] as const)("%s (%#)", (_, call, args, faults) => {
+    expect(refusedBy(call, ...args)).toEqual(faults);
+  });
+
+  it("answers as before what is right", () => {
+    expect(smallestConductorFor("2023", 340, "aluminum", 75)).toBe("600 kcmil");
+    expect(formatArea(-13_400)).toBe("-13,400 cmil");
+    expect(rectangularBarsFor(1e12)).toHaveLength(5);
+  });
+
+  it("refuses areas that are no areas in a prepared loop", () => {
+    const one = prepareMainBondingJumper({ code, supply: "copper", jumper: "copper" });
+    if (one.kind !== "by-area") throw new Error("one material");
+    expect(one.requiredArea(1_800_000)).toBe(225_000);
+    for (const area of [Number.NaN, 0, -1, 0.5, 2 ** 53, "1"]) {
+      expect(refusedBy(one.requiredArea, area)).toEqual(["supplyArea: out-of-range"]);
+    }
+    const two = prepareMainBondingJumper({ code, supply: "aluminum", jumper: "copper" });
+    if (two.kind !== "by-assumed-area") throw new Error("two materials");
+    expect(refusedBy(two.requiredArea, 1_800_000, Number.NaN, 3)).toEqual(["assumedArea: out-of-range"]);
+    expect(refusedBy(two.needsAssumedArea, 1_800_000, 0)).toEqual(["sets: out-of-range"]);
+  });
+});
+
+describe("functions that take a result", () => {
+  it("refuse something else, and a result that was cut or changed", () => {
+    expect(refusedBy(requireEvidence, undefined, "single")).toEqual([": missing"]);
+    expect(refusedBy(requireEvidence, supply, "single")).toContain("steps: missing");
+    expect(refusedBy(explain, { ...result, steps: [null] })).toEqual([": wrong-type"]);
+    expect(refusedBy(explain, { ...result, requiredArea: Number.NaN })).toEqual(["requiredArea: wrong-type"]);
+    expect(refusedBy(explain, { ...result, steps: new Array(2 ** 32 - 1) })).toEqual(["steps: wrong-type"]);
+    expect(refusedBy(writeSchedule, result)).toContain("conductors: missing");
+    expect(explain(JSON.parse(JSON.stringify(result)))).toBe(explain(result));
+  });
+
+  it("name the error behind a broken result", () => {
+    try {
+      explain({ ...result, steps: [null as never] });
+      expect.unreachable();
+    } catch (error) {
+      expect((error as InputError).cause).toBeInstanceOf(TypeError);
+    }
+  });
+
+  it("refuse a sizing function that gives no result", () => {
+    const request = { input: { supply, jumper: { material: "copper" } } } as const;
+    expect(refusedBy(compareEditions, { ...request, size: () => undefined })).toEqual([]);
+    const entries = compareEditions({ ...request, size: () => undefined as never });
+    expect(entries.every(({ refused }) => refused?.[0]?.code === "missing")).toBe(true);
+    expect(refusedBy(compareEditions, undefined)).toEqual([": missing"]);
+    expect(refusedBy(compareEditions, { size: sizeMainBondingJumper, input: 7 })).toEqual([
+      "input: wrong-type",
+    ]);
+  });
+});
+
+describe("limits that no building meets", () => {
+  const sets = (count: number, entries: number) => ({
+    sets: Array.from({ length: entries }, () => ({ count, size: "2000 kcmil", material: "copper" })),
+  });
+
+  it("are those of the document for one supply too", () => {
+    const asked = (one: object) =>
+      refusedBy(sizeMainBondingJumper, { code, supply: one, jumper: { material: "copper" } });
+    const drawn = (one: object) => {
+      const run = { id: "R1", from: "U1", to: "D1", supply: one as never };
+      return refusedBy(buildSchedule, drawing({ services: [service({ runs: [run] })] }));
+    };
+    const at = "services[0].runs[0].supply";
+    expect([asked(sets(100, 20)), drawn(sets(100, 20))]).toEqual([[], []]);
+    expect([asked(sets(101, 1)), drawn(sets(101, 1))]).toEqual([
+      ["supply.sets[0].count: out-of-range"],
+      [`${at}.sets[0].count: out-of-range`],
+    ]);
+    expect([asked(sets(1, 21)), drawn(sets(1, 21))]).toEqual([
+      ["supply.sets: out-of-range"],
+      [`${at}.sets: out-of-range`],
+    ]);
+    expect(asked({ sets: new Array(2 ** 32 - 1) })).toEqual(["supply.sets: out-of-range"]);
+  });
+
+  it("keep the largest increase within exact whole numbers", () => {
+    const circuit = {
+      device: { amperes: 6000 },
+      conductors: sets(100, 20),
+      increasedFrom: {
+        conductors: { sets: [{ count: 1, size: "14 AWG", material: "copper" }] },
+        reason: "voltage-drop",
+      },
+    };
+    const input = { code, circuits: [circuit], conductor: { material: "copper" } };
+    expect(refusedBy(sizeEquipmentGroundingConductor, input)).toEqual([]);
+  });
+
+  it("end a fingerprint of what holds itself, doubles with each level, or is no JSON", () => {
+    const circle: Record<string, unknown> = {};
+    circle["own"] = circle;
+    expect(refusedBy(fingerprintOf, circle)).toEqual([": out-of-range"]);
+    let doubling: unknown = "x".repeat(1_000_000);
+    for (let level = 0; level < 60; level += 1) doubling = { one: doubling, other: doubling };
+    expect(refusedBy(fingerprintOf, doubling)).toEqual([": out-of-range"]);
+    expect(refusedBy(fingerprintOf, { a: [1, Number.NaN] })).toEqual(["a[1]: wrong-type"]);
+    expect(refusedBy(fingerprintOf, { a: 10n })).toEqual(["a: wrong-type"]);
+    expect(refusedBy(fingerprintOf, { a: new Date(0) })).toEqual(["a: wrong-type"]);
+    expect(refusedBy(fingerprintOf, undefined)).toEqual([": wrong-type"]);
+  });
+
+  it("end a comparison of more arrangements than anybody reads", () => {
+    const runs = Array.from({ length: 60 }, (_, i) => ({
+      id: `R${i}`,
+      from: "U1",
+      to: `D${i}`,
+      supply: { sets: [{ count: 2, size: "500 kcmil", material: "copper" }] } as never,
+      raceways: { count: 2, kind: "nonflexible-metal" } as const,
+    }));
+    const disconnects = runs.map(
+      ({ to }) => ({ id: to, designation: "service-disconnect", amperes: 400 }) as const,
+    );
+    const one = drawing({ services: [service({ runs, disconnects, electrodes: [] })] });
+    expect(refusedBy(compareDrawing, { by: "arrangement", drawing: one })).toEqual(["drawing: out-of-range"]);
+  });
+
+  it("end a picture of circuits one behind the other, and lists that only say to be long", () => {
+    const circuits = Array.from({ length: 2000 }, (_, i) => ({
+      id: `C${i}`,
+      from: i === 0 ? "P" : `C${i - 1}`,
+      to: `x${i}`,
+      device: { amperes: 100 },
+      wiring: "raceway" as const,
+    }));
+    const chain = drawing({ existing: [{ id: "P" }], circuits });
+    expect(buildSchedule(chain).conductors).toHaveLength(2000);
+    expect(refusedBy(pictureOf, chain)).toEqual(["circuits: out-of-range"]);
+    expect(refusedBy(reportAsHtml, chain)).toEqual(["circuits: out-of-range"]);
+    expect(refusedBy(buildSchedule, { ...chain, generators: new Array(2 ** 32 - 1) })).toEqual([
+      "generators: out-of-range",
+    ]);
+  });
+
+  it("list a hundred unknown keys of an object at most", () => {
+    const many = Object.fromEntries(Array.from({ length: 5000 }, (_, i) => [`key ${i}`, 1]));
+    expect(refusedBy(transformerCurrent, { ...many, kva: 75, volts: 208, phases: 3 })).toHaveLength(100);
+  });
+});
+
+describe("the other entries of the package", () => {
+  it("refuse with the one error of bondmil", () => {
+    expect(refusedBy(runCorpus, 7)).toEqual(["implementation: wrong-type"]);
+    expect(refusedBy(corpusCases, { role: "nothing" })).toEqual(["role: unknown-value"]);
+    expect(refusedBy(rowsIn, bondingConductor, "2024")).toEqual(["edition: unknown-value"]);
+    expect(refusedBy(rowsIn, {}, "2023")).toContain("columns: missing");
+    const [one] = corpusCases({ role: "main-bonding-jumper" });
+    expect(refusedBy(judgeCase, one, "4 AWG")).toEqual(["given: wrong-type"]);
+    expect(refusedBy(judgeCase, { ...one, check: {} }, { size: "4 AWG" })).toEqual([": wrong-type"]);
+  });
+
+  it("takes an answer in other words as none", () => {
+    const rows = runCorpus(() => "4 AWG" as never, { role: "intersystem-bonding-conductor" });
+    expect(rows.every(({ verdict }) => verdict === "missed")).toBe(true);
+  });
+});
