@@ -2,10 +2,11 @@ import { InputError, type IssueCode } from "../input/input-error.js";
 import { isPlainObject, isScalar } from "../input/plain-data.js";
 import { show } from "../input/reader.js";
 
-/** The offset and the prime of 64-bit FNV-1a, in two halves of 32 bits; the prime is 2^40 + `low`. */
-const offset = { high: 0xcbf29ce4, low: 0x84222325 } as const;
-const low = 0x1b3;
-const half = 0x1_0000_0000;
+/** The offset of 64-bit FNV-1a in digits of 16 bits, the lowest first, so that no product leaves the integers that are fast. */
+const offset = [0x2325, 0x8422, 0x9ce4, 0xcbf2] as const;
+
+/** The prime of 64-bit FNV-1a is 2^40 and this. */
+const prime = 0x1b3;
 
 /** Deepest nesting that is walked: data that holds itself never ends. */
 const deepest = 100;
@@ -29,16 +30,15 @@ const mostCharacters = 2 ** 28;
  * ```
  */
 export function fingerprintOf(data: unknown): string {
-  const hash: Hash = { high: offset.high, low: offset.low, characters: 0, waiting: "" };
+  const hash: Hash = { digits: offset, characters: 0, waiting: "" };
   writeCanonical(data, [], (text) => take(hash, text));
   mix(hash);
-  const digits = [hash.high, hash.low].map((one) => one.toString(16).padStart(8, "0")).join("");
-  return [0, 4, 8, 12].map((at) => digits.slice(at, at + 4)).join("-");
+  const digits = [...hash.digits].reverse().map((one) => one.toString(16).padStart(4, "0"));
+  return digits.join("-");
 }
 
 interface Hash {
-  high: number;
-  low: number;
+  digits: readonly [number, number, number, number];
   characters: number;
   /** Text that is not mixed in yet, so that many short pieces go as one. */
   waiting: string;
@@ -58,12 +58,16 @@ function take(hash: Hash, text: string): void {
 }
 
 function mix(hash: Hash): void {
+  let [first, second, third, fourth] = hash.digits;
   for (const byte of encoder.encode(hash.waiting)) {
-    const mixed = (hash.low ^ byte) >>> 0;
-    const product = mixed * low;
-    hash.low = product >>> 0;
-    hash.high = (hash.high * low + Math.floor(product / half) + mixed * 0x100) % half;
+    first ^= byte;
+    const low = first * prime;
+    const next = second * prime + (low >>> 16);
+    const high = third * prime + (first << 8) + (next >>> 16);
+    fourth = (fourth * prime + (second << 8) + (high >>> 16)) & 0xffff;
+    [first, second, third] = [low & 0xffff, next & 0xffff, high & 0xffff];
   }
+  hash.digits = [first, second, third, fourth];
   hash.waiting = "";
 }
 

@@ -86,6 +86,7 @@ export interface DrawingInCode {
 export const scheduleMarks: Marks<Schedule> = {
   title: "text",
   edition: "text",
+  violations: "list",
   conductors: "list",
   cautions: "list",
   notSized: "list",
