@@ -12,7 +12,7 @@ const beyond = [
   "references to nothing, and boxes and disconnects that no run reaches from the source",
   "circles of runs, of electrodes, and of circuits",
   "sets that the raceways of a run cannot share evenly",
-  "sets that list different numbers of phases, or none",
+  "sets that list different numbers of phases, or none, and more than 2000 sets in one supply",
   "an impedance without impedance grounding, or the other way round; a grounding that the connection does not allow",
   "a ring electrode without the size of its conductor, one below the least size, or such a size for another electrode",
   "a service without service disconnect; what bonds a disconnect, given where it is service equipment or missing where it is not",

@@ -1,1 +1,2 @@
-export { type Ampacity, ampacityOf, smallestConductorFor, type TemperatureColumn } from "./raceway.js";
+export { type Ampacity, ampacityOf, smallestConductorFor } from "./raceway.js";
+export type { TemperatureColumn } from "./read.js";

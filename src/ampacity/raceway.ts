@@ -9,10 +9,7 @@ import { readMaterial, readSize } from "../conductor/read.js";
 import { type Citation, type EditionYear, editionYears } from "../edition/index.js";
 import { racewayAmpacity } from "../edition/tables/raceway-ampacity.generated.js";
 import { member, type Reader, readAll, readOneOf, readPositive } from "../input/reader.js";
-import { readColumn } from "./read.js";
-
-/** Temperature column of the ampacity table, degrees Celsius. */
-export type TemperatureColumn = 60 | 75 | 90;
+import { readColumn, type TemperatureColumn } from "./read.js";
 
 const columns = [60, 75, 90] as const;
 

@@ -1,5 +1,7 @@
 import { type Reader, refuse } from "../input/reader.js";
-import type { TemperatureColumn } from "./raceway.js";
+
+/** Temperature column of the ampacity table, degrees Celsius. */
+export type TemperatureColumn = 60 | 75 | 90;
 
 /** Checks a temperature column in an input. */
 export function readColumn(at: Reader): TemperatureColumn | undefined {

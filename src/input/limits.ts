@@ -7,7 +7,10 @@
 export const mostOfACount = 100;
 
 /** Entries of sets that one supply lists. */
-export const mostSetEntries = 20;
+export const mostSetEntries = 100;
+
+/** Sets of one supply in all its entries: as many of the largest conductor keep an increase in proportion exact. */
+export const mostSets = 2000;
 
 /** Phases of a system. */
 export const mostPhases = 3;

@@ -146,6 +146,17 @@ export function readPositive(at: Reader, what: string): number | undefined {
   return at.value;
 }
 
+/** Checks for a text, which may be empty. */
+export function readText(at: Reader, what: string): string | undefined {
+  if (typeof at.value === "string") return at.value;
+  return refuse(
+    at,
+    at.value === undefined ? "missing" : "wrong-type",
+    `a text for ${what}`,
+    "give it as text",
+  );
+}
+
 /** Checks for a name that is not empty. */
 export function readName(at: Reader, what: string): string | undefined {
   if (typeof at.value === "string" && at.value.trim() !== "") return at.value;

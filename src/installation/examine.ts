@@ -77,8 +77,8 @@ function nestingFaults(data: unknown): readonly Fault[] {
       }
       seen.add(value);
       if (Array.isArray(value) && value.length > mostObjects) {
-        const expected = `a list of at most ${mostObjects} items`;
-        return [fault("out-of-range", keys, expected, value.length, "divide the drawing")];
+        const expected = `lists of at most ${mostObjects} items`;
+        return [fault("out-of-range", [], expected, value.length, "divide the drawing")];
       }
       for (const [key, one] of Object.entries(value)) {
         if (!Array.isArray(value) && key in Object.prototype) {

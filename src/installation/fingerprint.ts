@@ -12,7 +12,7 @@ const prime = 0x1b3;
 const deepest = 100;
 
 /** Most characters of canonical JSON: what is shared within the data is written again at every place. */
-const mostCharacters = 2 ** 28;
+const mostCharacters = 2 ** 27;
 
 /**
  * Short mark of plain data: 64-bit FNV-1a over its canonical JSON (keys sorted, no spaces, UTF-8), as four groups of four
@@ -21,7 +21,7 @@ const mostCharacters = 2 ** 28;
  * @param data - plain JSON data
  * @returns for example `af63-dc4c-8601-ec8c`
  * @throws {@link InputError} for what JSON cannot write, naming its place; for more than 100 levels, as of data that holds itself; and for
- *   more than 268,435,456 characters
+ *   more than 134,217,728 characters
  *
  * @example
  * ```ts

@@ -4,12 +4,13 @@ import { type Code, readCode } from "../edition/index.js";
 import { ringElectrodeLeast } from "../edition/tables/named-sizes.generated.js";
 import { intersystemBusbarExists } from "../edition/tables/placements.generated.js";
 import type { Issue } from "../input/input-error.js";
+import { mostSets } from "../input/limits.js";
 import { terminationColumn } from "../rules/load.js";
 import { ratingOf } from "../rules/protected-circuit.js";
 import { largestRating } from "../rules/rating-table.js";
 import { carriesMoreThan, mostControlTransformerAmperes } from "../rules/small-supplies.js";
 import type { SupplySet } from "../supply/index.js";
-import { conductorsOf } from "../supply/sums.js";
+import { conductorsOf, countSets } from "../supply/sums.js";
 import type { Drawing } from "./document.js";
 import { type Fault, fault, type Keys, keysOf } from "./fault.js";
 import { type DrawnSupply, joined, racewaysOf, supplyForLoad, supplyOf } from "./supplies.js";
@@ -134,7 +135,14 @@ function setFaults(sets: readonly SupplySet[], keys: Keys): readonly Fault[] {
         : [],
     ),
     ...unlikePhases(sets, keys),
+    ...tooManySets(sets, keys),
   ];
+}
+
+function tooManySets(sets: readonly SupplySet[], keys: Keys): readonly Fault[] {
+  const count = countSets({ sets });
+  if (count <= mostSets) return [];
+  return [fault("out-of-range", keys, `at most ${mostSets} sets together`, count, "divide the supply")];
 }
 
 /** Sets that are added phase by phase list the same phases. */

@@ -8,7 +8,7 @@ import type {
 import { readingComparisonMarks } from "../comparison/comparison.js";
 import { useResult } from "../input/given-result.js";
 import type { Issue } from "../input/input-error.js";
-import { member, readAll, readName } from "../input/reader.js";
+import { member, readAll, readText } from "../input/reader.js";
 import type { Caution } from "../rules/caution.js";
 import type { ReadingUsed } from "../rules/result.js";
 import type { Step } from "../sizing/index.js";
@@ -42,7 +42,7 @@ import { cautionWords, standingCautions } from "./words.js";
  * ```
  */
 export function writeEditions(comparison: EditionComparison, title: string): string {
-  const heading = readAll({ title }, (at) => readName(member(at, "title"), "the heading"));
+  const heading = readAll({ title }, (at) => readText(member(at, "title"), "the heading"));
   return useResult({ comparison }, "compareEditions", { comparison: "list" }, (given) =>
     editionsPage(given.comparison, heading),
   );
@@ -92,7 +92,7 @@ function editionsPage(comparison: EditionComparison, title: string): string {
  * ```
  */
 export function writeReadings(comparison: ReadingComparison, title: string): string {
-  const heading = readAll({ title }, (at) => readName(member(at, "title"), "the heading"));
+  const heading = readAll({ title }, (at) => readText(member(at, "title"), "the heading"));
   return useResult(comparison, "compareReadings", readingComparisonMarks, (given) =>
     readingsPage(given, heading),
   );

@@ -7,7 +7,7 @@ import type {
 import { arrangementMarks } from "../arrangement/arrangement.js";
 import { rectangularBarsFor } from "../engineering/rectangular-bar.js";
 import { useResult } from "../input/given-result.js";
-import { member, readAll, readName } from "../input/reader.js";
+import { member, readAll, readText } from "../input/reader.js";
 import type { Caution } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
 import { formatArea } from "../units/area.js";
@@ -59,7 +59,7 @@ const standingWords: Readonly<Record<Arrangement["standing"], string>> = {
  * ```
  */
 export function writeArrangements(comparison: ArrangementComparison, title: string): string {
-  const heading = readAll({ title }, (at) => readName(member(at, "title"), "the heading"));
+  const heading = readAll({ title }, (at) => readText(member(at, "title"), "the heading"));
   return useResult(comparison, "a function of arrangements", arrangementMarks, (given) =>
     arrangementsText(given, heading),
   );

@@ -1,13 +1,7 @@
-import {
-  type Citation,
-  type CitedEvidence,
-  type Evidence,
-  evidenceLevels,
-  weakestEvidence,
-} from "../edition/index.js";
+import { type Citation, type CitedEvidence, type Evidence, evidenceLevels } from "../edition/index.js";
 import { useResult } from "../input/given-result.js";
 import { InputError, type Issue } from "../input/input-error.js";
-import { member, readAll, readOneOf } from "../input/reader.js";
+import { member, readAll, readOneOf, show } from "../input/reader.js";
 import type { Step } from "../sizing/index.js";
 import { type SizingResult, sizingResultMarks } from "./result.js";
 
@@ -105,7 +99,7 @@ function issueOf(
     code: "evidence-too-weak",
     path,
     expected: `at least ${least}`,
-    received: evidence,
+    received: typeof evidence === "string" ? evidence : show(evidence),
     message: `${section} in the ${edition} edition decides ${decides}, and what is known of it is ${evidence}, not ${least}; read it in that edition, or accept ${evidence}`,
   };
 }

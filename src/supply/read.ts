@@ -1,5 +1,5 @@
 import { readMaterial, readSize } from "../conductor/read.js";
-import { mostPhases, mostSetEntries } from "../input/limits.js";
+import { mostPhases, mostSetEntries, mostSets } from "../input/limits.js";
 import {
   member,
   optional,
@@ -20,9 +20,15 @@ export function readSupply(at: Reader): Supply | undefined {
   const sets = readList(member(at, "sets"), readSet, mostSetEntries);
   const required = optional(member(at, "requiredForAmperes"), (one) => readPositive(one, "amperes"));
   if (sets === undefined) return undefined;
-  return areLikePhases(member(at, "sets"), sets)
+  return areLikePhases(member(at, "sets"), sets) && areFewEnough(member(at, "sets"), sets)
     ? { sets, ...(required === undefined ? {} : { requiredForAmperes: required }) }
     : undefined;
+}
+
+function areFewEnough(at: Reader, sets: readonly SupplySet[]): boolean {
+  if (sets.reduce((sum, { count }) => sum + count, 0) <= mostSets) return true;
+  refuse(at, "out-of-range", `at most ${mostSets} sets together`, "divide the supply");
+  return false;
 }
 
 /** Checks that all phased sets list the same phases, so that corresponding conductors can be added. */

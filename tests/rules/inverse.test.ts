@@ -194,9 +194,7 @@ describe("the largest supply", () => {
         const needsAssumed = (supply: number): boolean =>
           prepared.kind === "by-assumed-area" && prepared.needsAssumedArea(supply, 2);
         const required = (supply: number): number =>
-          prepared.kind === "by-area"
-            ? prepared.requiredArea(supply)
-            : prepared.requiredArea(supply, Number.NaN, 2);
+          prepared.kind === "by-area" ? prepared.requiredArea(supply) : prepared.requiredArea(supply, 0, 2);
         const next = (largest ?? 0) + 1;
         if (largest !== null) {
           expect(needsAssumed(largest)).toBe(false);

@@ -179,7 +179,12 @@ describe("limits that no building meets", () => {
       ["supply.sets[0].count: out-of-range"],
       [`${at}.sets[0].count: out-of-range`],
     ]);
-    expect([asked(sets(1, 21)), drawn(sets(1, 21))]).toEqual([
+    expect([asked(sets(1, 100)), drawn(sets(1, 100))]).toEqual([[], []]);
+    expect([asked(sets(1, 101)), drawn(sets(1, 101))]).toEqual([
+      ["supply.sets: out-of-range"],
+      [`${at}.sets: out-of-range`],
+    ]);
+    expect([asked(sets(100, 21)), drawn(sets(100, 21))]).toEqual([
       ["supply.sets: out-of-range"],
       [`${at}.sets: out-of-range`],
     ]);
@@ -240,7 +245,7 @@ describe("limits that no building meets", () => {
     expect(refusedBy(pictureOf, chain)).toEqual(["circuits: out-of-range"]);
     expect(refusedBy(reportAsHtml, chain)).toEqual(["circuits: out-of-range"]);
     expect(refusedBy(buildSchedule, { ...chain, generators: new Array(2 ** 32 - 1) })).toEqual([
-      "generators: out-of-range",
+      ": out-of-range",
     ]);
   });
 
