@@ -6,8 +6,8 @@
 /** Alike things that one entry counts: sets in parallel, raceways, conductors. */
 export const mostOfACount = 100;
 
-/** Entries of sets that one supply lists. */
-export const mostSetEntries = 100;
+/** Entries of sets that one supply lists: those of all the runs of a system together. */
+export const mostSetEntries = 2000;
 
 /** Sets of one supply in all its entries: as many of the largest conductor keep an increase in proportion exact. */
 export const mostSets = 2000;

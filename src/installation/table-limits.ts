@@ -80,7 +80,9 @@ function systemFaults(system: Service | Derived, drawing: Drawing, code: Code, a
   const drawn = runs.flatMap(({ supply }) => ("sets" in supply ? supply.sets : []));
   return [
     ...wrong,
-    ...(wrong.length > 0 ? [] : unlikePhases(drawn, [...at, "runs"])),
+    ...(wrong.length > 0
+      ? []
+      : [...unlikePhases(drawn, [...at, "runs"]), ...tooManySets(drawn, [...at, "runs"])]),
     ...runs.flatMap(({ load, ...run }, i) => {
       if (load === undefined) return [];
       const { count } = racewaysOf(run);
@@ -140,7 +142,7 @@ function setFaults(sets: readonly SupplySet[], keys: Keys): readonly Fault[] {
 }
 
 function tooManySets(sets: readonly SupplySet[], keys: Keys): readonly Fault[] {
-  const count = countSets({ sets });
+  const count = Math.max(countSets({ sets }), sets.length);
   if (count <= mostSets) return [];
   return [fault("out-of-range", keys, `at most ${mostSets} sets together`, count, "divide the supply")];
 }

@@ -64,7 +64,7 @@ function placesOf({ citation, steps, evidence, name }: SizingResult): readonly P
     ...steps.flatMap((step, i) => placesOfStep(step, `steps[${i}]`)),
   ];
   // A result that was stored and read back may call itself weaker than anything that it still shows.
-  const shown = !isWeaker(evidence, weakestEvidence(places.map((place) => place.evidence)));
+  const shown = places.some((place) => place.evidence !== "vouched" && !isWeaker(evidence, place.evidence));
   return shown
     ? places
     : [...places, { path: "evidence", decides: "the result as a whole", section: "something", evidence }];

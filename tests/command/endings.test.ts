@@ -32,6 +32,9 @@ function installed(drawn: Drawing, one: string, changed: Partial<Installed> | nu
 }
 
 const jumper = "main-bonding-jumper D1";
+// The code names copper for this conductor.
+const tie = "intersystem-bonding-conductor I1";
+const tied: Drawing = { ...bare, intersystem: [{ id: "I1", at: "D1", termination: "apart" }] };
 const stranger = { conductor: "jumper of nothing", size: "4 AWG", material: "copper" } as const;
 const whole = installed(bare, jumper, {});
 
@@ -42,7 +45,7 @@ describe("a check ends by its verdicts", () => {
     ["short", 1, installed(bare, jumper, { size: "14 AWG" })],
     ["too-few", 1, installed(store, "grounded-conductor lateral", { quantity: 1 })],
     ["missing", 1, installed(bare, jumper, null)],
-    ["wrong-material", 1, installed(bare, jumper, { material: "aluminum", size: "500 kcmil" })],
+    ["wrong-material", 1, installed(tied, tie, { material: "aluminum", size: "500 kcmil" })],
     ["wrong-place", 1, installed(bare, jumper, { at: "pole" })],
     ["not-in-schedule", 1, { ...whole, installed: [...(whole.installed ?? []), stranger] }],
   ])("%s", async (verdict, code, drawn) => {

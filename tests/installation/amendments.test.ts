@@ -104,7 +104,11 @@ describe("a drawing with amendments", () => {
   it("leaves neither jumpers at both ends nor a small transformer without a wire where one is always required", () => {
     const source = { id: "T1", kind: "transformer", outdoors: true } as const;
     const bothEnds = derived({ source, jumperAt: "both-ends" });
-    const control = derived({ source: { ...source, outdoors: false, controlTransformer: true } });
+    const control = derived({
+      source: { ...source, outdoors: false, controlTransformer: true },
+      runs: [{ id: "Y1", from: "T1", to: "P1", supply: setsOf(1, "14 AWG") }],
+      disconnects: [{ id: "P1", amperes: 15 }],
+    });
     const kindOf = (system: typeof bothEnds, role: string, amendments: readonly unknown[]) =>
       conductorsOf(amended(amendments, { derivedSystems: [system] })).find((one) => one.role === role)?.result
         .outcome.kind;

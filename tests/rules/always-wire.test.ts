@@ -44,7 +44,7 @@ const served: readonly (readonly [Role, string, (code: Code) => SizingResult])[]
       sizeGroundingElectrodeConductor({
         code,
         of: "separately-derived",
-        supply,
+        supply: { sets: [{ count: 1, size: "14 AWG", material: "copper" }] },
         conductor: jumper,
         electrodes: [{ kind: "metal-water-pipe" }],
         controlTransformer: true,
