@@ -140,8 +140,8 @@ function readSeconds(at: Reader): number | undefined {
 
 function readUpTo(at: Reader, what: string, most: number): number | undefined {
   const value = readPositive(at, what);
-  if (value === undefined || value <= most) return value;
-  return refuse(at, "out-of-range", `a positive number of ${what}, at most ${most}`, "check the unit");
+  if (value === undefined || (value >= 1 && value <= most)) return value;
+  return refuse(at, "out-of-range", `a number of ${what} from 1 to ${most}`, "check the unit");
 }
 
 function has(at: Reader, key: string): boolean {
