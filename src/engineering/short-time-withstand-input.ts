@@ -49,6 +49,8 @@ export interface ShortTimeWithstandInput {
 
 const metals: readonly ConductorColumn[] = ["copper", "aluminum"];
 const { limits } = withstandFacts;
+/** Amperes, circular mils or ampere-squared seconds: below that a ratio would be beyond numbers. */
+const least = 1e-9;
 const mostLetThrough = limits.mostAmperes * limits.mostAmperes * limits.mostSeconds;
 
 /** Checks the input of a short-time withstand; everything wrong is noted. */
@@ -140,8 +142,8 @@ function readSeconds(at: Reader): number | undefined {
 
 function readUpTo(at: Reader, what: string, most: number): number | undefined {
   const value = readPositive(at, what);
-  if (value === undefined || value <= most) return value;
-  return refuse(at, "out-of-range", `a positive number of ${what}, at most ${most}`, "check the unit");
+  if (value === undefined || (value >= least && value <= most)) return value;
+  return refuse(at, "out-of-range", `a number of ${what} from ${least} to ${most}`, "check the unit");
 }
 
 function has(at: Reader, key: string): boolean {

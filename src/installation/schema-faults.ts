@@ -47,7 +47,7 @@ function meantBy(input: Readonly<Record<string, unknown>>, options: readonly Sch
 /** Every key of an object that its definition lacks; the check itself stops at the first. */
 function unknownKeys(input: unknown, schema: Schema | undefined, at: Keys): readonly Fault[] {
   const known = entriesOf(schema);
-  const given = isRecord(input) || Array.isArray(input) ? Object.keys(input) : [];
+  const given = isRecord(input) || Array.isArray(input) ? keysIn(input) : [];
   return given
     .filter((key) => !known.includes(key))
     .slice(0, mostUnknown)
@@ -61,6 +61,13 @@ function unknownKeys(input: unknown, schema: Schema | undefined, at: Keys): read
       const { keys, issue } = fault("unknown-key", [...at, key], expected, key, advice);
       return { keys, issue: { ...issue, message: `"${shown}" is not known here; ${advice}` } };
     });
+}
+
+/** The keys of an object as the definition counts them, inherited ones too. */
+function keysIn(input: object): readonly string[] {
+  const keys: string[] = [];
+  for (const key in input) keys.push(key);
+  return keys;
 }
 
 function oneFault(issue: SchemaIssue, keys: Keys, schema: Schema | undefined): Fault {

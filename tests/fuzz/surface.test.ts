@@ -19,10 +19,12 @@ import {
   parseSize,
   pictureOf,
   prepareMainBondingJumper,
+  readDrawing,
   rectangularBarsFor,
   reportAsHtml,
   requireEvidence,
   rowsToCsv,
+  shortTimeWithstand,
   sizeEquipmentGroundingConductor,
   sizeMainBondingJumper,
   smallestConductorFor,
@@ -104,6 +106,24 @@ describe("helpers refuse what they cannot answer", () => {
     ["rows that are none", rowsToCsv, [[{ a: 1 }, 7]], ["[1]: wrong-type"]],
     ["cells that are none", rowsToCsv, [[{ a: { b: 1 } }]], ["[0].a: wrong-type"]],
     ["an amendment of nothing", amend, [undefined], [": missing"]],
+    [
+      "a fault of next to nothing",
+      shortTimeWithstand,
+      [
+        {
+          conductor: { size: "4 AWG", material: "copper" },
+          temperatures: { initial: 75, final: 150 },
+          fault: { letThrough: 5e-324 },
+        },
+      ],
+      ["fault.letThrough: out-of-range"],
+    ],
+    [
+      "inherited keys",
+      readDrawing,
+      [{ ...drawing({}), code: Object.create({ year: "2023", size: "4 AWG" }) as unknown }],
+      ["code.size: unknown-key"],
+    ],
     ["a long text", parseSize, [" ".repeat(60_000)], [": out-of-range"]],
   ] as const)("%s (%#)", (_, call, args, faults) => {
     expect(refusedBy(call, ...args)).toEqual(faults);
