@@ -191,7 +191,7 @@ def result_faults(edition, result):
         faults = [(compared(make(s), [one for one in own if not extra(one)]), s) for s in ruled + sets]
         fault, name = next((one for one in faults if one[0] is None), faults[0])
         if fault: yield f"{fault} (policy {name})"
-        asks = lambda changed={}: limited(make(name, changed) + [one for one in own if one.get("why") == "electrode"])[0]
+        asks = lambda changed={}: limited(make(name, changed) + [one for one in own if extra(one)])[0]
         for kind, chosen, ways in [] if fault or by_policy else [(r["id"], r["default"], r["alternatives"]) for r in edition.open(name)]:
             chosen = edition.chosen.get(kind, chosen)
             areas = [{"alternative": w["id"], "requiredArea": asks({kind: w["id"]})} for w in ways if w["id"] != chosen]
