@@ -1,10 +1,4 @@
-import {
-  type Citation,
-  type CitedEvidence,
-  type Evidence,
-  evidenceLevels,
-  weakestEvidence,
-} from "../edition/index.js";
+import { type Citation, type CitedEvidence, type Evidence, evidenceLevels } from "../edition/index.js";
 import { useResult } from "../input/given-result.js";
 import { InputError, type Issue } from "../input/input-error.js";
 import { member, readAll, readOneOf, show } from "../input/reader.js";
