@@ -199,8 +199,8 @@ describe("limits that no building meets", () => {
       ["supply.sets[0].count: out-of-range"],
       [`${at}.sets[0].count: out-of-range`],
     ]);
-    expect([asked(sets(1, 100)), drawn(sets(1, 100))]).toEqual([[], []]);
-    expect([asked(sets(1, 101)), drawn(sets(1, 101))]).toEqual([
+    expect([asked(sets(1, 2000)), drawn(sets(1, 2000))]).toEqual([[], []]);
+    expect([asked(sets(1, 2001)), drawn(sets(1, 2001))]).toEqual([
       ["supply.sets: out-of-range"],
       [`${at}.sets: out-of-range`],
     ]);
@@ -208,6 +208,25 @@ describe("limits that no building meets", () => {
       ["supply.sets: out-of-range"],
       [`${at}.sets: out-of-range`],
     ]);
+    // What single runs may have, all runs of a system together may not have more of.
+    const runs = (count: number, of: object) =>
+      refusedBy(
+        buildSchedule,
+        drawing({
+          services: [
+            service({
+              runs: Array.from({ length: count }, (_, i) => ({
+                id: `R${i}`,
+                from: "U1",
+                to: "D1",
+                supply: of as never,
+              })),
+            }),
+          ],
+        }),
+      );
+    expect(runs(200, sets(10, 1))).toEqual([]);
+    expect(runs(200, sets(11, 1))).toEqual(["services[0].runs: out-of-range"]);
     expect(asked({ sets: new Array(2 ** 32 - 1) })).toEqual(["supply.sets: out-of-range"]);
   });
 
