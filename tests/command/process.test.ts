@@ -11,7 +11,6 @@ import { root } from "./run-here.js";
 
 const shop = "docs/drawings/shop.json";
 const barn = JSON.stringify(demo("shop"));
-const patience = { timeout: 120_000 };
 const folder = mkdtempSync(join(tmpdir(), "bondmil-files-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -30,7 +29,7 @@ function inShell(line: string): {
 describe("an output of the process that fails", () => {
   const full = need("/dev/full", existsSync("/dev/full"), "a full disk is not tried");
 
-  it.skipIf(full.isMissing)(`is noticed on a full disk${full.because}`, patience, () => {
+  it.skipIf(full.isMissing)(`is noticed on a full disk${full.because}`, () => {
     const told = expect.stringContaining("bondmil: standard output cannot be written");
     expect(inShell(`bondmil schedule ${shop} > /dev/full`)).toEqual({ code: 6, output: "", errors: told });
     const lines = `${barn}\n`.repeat(3);
@@ -44,7 +43,7 @@ describe("an output of the process that fails", () => {
     expect(inShell(`bondmil schedule ${shop} 2> /dev/full`).code).toBe(0);
   });
 
-  it("is noticed where a file takes a part only", patience, () => {
+  it("is noticed where a file takes a part only", () => {
     const whole = reportAsHtml(demo("shop"));
     const cut = inShell(`ulimit -f 8; bondmil report ${shop} > "$folder/cut.html"`);
     expect(cut).toEqual({ code: 6, output: "", errors: expect.stringContaining("is not all: EFBIG") });
@@ -53,7 +52,7 @@ describe("an output of the process that fails", () => {
     expect(whole.startsWith(written)).toBe(true);
   });
 
-  it("is none where a file or a slow reader takes all", patience, () => {
+  it("is none where a file or a slow reader takes all", () => {
     const large = { ...demo("shop"), title: "a".repeat(100) };
     writeFileSync(join(folder, "lines"), `${JSON.stringify(large)}\n`.repeat(30));
     const { code, output } = inShell(
@@ -68,31 +67,27 @@ describe("an output of the process that fails", () => {
 describe("a source of the process that has no end, or is none", () => {
   const tooMuch = `is refused: more than ${mostBytes} bytes are no drawing; several go through bondmil stream.`;
 
-  it(
-    "is a directory, a device without end, a pipe without end or a file of three gigabytes",
-    patience,
-    () => {
-      writeFileSync(join(folder, "large"), "");
-      truncateSync(join(folder, "large"), 3 * 2 ** 30);
-      const directory = [4, "cannot be read: it is a directory"] as const;
-      const refused = [2, tooMuch] as const;
-      for (const [line, [code, why]] of [
-        ["bondmil schedule .", directory],
-        ["bondmil schedule < .", directory],
-        ["bondmil schedule /dev/zero", refused],
-        ["bondmil schedule < /dev/zero", refused],
-        ['bondmil schedule "$folder/large"', refused],
-        ["yes | bondmil schedule", refused],
-        ['mkfifo "$folder/pipe"; yes > "$folder/pipe" & bondmil schedule "$folder/pipe"', refused],
-      ] as const)
-        expect([line, inShell(line)]).toEqual([
-          line,
-          {
-            code,
-            output: "",
-            errors: expect.stringMatching(new RegExp(`^bondmil: .* ${why.replaceAll(".", "\\.")}\n$`)),
-          },
-        ]);
-    },
-  );
+  it("is a directory, a device without end, a pipe without end or a file of three gigabytes", () => {
+    writeFileSync(join(folder, "large"), "");
+    truncateSync(join(folder, "large"), 3 * 2 ** 30);
+    const directory = [4, "cannot be read: it is a directory"] as const;
+    const refused = [2, tooMuch] as const;
+    for (const [line, [code, why]] of [
+      ["bondmil schedule .", directory],
+      ["bondmil schedule < .", directory],
+      ["bondmil schedule /dev/zero", refused],
+      ["bondmil schedule < /dev/zero", refused],
+      ['bondmil schedule "$folder/large"', refused],
+      ["yes | bondmil schedule", refused],
+      ['mkfifo "$folder/pipe"; yes > "$folder/pipe" & bondmil schedule "$folder/pipe"', refused],
+    ] as const)
+      expect([line, inShell(line)]).toEqual([
+        line,
+        {
+          code,
+          output: "",
+          errors: expect.stringMatching(new RegExp(`^bondmil: .* ${why.replaceAll(".", "\\.")}\n$`)),
+        },
+      ]);
+  });
 });

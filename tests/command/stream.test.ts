@@ -137,10 +137,8 @@ describe("bondmil stream", () => {
 });
 
 const command = ["--import", "tsx", join(root, "src/command/main.ts")];
-const patience = { timeout: 120_000 };
-
 describe("the process", () => {
-  it("ends quietly when its reader goes away", patience, async () => {
+  it("ends quietly when its reader goes away", async () => {
     const child = spawn(process.execPath, [...command, "stream"], { cwd: root });
     const errors: string[] = [];
     child.stderr.on("data", (data: Buffer) => errors.push(data.toString()));
@@ -158,7 +156,7 @@ describe("the process", () => {
     expect([code, errors.join("")]).toEqual([0, ""]);
   });
 
-  it("needs no more memory for a longer stream", patience, () => {
+  it("needs no more memory for a longer stream", () => {
     const lines = 3000;
     const script = `"$0" --max-old-space-size=24 "$@" stream < <(yes '${barn}' | head -n ${lines}) | wc -l`;
     const { stdout, stderr } = spawnSync("bash", ["-c", script, process.execPath, ...command], {
@@ -177,28 +175,24 @@ const parallel = need(
 );
 
 describe("GNU parallel", () => {
-  it.skipIf(parallel.isMissing)(
-    `divides a stream over two processes, in order${parallel.because}`,
-    patience,
-    () => {
-      const folder = mkdtempSync(join(tmpdir(), "bondmil-parallel-"));
-      const lines = Array.from({ length: 40 }, (_, i) => (i === 16 ? "{" : titled(`drawing ${i + 1}`)));
-      const log = join(folder, "jobs");
-      const words = [process.execPath, ...command, "stream", "--first-line"].join(" ");
-      const number = "{= $_ = (seq() - 1) * 10 + 1 =}";
-      const { status, stdout } = spawnSync(
-        "parallel",
-        ["--pipe", "-N", "10", "-j", "2", "--keep-order", "--joblog", log, `${words} ${number}`],
-        { cwd: root, input: lines.join("\n"), encoding: "utf8" },
-      );
-      const jobs = readFileSync(log, "utf8").trimEnd().split("\n").slice(1);
-      rmSync(folder, { recursive: true });
-      expect([status, jobs.length]).toEqual([0, 4]);
-      const answers = answersIn(stdout);
-      expect(answers.map(({ line }) => line)).toEqual(lines.map((_, i) => i + 1));
-      expect(answers.map(({ schedule }) => schedule?.title)).toEqual(
-        lines.map((_, i) => (i === 16 ? undefined : `drawing ${i + 1}`)),
-      );
-    },
-  );
+  it.skipIf(parallel.isMissing)(`divides a stream over two processes, in order${parallel.because}`, () => {
+    const folder = mkdtempSync(join(tmpdir(), "bondmil-parallel-"));
+    const lines = Array.from({ length: 40 }, (_, i) => (i === 16 ? "{" : titled(`drawing ${i + 1}`)));
+    const log = join(folder, "jobs");
+    const words = [process.execPath, ...command, "stream", "--first-line"].join(" ");
+    const number = "{= $_ = (seq() - 1) * 10 + 1 =}";
+    const { status, stdout } = spawnSync(
+      "parallel",
+      ["--pipe", "-N", "10", "-j", "2", "--keep-order", "--joblog", log, `${words} ${number}`],
+      { cwd: root, input: lines.join("\n"), encoding: "utf8" },
+    );
+    const jobs = readFileSync(log, "utf8").trimEnd().split("\n").slice(1);
+    rmSync(folder, { recursive: true });
+    expect([status, jobs.length]).toEqual([0, 4]);
+    const answers = answersIn(stdout);
+    expect(answers.map(({ line }) => line)).toEqual(lines.map((_, i) => i + 1));
+    expect(answers.map(({ schedule }) => schedule?.title)).toEqual(
+      lines.map((_, i) => (i === 16 ? undefined : `drawing ${i + 1}`)),
+    );
+  });
 });

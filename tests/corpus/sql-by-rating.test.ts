@@ -74,7 +74,7 @@ const alone: Readonly<Record<string, (asked: Omit<Rated, "supply">) => SizingRes
 };
 
 describe("the rules by rating, written again in SQL", () => {
-  it.each(Object.entries(withConductors))("agree on %s", { timeout: 600_000 }, (_, { from, size }) => {
+  it.each(Object.entries(withConductors))("agree on %s", (_, { from, size }) => {
     const wrong: object[] = [];
     let place = 0;
     for (const row of rowsOf(

@@ -128,7 +128,7 @@ async function run(snippet: Snippet): Promise<void> {
 describe("examples in comments and guides", () => {
   const program = programWithSnippets();
 
-  it("have correct types", { timeout: 60_000 }, () => {
+  it("have correct types", () => {
     expect(typeErrors(program)).toEqual([]);
   });
 
@@ -136,7 +136,7 @@ describe("examples in comments and guides", () => {
     expect(inComments.filter((snippet) => checks(snippet) === 0).map((snippet) => snippet.place)).toEqual([]);
   });
 
-  it("exist for every public function and constant", { timeout: 60_000 }, () => {
+  it("exist for every public function and constant", () => {
     expect(faces.flatMap((path) => withoutExample(program, path))).toEqual([]);
   });
 

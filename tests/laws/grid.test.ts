@@ -72,7 +72,7 @@ const places: readonly Place[] = jumperRoles.flatMap((role) =>
   ),
 );
 
-describe("every size, 1 to 20 sets, both materials, every edition and role", { timeout: 15_000 }, () => {
+describe("every size, 1 to 20 sets, both materials, every edition and role", () => {
   const areas = places.map((place) => ({ place, required: requiredAreas(place) }));
   const cells = areas.flatMap(({ place, required }) =>
     required.flatMap((byCount, i) =>

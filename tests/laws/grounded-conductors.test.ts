@@ -90,7 +90,7 @@ interface Cell {
   readonly area: number;
 }
 
-describe.each(texts)("the grid of the grounded-conductor of $name", { timeout: 30_000 }, ({ where }) => {
+describe.each(texts)("the grid of the grounded-conductor of $name", ({ where }) => {
   const cells: readonly Cell[] = editionYears.flatMap((edition) =>
     columns.flatMap((supplied) =>
       columns.flatMap((own) =>
@@ -343,7 +343,7 @@ describe("a grounded conductor that stays the fault path of a building", () => {
           expect({ conductors, edition, own, device }).toBe("one for each set");
       }
     });
-  }, 60_000);
+  });
 
   it("never falls by a larger device or supply, is not smaller in aluminum, and not below 1/0 AWG in a raceway", () => {
     fc.assert(

@@ -84,7 +84,7 @@ describe("the packed tarball, as a user gets it", () => {
       ({ filename }) => `./${filename}`,
     );
     run(folder, "npm", "install", "--offline", "--no-audit", "--ignore-scripts", ...tarballs);
-  }, 600_000);
+  });
 
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -162,7 +162,7 @@ console.log(require("node:fs").readFileSync(path, "utf8").split("\\r\\n")[1]);`;
     );
   });
 
-  it("compiles in a strict TypeScript project", { timeout: 600_000 }, () => {
+  it("compiles in a strict TypeScript project", () => {
     const script = `import { type Outcome, sizeMainBondingJumper } from "bondmil";
 import { type Implementation, runCorpus } from "bondmil/corpus";
 import { rowsIn, electrodeConductor } from "bondmil/tables";

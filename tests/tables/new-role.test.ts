@@ -25,7 +25,7 @@ describe("the stubs of a new role", () => {
     rmSync(copy.path(taken));
   });
 
-  it("stand under one name, and fail until they are filled", { timeout: 60_000 }, () => {
+  it("stand under one name, and fail until they are filled", () => {
     const { ok, lines } = scaffoldRole(copy.path(), role);
     expect(ok).toBe(true);
     for (const { path } of filesOfRole(role)) expect(lines).toContain(`written: ${path}`);

@@ -34,9 +34,7 @@ describe("the scaffold of a new edition", () => {
     expect(names().map(read)).toEqual(before);
   });
 
-  it("writes stubs that the schemas and the generator refuse, until they are filled", {
-    timeout: 60_000,
-  }, () => {
+  it("writes stubs that the schemas and the generator refuse, until they are filled", () => {
     const { ok, lines } = scaffoldEdition(copy.path(), next);
     expect([ok, lines]).toEqual([true, expect.arrayContaining(["written: tables/roles.json"])]);
 
