@@ -13,7 +13,7 @@ import { type Filter, select } from "./runner/select.js";
  * @param filter - what to leave of the checks; all of them unless told
  * @returns one row for each check and edition, in the order of the files: the check with its source, the verdict, what is expected (of a
  * disputed check what the text asks for) and what was given
- * @throws {@link InputError} of `bondmil` for anything but a function and a filter
+ * @throws `InputError` of `bondmil` for anything but a function and a filter
  *
  * @example
  * A program that knows equipment grounding conductors of copper up to 300 A and nothing else:
@@ -48,7 +48,7 @@ export function runCorpus(implementation: Implementation, filter: Filter = {}): 
  *
  * @param filter - what to leave of the checks; all of them unless told
  * @returns one case for each check and edition, in the order of the files
- * @throws {@link InputError} of `bondmil` for anything but a filter
+ * @throws `InputError` of `bondmil` for anything but a filter
  *
  * @example
  * ```ts

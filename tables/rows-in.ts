@@ -14,7 +14,7 @@ export type TableRow = Readonly<Record<string, Cell>>;
  * @param table - a table with columns and blocks
  * @param edition - year of the edition
  * @returns rows in book order, cells by column id in the unit that the column names; none where the edition has no such table
- * @throws {@link InputError} of `bondmil` for anything but a table and an edition
+ * @throws `InputError` of `bondmil` for anything but a table and an edition
  *
  * @example
  * ```ts

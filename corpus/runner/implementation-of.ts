@@ -100,7 +100,7 @@ function sizesBy(functions: SizingFunctions): Sizes {
  *
  * @param functions - the sizing functions of the package; the whole of it will do
  * @returns what {@link runCorpus} asks
- * @throws {@link InputError} of `bondmil` naming every function that is missing
+ * @throws `InputError` of `bondmil` naming every function that is missing
  *
  * @example
  * ```ts

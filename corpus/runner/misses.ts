@@ -11,7 +11,7 @@ import { labelled } from "./text.js";
  * @param rows - of {@link runCorpus}
  * @param sources - the register of sources
  * @returns plain text; empty where every row was met
- * @throws {@link InputError} of `bondmil` for anything but rows and a register of sources
+ * @throws `InputError` of `bondmil` for anything but rows and a register of sources
  *
  * @example
  * ```ts

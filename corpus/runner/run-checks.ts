@@ -38,7 +38,7 @@ export function casesIn(entries: readonly Entry[]): readonly Case[] {
  * @param of - a case that `corpusCases` gave
  * @param given - what the implementation answered, or `{ thrown }` where it failed
  * @returns the row that `runCorpus` would have for it
- * @throws {@link InputError} of `bondmil` for anything but a case and an answer
+ * @throws `InputError` of `bondmil` for anything but a case and an answer
  *
  * @example
  * ```ts

@@ -11,10 +11,9 @@ const squareMillimetresPerSquareInch = 25.4 * 25.4;
 const mostSquareInches = 1_000_000;
 
 /** Units in which an area can be shown. */
-export const areaUnits = ["cmil", "kcmil", "mm2", "in2"] as const;
+export type AreaUnit = "cmil" | "kcmil" | "mm2" | "in2";
 
-/** One of the units in which an area can be shown. */
-export type AreaUnit = (typeof areaUnits)[number];
+const areaUnits: readonly AreaUnit[] = ["cmil", "kcmil", "mm2", "in2"];
 
 /**
  * Converts circular mils to square millimetres: 1 cmil = pi/4 x (0.0254 mm)2 (NIST SP 811, Appendix B).
