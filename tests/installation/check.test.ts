@@ -49,6 +49,12 @@ describe("a check of what is installed", () => {
     ]);
   });
 
+  it("takes what is only known from the editions beside it for not confirmed", () => {
+    const { conductors, schedule } = check([piece(jumper, "1/0 AWG")], "2020");
+    expect(schedule.conductors[0]?.result.evidence).toBe("bracketed");
+    expect(conductors[0]?.verdict).toBe("sufficient-on-unconfirmed-values");
+  });
+
   it("finds what is short and by how much, and what is larger than needed", () => {
     expect(first([piece(jumper, "1 AWG")])).toEqual([jumper, "short", -21_910]);
     expect(first([piece(jumper, "2/0 AWG")])).toEqual([jumper, "larger-than-needed", 27_500]);
