@@ -49,9 +49,7 @@ export function requirementsIn(
     const variant = known.has(name) ? known.get(name) : variantOf(drawing, schedule, key, material);
     known.set(name, variant ?? null);
     const found = variant?.conductors.get(conductor.id);
-    return variant && found?.result.material === material
-      ? { drawing: variant.drawing, conductor: found }
-      : null;
+    return variant && found ? { drawing: variant.drawing, conductor: found } : null;
   };
 }
 

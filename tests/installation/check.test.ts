@@ -49,6 +49,41 @@ describe("a check of what is installed", () => {
     ]);
   });
 
+  it("does not let the electrode conductor of all enclosures start in one of them", () => {
+    const ids = ["D1", "D2"];
+    const data = drawing(
+      {
+        services: [
+          service({
+            boxes: [{ id: "W1", kind: "wireway", bondedBy: "grounded-conductor" }],
+            disconnects: ids.map((id) => ({ id, designation: "service-disconnect" as const, amperes: 400 })),
+            runs: [
+              { id: "R0", from: "U1", to: "W1", supply: setsOf(2, "500 kcmil") },
+              ...ids.map((id) => ({ id: `R${id}`, from: "W1", to: id, supply: setsOf(1, "500 kcmil") })),
+            ] as never,
+            electrodes: [{ id: "E1", kind: "metal-water-pipe", from: "W1" }],
+          }),
+        ],
+      },
+      "2017",
+    );
+    const id = "grounding-electrode-conductor E1";
+    const found = (at: string) =>
+      verdicts(checkInstalled({ ...data, installed: [piece(id, "2/0 AWG", { at })] })).at(-1)?.[1];
+    expect([found("W1"), found("D1")]).toEqual(["sufficient", "wrong-place"]);
+  });
+
+  it("names the arrangement of what is missing only where none is begun", () => {
+    const data = drawing({ derivedSystems: [derived({ jumperAt: "compare", electrodes: [] })] }, "2017");
+    const missing = (installed: Installed) =>
+      checkInstalled({ ...data, installed })
+        .conductors.filter(({ verdict }) => verdict === "missing")
+        .map(({ alternative }) => alternative);
+    const [source, each] = ["jumper-at-source", "jumper-in-each-enclosure"];
+    expect(missing([])).toEqual([source, each, undefined, each]);
+    expect(missing([piece("system-bonding-jumper P1", "1/0 AWG")])).toEqual([undefined, undefined]);
+  });
+
   it("takes what is only known from the editions beside it for not confirmed", () => {
     const { conductors, schedule } = check([piece(jumper, "1/0 AWG")], "2020");
     expect(schedule.conductors[0]?.result.evidence).toBe("bracketed");
