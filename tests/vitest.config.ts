@@ -15,7 +15,11 @@ function entry(name: string, folder: string): { readonly find: RegExp; readonly 
 const config: ViteUserConfig = {
   resolve: {
     // Only the entries: `bondmil/tables/x.json` goes through the package's own exports.
-    alias: [entry("bondmil", "src"), entry("bondmil/corpus", "corpus"), entry("bondmil/tables", "tables")],
+    alias: [
+      entry("bondmil", "src"),
+      entry("bondmil/corpus", "corpus/tools"),
+      entry("bondmil/tables", "tables/tools"),
+    ],
   },
   test: {
     root: fileURLToPath(new URL("..", import.meta.url)),

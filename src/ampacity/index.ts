@@ -1,2 +1,8 @@
-export { type Ampacity, ampacityOf, smallestConductorFor } from "./raceway.js";
+export {
+  type Ampacity,
+  ampacityIn,
+  ampacityOf,
+  smallestConductorFor,
+  smallestConductorIn,
+} from "./raceway.js";
 export type { TemperatureColumn } from "./read.js";

@@ -8,7 +8,7 @@ import {
 import { readMaterial, readSize } from "../conductor/read.js";
 import { type Citation, type EditionYear, editionYears } from "../edition/index.js";
 import { racewayAmpacity } from "../edition/tables/raceway-ampacity.generated.js";
-import { member, type Reader, readAll, readOneOf, readPositive } from "../input/reader.js";
+import { member, type Reader, readAll, readObject, readOneOf, readPositive } from "../input/reader.js";
 import { readColumn, type TemperatureColumn } from "./read.js";
 
 const columns = [60, 75, 90] as const;
@@ -21,39 +21,55 @@ export interface Ampacity {
   readonly citation: Citation;
 }
 
+/** A column of the ampacity table of an edition. */
+interface AmpacityColumn {
+  /** Edition of NFPA 70, by its year. */
+  readonly edition: EditionYear;
+  /** Material of the conductor. */
+  readonly material: Material;
+  /** Temperature column, in degrees Celsius. */
+  readonly temperature: TemperatureColumn;
+}
+
+/** A conductor whose ampacity is to be found. */
+export interface AmpacityQuestion extends AmpacityColumn {
+  /** Trade size of the conductor. */
+  readonly size: ConductorSize;
+}
+
+/** A current for which a conductor is to be found. */
+export interface ConductorQuestion extends AmpacityColumn {
+  /** Amperes to carry. */
+  readonly amperes: number;
+}
+
 /**
  * Ampacity of one insulated conductor, not more than three current-carrying conductors in a raceway, cable or the earth, 30 C
  * (Table 310.16; Table 310.15(B)(16) in 2011, 2014 and 2017).
  *
- * @param year - edition
- * @param size - conductor size
- * @param material - conductor material; copper-clad aluminum shares the aluminum columns
- * @param column - temperature column
+ * @param question - edition, size, material (copper-clad aluminum shares the aluminum columns), and temperature column
  * @returns the ampacity in amperes, `null` where the table has no value, with its citation
- * @throws {@link InputError} listing everything that is wrong in the arguments
+ * @throws {@link InputError} listing everything that is wrong in the question
  *
  * @example
  * ```ts
  * import { ampacityOf } from "bondmil";
- * ampacityOf("2023", "600 kcmil", "aluminum", 75).amperes; // => 340
- * ampacityOf("2023", "14 AWG", "aluminum", 75).amperes; // => null
+ * const edition = "2023";
+ * ampacityOf({ edition, size: "600 kcmil", material: "aluminum", temperature: 75 }).amperes; // => 340
+ * ampacityOf({ edition, size: "14 AWG", material: "aluminum", temperature: 75 }).amperes; // => null
  * ```
  */
-export function ampacityOf(
-  year: EditionYear,
-  size: ConductorSize,
-  material: Material,
-  column: TemperatureColumn,
-): Ampacity {
-  readAll({ year, size, material, column }, (at) => {
+export function ampacityOf(question: AmpacityQuestion): Ampacity {
+  const { edition, size, material, temperature } = readAll(question, (at) => {
+    if (!readObject(at, ["edition", "size", "material", "temperature"])) return undefined;
     const known = readSize(member(at, "size")) !== undefined;
-    return isPlace(at) && known ? true : undefined;
+    return isColumn(at) && known ? question : undefined;
   });
-  return ampacityIn(year, size, material, column);
+  return ampacityIn(edition, size, material, temperature);
 }
 
-/** The cell of checked arguments. */
-function ampacityIn(
+/** The same, the arguments being checked. */
+export function ampacityIn(
   year: EditionYear,
   size: ConductorSize,
   material: Material,
@@ -70,30 +86,34 @@ function ampacityIn(
 /**
  * The smallest single conductor of a material that carries at least a current.
  *
- * @param year - edition
- * @param amperes - current to carry
- * @param material - conductor material
- * @param column - temperature column
+ * @param question - edition, amperes to carry, material, and temperature column
  * @returns the size, or `null` if no single conductor of the table carries as much
- * @throws {@link InputError} listing everything that is wrong in the arguments
+ * @throws {@link InputError} listing everything that is wrong in the question
  *
  * @example
  * ```ts
  * import { smallestConductorFor } from "bondmil";
- * smallestConductorFor("2023", 340, "copper", 75); // => "500 kcmil"
- * smallestConductorFor("2023", 625, "aluminum", 75); // => null
+ * const edition = "2023";
+ * smallestConductorFor({ edition, amperes: 340, material: "copper", temperature: 75 }); // => "500 kcmil"
+ * smallestConductorFor({ edition, amperes: 625, material: "aluminum", temperature: 75 }); // => null
  * ```
  */
-export function smallestConductorFor(
+export function smallestConductorFor(question: ConductorQuestion): StandardSize | null {
+  const { edition, amperes, material, temperature } = readAll(question, (at) => {
+    if (!readObject(at, ["edition", "amperes", "material", "temperature"])) return undefined;
+    const known = readPositive(member(at, "amperes"), "amperes") !== undefined;
+    return isColumn(at) && known ? question : undefined;
+  });
+  return smallestConductorIn(edition, amperes, material, temperature);
+}
+
+/** The same, the arguments being checked. */
+export function smallestConductorIn(
   year: EditionYear,
   amperes: number,
   material: Material,
   column: TemperatureColumn,
 ): StandardSize | null {
-  readAll({ year, amperes, material, column }, (at) => {
-    const known = readPositive(member(at, "amperes"), "amperes") !== undefined;
-    return isPlace(at) && known ? true : undefined;
-  });
   return (
     standardSizes.find((size) => {
       const ampacity = ampacityIn(year, size, material, column).amperes;
@@ -103,11 +123,11 @@ export function smallestConductorFor(
 }
 
 /** Checks what names a column of the table of an edition. */
-function isPlace(at: Reader): boolean {
+function isColumn(at: Reader): boolean {
   const read = [
-    readOneOf(member(at, "year"), editionYears),
+    readOneOf(member(at, "edition"), editionYears),
     readMaterial(member(at, "material")),
-    readColumn(member(at, "column")),
+    readColumn(member(at, "temperature")),
   ];
   return read.every((one) => one !== undefined);
 }

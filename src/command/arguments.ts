@@ -1,5 +1,5 @@
 import { parseArgs } from "node:util";
-import { nearest } from "../installation/nearest.js";
+import { nearest } from "../input/nearest.js";
 import { failed, type Outcome } from "./failure.js";
 import { type OptionFact, type SubcommandFact, type SubcommandName, subcommands } from "./subcommands.js";
 
@@ -10,8 +10,8 @@ export type Asked =
   | {
       readonly kind: "task";
       readonly subcommand: SubcommandName;
-      /** Path of the drawing; standard input where there is none. */
-      readonly drawing: string | undefined;
+      /** Path of the installation; standard input where there is none. */
+      readonly installation: string | undefined;
       readonly options: Options;
     };
 
@@ -66,7 +66,7 @@ function readTask(subcommand: SubcommandFact, words: readonly string[]): Outcome
       continue;
     }
     if (token.value === undefined || (!token.inlineValue && token.value.startsWith("--"))) {
-      return failed("usage", `${written} wants a value: ${expected(fact)}. See ${more}.`);
+      return failed("usage", `${written} requires a value: ${expected(fact)}. See ${more}.`);
     }
     if (Object.hasOwn(options, fact.name)) return failed("usage", `${written} is given twice. See ${more}.`);
     const wrong = parts(fact, token.value).find((part) => fact.choices?.includes(part) === false);
@@ -75,17 +75,17 @@ function readTask(subcommand: SubcommandFact, words: readonly string[]): Outcome
     }
     options[fact.name] = token.value;
   }
-  const [drawing, extra] = paths;
-  if (drawing !== undefined && !subcommand.takesDrawing) {
-    return failed("usage", `${subcommand.name} takes no path: "${drawing}". See ${more}.`);
+  const [installation, extra] = paths;
+  if (installation !== undefined && !subcommand.takesInstallation) {
+    return failed("usage", `${subcommand.name} takes no path: "${installation}". See ${more}.`);
   }
   if (extra !== undefined)
-    return failed("usage", `one drawing at a time, "${extra}" is one too many. See ${more}.`);
+    return failed("usage", `one installation at a time, "${extra}" is one too many. See ${more}.`);
   return {
     value: {
       kind: "task",
       subcommand: subcommand.name,
-      drawing: drawing === "-" ? undefined : drawing,
+      installation: installation === "-" ? undefined : installation,
       options,
     },
   };
@@ -96,7 +96,7 @@ export function parts({ several }: Pick<OptionFact, "several">, value: string): 
   return several === true ? value.split(",") : [value];
 }
 
-/** What an option wants. */
+/** The value of an option, in words. */
 function expected({ choices, several, value }: OptionFact): string {
   if (choices === undefined) return `a ${value}`;
   return `${several === true ? "some of" : "one of"} ${choices.join(", ")}`;

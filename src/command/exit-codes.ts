@@ -13,14 +13,14 @@ export const exitCodes = {
   refused: {
     code: 2,
     means:
-      "the drawing or the amendments are refused, or with --strict a line of a stream; what is wrong is said, with its path",
+      "the installation or the amendments are refused, or with --strict a line of a stream; what is wrong is said, with its path",
   },
   usage: { code: 3, means: "the command line is not understood" },
   file: { code: 4, means: "a file or standard input cannot be read" },
   defect: { code: 5, means: "a defect of bondmil itself; please report it" },
   output: {
     code: 6,
-    means: "an answer cannot be written, as on a full disk; what is there is not all of it",
+    means: "the output cannot be written, as on a full disk; what is there is not all of it",
   },
 } as const;
 

@@ -6,7 +6,7 @@ export interface Failure {
   readonly message: string;
 }
 
-/** Either what was asked for, or why there is none. */
+/** Either a value, or why there is none. */
 export type Outcome<T> =
   | { readonly value: T; readonly failure?: never }
   | { readonly failure: Failure; readonly value?: never };

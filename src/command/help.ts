@@ -1,4 +1,4 @@
-import { wrapped } from "../report/text-table.js";
+import { wrapped } from "../report/render/text-table.js";
 import { exitCodes } from "./exit-codes.js";
 import { type OptionFact, type SubcommandFact, subcommands } from "./subcommands.js";
 
@@ -9,24 +9,24 @@ const shortest = 8;
 export function generalHelp(width: number): string {
   return [
     ...wrapped(
-      "bondmil names the bonding and grounding conductors of services and separately derived systems under the US National Electrical Code (NFPA 70), editions 2008 to 2026. It reads a drawing: one JSON document of the installation, as docs/schema/drawing.schema.json describes it and docs/drawings/shop.json shows.",
+      "bondmil names the bonding and grounding conductors of services and separately derived systems under the US National Electrical Code (NFPA 70), editions 2008 to 2026. It takes an installation: one JSON document, as docs/schema/installation.schema.json describes it and docs/installations/shop.json shows.",
       width,
     ),
     ...part("Use"),
-    `${indent}bondmil <subcommand> [drawing.json] [options]`,
+    `${indent}bondmil <subcommand> [file.json] [options]`,
     `${indent}bondmil <subcommand> --help`,
     `${indent}bondmil --version`,
     "",
-    ...wrapped("Without a path, or with - for one, the drawing is read from standard input.", width),
+    ...wrapped("Without a path, or with - for one, the installation is read from standard input.", width),
     ...part("Subcommands"),
     ...subcommands.flatMap(({ name, says }) => described(name, says, width)),
     ...part("Start with"),
-    `${indent}bondmil schedule docs/drawings/shop.json`,
+    `${indent}bondmil schedule docs/installations/shop.json`,
     ...part("Exit codes"),
     ...Object.values(exitCodes).flatMap(({ code, means }) => described(`${code}`, means, width)),
     "",
     ...wrapped(
-      "Answers go to standard output, everything else to standard error. Color is used on a terminal only, and not where NO_COLOR is set. Sizes are minimums of the edition that the drawing names; local amendments and the authority having jurisdiction decide.",
+      "Output goes to standard output, everything else to standard error. Color is used on a terminal only, and not where NO_COLOR is set. Sizes are minimums of the edition that the installation names; local amendments and the authority having jurisdiction decide.",
       width,
     ),
   ].join("\n");
@@ -34,13 +34,13 @@ export function generalHelp(width: number): string {
 
 /** What a subcommand is for, with its options and examples. */
 export function subcommandHelp(
-  { name, says, takesDrawing, more, options, examples }: SubcommandFact,
+  { name, says, takesInstallation, more, options, examples }: SubcommandFact,
   width: number,
 ): string {
   return [
     ...wrapped(says, width),
     ...part("Use"),
-    `${indent}bondmil ${name}${takesDrawing ? " [drawing.json]" : ""} [options]`,
+    `${indent}bondmil ${name}${takesInstallation ? " [file.json]" : ""} [options]`,
     "",
     ...more.flatMap((one) => wrapped(one, width)),
     ...part("Options"),

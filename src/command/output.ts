@@ -11,7 +11,7 @@ export class Unwritten extends Error {
   }
 }
 
-/** Writes a part of an answer. Whatever hinders it ends the command. */
+/** Writes a part of the output. Whatever hinders it ends the command. */
 export async function answer(text: string, { output }: Pick<Surroundings, "output">): Promise<void> {
   try {
     await output.write(text);
@@ -20,7 +20,7 @@ export async function answer(text: string, { output }: Pick<Surroundings, "outpu
   }
 }
 
-/** Tells something beside the answer, which goes on where nobody listens. */
+/** Writes a message beside the output, which goes on where nobody listens. */
 export async function tell(text: string, { errors }: Pick<Surroundings, "errors">): Promise<void> {
   try {
     await errors.write(text);

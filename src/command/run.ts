@@ -36,7 +36,7 @@ export async function run(words: readonly string[], around: Surroundings, versio
       return exitCodes.output.code;
     }
     const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
-    await complain(`this is a defect of bondmil, please report it with the drawing\n${detail}`, around);
+    await complain(`this is a defect of bondmil, please report it with the installation\n${detail}`, around);
     return exitCodes.defect.code;
   }
 }
@@ -55,7 +55,7 @@ async function answered(asked: Asked, around: Surroundings, version: string): Pr
     return given.value === undefined ? given : await written(given.value, around);
   } catch (error) {
     if (error instanceof InputError)
-      return failed("refused", refusal(error.issues, asked.drawing ?? standardInput));
+      return failed("refused", refusal(error.issues, asked.installation ?? standardInput));
     throw error;
   }
 }

@@ -1,7 +1,7 @@
 import { failed, type Outcome } from "./failure.js";
 import type { Surroundings } from "./surroundings.js";
 
-/** More bytes than the longest drawing that is read can have, with room for what the letters take. */
+/** More bytes than the longest installation that is taken can have, with room for what the letters take. */
 export const mostBytes = 20_000_000;
 
 /** A file or standard input that could not be read. */
@@ -23,14 +23,14 @@ export async function readSource(path: string | undefined, from: Surroundings): 
   if (path === undefined && from.inputIsTerminal) {
     return failed(
       "usage",
-      "no drawing is given; name its path, or send it to standard input. See bondmil --help.",
+      "no installation is given; name its path, or send it to standard input. See bondmil --help.",
     );
   }
   const name = path ?? standardInput;
   try {
     const bytes = await allOf(bytesOf(path === undefined ? from.input : from.open(path), name));
     if (bytes === null) {
-      const message = `${name} is refused: more than ${mostBytes} bytes are no drawing; several go through bondmil stream.`;
+      const message = `${name} is refused: more than ${mostBytes} bytes are no installation; several go through bondmil stream.`;
       return failed("refused", message);
     }
     const text = decoded(bytes);

@@ -6,7 +6,7 @@ import { bytesOf, standardInput, Unreadable } from "./source.js";
 import { answerLines, type StreamOptions } from "./stream.js";
 import type { Surroundings } from "./surroundings.js";
 
-/** Answers every line of standard input, as fast as the answers are taken. */
+/** Writes a line for every line of standard input, as fast as the output is taken. */
 export async function streamTask(
   { give = "schedule", "first-line": first = "1", strict }: Readonly<Record<string, string>>,
   around: Surroundings,
@@ -14,13 +14,13 @@ export async function streamTask(
   if (!/^[1-9]\d{0,14}$/.test(first)) {
     return failed(
       "usage",
-      `--first-line wants a whole number from 1, not "${first}". See bondmil stream --help.`,
+      `--first-line requires a whole number from 1, not "${first}". See bondmil stream --help.`,
     );
   }
   if (around.inputIsTerminal) {
     return failed(
       "usage",
-      "stream reads drawings from standard input, one on each line. See bondmil stream --help.",
+      "stream reads installations from standard input, one on each line. See bondmil stream --help.",
     );
   }
   const progress = progressOn(around.output.isTerminal ? null : around.errors, around.now);

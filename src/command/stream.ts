@@ -1,8 +1,10 @@
 import { InputError, type Issue } from "../input/input-error.js";
-import { buildSchedule } from "../installation/build-schedule.js";
-import { checkInstalled } from "../installation/check.js";
-import { errorOf, fault } from "../installation/fault.js";
-import { scheduleRows } from "../report/schedule-rows.js";
+import { checkOfRead } from "../installation/check.js";
+import type { Installation } from "../installation/document.js";
+import { fault } from "../installation/fault.js";
+import { readInstallation } from "../installation/read-installation.js";
+import { scheduleOfRead } from "../installation/schedule-of.js";
+import { rowsOfSchedule } from "../report/schedule-rows.js";
 import { type Line, linesOf } from "./lines.js";
 import { decoded, mostBytes } from "./source.js";
 import type { givable } from "./subcommands.js";
@@ -22,8 +24,8 @@ export interface StreamedLine {
 }
 
 /**
- * Answers a stream of drawings, one JSON document in each line: one answer for each line, in the same order. Nothing is read ahead of
- * what is asked for, and nothing of a line outlives its answer.
+ * A line of output for each line of a stream of installations, one JSON document in each, in the same order. Nothing is read ahead of
+ * what the consumer takes, and nothing of a line outlives its output.
  */
 export async function* answerLines(
   input: AsyncIterable<Uint8Array>,
@@ -38,7 +40,10 @@ export async function* answerLines(
 
 function answerOf(bytes: Line, line: number, give: StreamOptions["give"]): StreamedLine {
   try {
-    return { text: JSON.stringify({ line, [give]: givers[give](textOf(bytes)) }), isRefused: false };
+    return {
+      text: JSON.stringify({ line, [give]: givers[give](readInstallation(textOf(bytes))) }),
+      isRefused: false,
+    };
   } catch (error) {
     const text = JSON.stringify({ line, error: { issues: issuesOf(error) } });
     return { text, isRefused: true };
@@ -46,22 +51,24 @@ function answerOf(bytes: Line, line: number, give: StreamOptions["give"]): Strea
 }
 
 const givers = {
-  schedule: buildSchedule,
-  rows: (drawing: string) => scheduleRows(buildSchedule(drawing)),
-  check: checkInstalled,
+  schedule: scheduleOfRead,
+  rows: (installation: Installation) => rowsOfSchedule(scheduleOfRead(installation)),
+  check: checkOfRead,
 } as const;
 
 function textOf(bytes: Line): string {
   if (bytes === null) {
-    throw errorOf([
-      fault("out-of-range", [], `at most ${mostBytes} bytes`, "a longer line", "divide the drawing"),
+    throw new InputError([
+      fault("out-of-range", [], `at most ${mostBytes} bytes`, "a longer line", "divide the installation"),
     ]);
   }
   const text = decoded(bytes);
   if (text === null)
-    throw errorOf([fault("wrong-type", [], "UTF-8 text", "other bytes", "save it as UTF-8")]);
+    throw new InputError([fault("wrong-type", [], "UTF-8 text", "other bytes", "save it as UTF-8")]);
   if (text.trim() === "") {
-    throw errorOf([fault("missing", [], "a drawing", undefined, "write one JSON document on each line")]);
+    throw new InputError([
+      fault("missing", [], "an installation", undefined, "write one JSON document on each line"),
+    ]);
   }
   return text;
 }
@@ -70,6 +77,7 @@ function textOf(bytes: Line): string {
 function issuesOf(error: unknown): readonly Omit<Issue, "code">[] {
   if (error instanceof InputError) return error.issues;
   const detail = error instanceof Error ? error.message : String(error);
-  const message = `this is a defect of bondmil, please report it with the drawing: ${detail}`;
-  return [{ path: "", expected: "an answer", received: "a defect", message }];
+  const message = `this is a defect of bondmil, please report it with the installation: ${detail}`;
+  const { code: _, ...issue } = fault("wrong-type", [], "a line of output", "a defect", "");
+  return [{ ...issue, received: "a defect", message }];
 }

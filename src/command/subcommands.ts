@@ -1,4 +1,4 @@
-import { editionYears, roles } from "../edition/index.js";
+import { editionYears, roleIds } from "../edition/index.js";
 
 /** An option as it is described and read. */
 export interface OptionFact {
@@ -16,8 +16,8 @@ export interface OptionFact {
 export interface SubcommandFact {
   readonly name: SubcommandName;
   readonly says: string;
-  /** Whether it takes the path of a drawing. */
-  readonly takesDrawing: boolean;
+  /** Whether it takes the path of an installation. */
+  readonly takesInstallation: boolean;
   readonly more: readonly string[];
   readonly options: readonly OptionFact[];
   readonly examples: readonly (readonly [line: string, says: string])[];
@@ -25,7 +25,7 @@ export interface SubcommandFact {
 
 export type SubcommandName = "schedule" | "report" | "check" | "compare" | "stream" | "corpus";
 
-/** The ways in which an answer can be written. */
+/** The ways in which the output can be written. */
 export const formats = ["text", "markdown", "csv", "json", "html"] as const;
 
 /** The ways in which a report can be written; SVG is the drawing alone. */
@@ -34,49 +34,60 @@ export const reportFormats = ["html", "markdown", "svg"] as const;
 /** How far a published check can count. */
 export const countable = ["cited", "arithmetic", "common-practice", "memory", "disputed"] as const;
 
-/** What a drawing can be compared by. */
+/** What an installation can be compared by. */
 export const comparable = ["edition", "amendment", "reading", "arrangement"] as const;
 
-/** What a stream can give for each drawing. */
+/** What a stream can give for each installation. */
 export const givable = ["schedule", "rows", "check"] as const;
 
 const as: OptionFact = {
   name: "as",
   value: "format",
   choices: formats,
-  says: "How the answer is written; text unless told. JSON is the whole answer of the library; CSV has one row for each conductor; HTML is one file that loads nothing.",
+  says: "Format of the output; text by default. JSON is the whole result of the library; CSV has one row for each conductor; HTML is one file that loads nothing.",
 };
+
+/** What a reader has to know of a paper: who made it, and when. */
+const titleBlock: readonly OptionFact[] = [
+  { name: "prepared-by", value: "name", says: "Who prepared it, for the title block." },
+  {
+    name: "date",
+    value: "date",
+    says: "The date for the title block, as it is to be read; none by default.",
+  },
+];
 
 /** Every subcommand, in the order in which they are taught. */
 export const subcommands: readonly SubcommandFact[] = [
   {
     name: "schedule",
-    says: "Name every bonding and grounding conductor of a drawing, with its size, places, section and evidence.",
-    takesDrawing: true,
+    says: "Name every bonding and grounding conductor of an installation, with its size, places, section and evidence.",
+    takesInstallation: true,
     more: [
-      "A conductor that is not required says why. Cautions, open readings and what is not sized follow; the last line is the fingerprint for a title block.",
+      "A conductor that is not required says why. Cautions, open readings and what is not sized follow; the fingerprint for a title block stands on top.",
     ],
-    options: [as],
+    options: [as, ...titleBlock],
     examples: [
       ["bondmil schedule shop.json", "read it here"],
       ["bondmil schedule shop.json --as csv > shop.csv", "one row for each conductor, for a spreadsheet"],
-      ["bondmil schedule --as markdown < shop.json", "the drawing from standard input"],
+      ["bondmil schedule --as markdown < shop.json", "the installation from standard input"],
     ],
   },
   {
     name: "report",
     says: "Write the report for a plan reviewer: title block, the drawing, the schedule, each result with its numbers and sections, cautions, what was not sized.",
-    takesDrawing: true,
+    takesInstallation: true,
     more: [
-      "HTML is one file that loads nothing, for a screen and for paper; print it to get a PDF. Markdown tells the path in words. SVG is the drawing alone.",
+      "HTML is one file that loads nothing, for a screen and for paper; print it to get a PDF. Markdown describes the path in words. SVG is the drawing alone.",
     ],
     options: [
       {
         name: "as",
         value: "format",
         choices: reportFormats,
-        says: "How the report is written; HTML unless told.",
+        says: "How the report is written; HTML by default.",
       },
+      ...titleBlock,
     ],
     examples: [
       ["bondmil report shop.json > shop.html", "for a browser, or to be printed"],
@@ -85,12 +96,12 @@ export const subcommands: readonly SubcommandFact[] = [
   },
   {
     name: "check",
-    says: "Hold the conductors that a drawing lists as installed against its schedule.",
-    takesDrawing: true,
+    says: "Hold the conductors that an installation lists as installed against its schedule.",
+    takesInstallation: true,
     more: [
-      'The drawing lists them in "installed". Larger than needed and sufficient on values that are not confirmed are not findings; what the schedule does not know is one.',
+      'The installation lists them in "installed", under the ids that the schedule has as CSV or JSON. Larger than needed and sufficient on values that are not confirmed are not findings; what the schedule does not know is one.',
     ],
-    options: [as],
+    options: [as, ...titleBlock],
     examples: [
       ["bondmil check shop.json", "every verdict"],
       [
@@ -101,35 +112,36 @@ export const subcommands: readonly SubcommandFact[] = [
   },
   {
     name: "compare",
-    says: "Put a drawing side by side with itself under other editions, amendments, readings or arrangements.",
-    takesDrawing: true,
+    says: "Put an installation side by side with itself under other editions, amendments, readings or arrangements.",
+    takesInstallation: true,
     more: [
-      "edition: the drawing under each edition, and what changed from one to the next and why.",
-      "amendment: as the edition is printed, and with the amendments of the drawing or of a file.",
+      "edition: the installation under each edition, and what changed from one to the next and why.",
+      "amendment: as the edition is printed, and with the amendments of the installation or of a file.",
       "reading: with each other alternative where the text is open and the schedule names it.",
       "arrangement: jumpers at the source or in the enclosures, enclosures or one assembly, jumpers or fittings of raceways; one changed at a time.",
-      "An edition or arrangement that refuses the drawing keeps its column and says why; only when all of them refuse it is the drawing refused.",
+      "An edition or arrangement that refuses the installation keeps its column and says why; only when all of them refuse it is the installation refused.",
     ],
     options: [
       {
         name: "by",
         value: "what",
         choices: comparable,
-        says: "What is put side by side; edition unless told.",
+        says: "What is put side by side; edition by default.",
       },
       {
         name: "years",
         value: "years",
         choices: editionYears,
         several: true,
-        says: "Editions in the order in which they are wanted, with commas between; all of them unless told. Only by edition.",
+        says: "Editions in the order of the columns, with commas between; all of them by default. Only by edition.",
       },
       {
         name: "amendments",
         value: "file",
-        says: "A JSON file with a list of amendments, in place of those of the drawing. Only by amendment.",
+        says: "A JSON file with a list of amendments, in place of those of the installation. Only by amendment.",
       },
       as,
+      ...titleBlock,
     ],
     examples: [
       ["bondmil compare shop.json --years 2017,2020,2023", "three editions"],
@@ -142,11 +154,11 @@ export const subcommands: readonly SubcommandFact[] = [
   },
   {
     name: "stream",
-    says: "Read drawings from standard input, one JSON document on each line, and write one JSON line for each.",
-    takesDrawing: false,
+    says: "Read installations from standard input, one JSON document on each line, and write one JSON line for each.",
+    takesInstallation: false,
     more: [
       'Every line gives exactly one line, in the same order: {"line":1,"schedule":...}, or {"line":2,"error":{"issues":[...]}} where the line is refused, an empty line too. A broken line never ends the stream.',
-      "How many lines were refused is told on standard error at the end; while it runs, a terminal shows how far it is.",
+      "How many lines were refused is said on standard error at the end; while it runs, a terminal shows how far it is.",
       "Memory stays flat however long the stream is. Any engine that runs a filter over lines can divide the work.",
       "When the reader of the output goes away, the stream ends quietly with exit code 0.",
     ],
@@ -155,12 +167,12 @@ export const subcommands: readonly SubcommandFact[] = [
         name: "give",
         value: "what",
         choices: givable,
-        says: "What stands in each line: the schedule, unless told; rows, flat as in CSV; or the check of what is installed.",
+        says: "What stands in each line: by default the schedule; rows, flat as in CSV; or the check of what is installed.",
       },
       {
         name: "first-line",
         value: "number",
-        says: "The number of the first line, where it is a part of a longer stream; 1 unless told.",
+        says: "The number of the first line, where it is a part of a longer stream; 1 by default.",
       },
       {
         name: "strict",
@@ -168,22 +180,22 @@ export const subcommands: readonly SubcommandFact[] = [
       },
     ],
     examples: [
-      ["bondmil stream < drawings.ndjson > schedules.ndjson", "all of them, one process"],
+      ["bondmil stream < installations.ndjson > schedules.ndjson", "all of them, one process"],
       [
-        "parallel --pipe -N 1000 --keep-order 'bondmil stream --first-line {= $_ = (seq() - 1) * 1000 + 1 =}' < drawings.ndjson > schedules.ndjson",
+        "parallel --pipe -N 1000 --keep-order 'bondmil stream --first-line {= $_ = (seq() - 1) * 1000 + 1 =}' < installations.ndjson > schedules.ndjson",
         "GNU parallel: as many processes as there are cores, order and line numbers kept",
       ],
     ],
   },
   {
     name: "corpus",
-    says: "Run the published checks against this library: worked examples, quizzes and answers with their sources, the wrong ones too.",
-    takesDrawing: false,
+    says: "Run the published checks against this library: worked examples, quizzes and published answers with their sources, the wrong ones too.",
+    takesInstallation: false,
     more: [
-      "Counts by role, edition and kind of source come first, then every miss in full. A disputed check wants what the text asks for, not what its source says.",
+      "Counts by role, edition and kind of source come first, then every miss in full. A disputed check holds the library to what the text requires, not to what its source says.",
     ],
     options: [
-      { name: "role", value: "role", choices: roles, says: "Only checks of this role." },
+      { name: "role", value: "role", choices: roleIds, says: "Only checks of this role." },
       { name: "edition", value: "year", choices: editionYears, says: "Only under this edition." },
       { name: "standing", value: "standing", choices: countable, says: "Only checks that count so far." },
       { name: "source", value: "id", says: "Only checks of this source, by its id in tables/sources.json." },

@@ -1,7 +1,9 @@
 import type { Amendment, EditionYear } from "../edition/index.js";
-import { type Check, checkInstalled, findings } from "../installation/check.js";
-import { compareDrawing } from "../installation/compare-drawing.js";
-import type { DrawingComparison } from "../installation/drawing-comparison.js";
+import { type Check, checkOfRead, findings } from "../installation/check.js";
+import { compareInstallation } from "../installation/compare-installation.js";
+import type { InstallationComparison } from "../installation/installation-comparison.js";
+import { readInstallation } from "../installation/read-installation.js";
+import type { DocumentOptions } from "../report/frame.js";
 import type { Asked, Options } from "./arguments.js";
 import type { Ending } from "./exit-codes.js";
 import { failed, type Outcome } from "./failure.js";
@@ -10,15 +12,15 @@ import type { comparable, SubcommandName } from "./subcommands.js";
 import type { Surroundings } from "./surroundings.js";
 import { readingWidth } from "./terminal.js";
 import {
-  checkWriters,
-  comparisonWriters,
   type Format,
   type ReportFormat,
-  reportWriters,
-  scheduleWriters,
+  writeCheck,
+  writeComparison,
+  writeReport,
+  writeSchedule,
 } from "./writers.js";
 
-/** What a subcommand answers. */
+/** The output of a subcommand. */
 export interface Answer {
   readonly text: string;
   /** Whether people read it as it is, and not a program. */
@@ -28,40 +30,46 @@ export interface Answer {
 
 type Task = Extract<Asked, { readonly kind: "task" }>;
 
-/** Answers a subcommand about one drawing. */
+/** Runs a subcommand on one installation. */
 export async function answerTask(
   subcommand: Exclude<SubcommandName, "stream" | "corpus">,
-  { drawing: path, options }: Pick<Task, "drawing" | "options">,
+  { installation: path, options }: Pick<Task, "installation" | "options">,
   around: Surroundings,
 ): Promise<Outcome<Answer>> {
   const format = (options["as"] ?? "text") as Format;
   const isForReading = format === "text";
-  const width = readingWidth(around.output);
+  const style = { format, width: readingWidth(around.output), options: documentOptions(options) };
   const wanted = await comparisonOf(options, around);
   if (wanted.failure !== undefined) return wanted;
   const source = await readSource(path, around);
   if (source.failure !== undefined) return source;
-  const drawing = source.value;
+  const installation = readInstallation(source.value);
   switch (subcommand) {
     case "schedule": {
-      const text = scheduleWriters[format](drawing, width);
+      const text = writeSchedule(installation, style);
       return { value: { text, isForReading, ending: "done" } };
     }
     case "report": {
-      const text = reportWriters[(options["as"] ?? "html") as ReportFormat](drawing);
+      const text = writeReport(installation, (options["as"] ?? "html") as ReportFormat, style.options);
       return { value: { text, isForReading: false, ending: "done" } };
     }
     case "check": {
-      const check = checkInstalled(drawing);
-      const text = checkWriters[format](check, width);
+      const check = checkOfRead(installation);
+      const text = writeCheck(check, style);
       return { value: { text, isForReading, ending: endingOfCheck(check) } };
     }
     case "compare": {
-      const comparison = compareDrawing({ ...wanted.value, drawing });
-      const text = comparisonWriters[format](comparison, width);
+      const comparison = compareInstallation({ ...wanted.value, installation });
+      const text = writeComparison(comparison, style);
       return { value: { text, isForReading, ending: endingOfComparison(comparison) } };
     }
   }
+}
+
+/** What stands in the title block beside what the library knows; what is blank is not given. */
+function documentOptions(options: Options): DocumentOptions {
+  const [preparedBy = "", date = ""] = [options["prepared-by"], options["date"]];
+  return { ...(preparedBy.trim() !== "" && { preparedBy }), ...(date.trim() !== "" && { date }) };
 }
 
 function endingOfCheck({ conductors, schedule }: Check): Ending {
@@ -69,7 +77,7 @@ function endingOfCheck({ conductors, schedule }: Check): Ending {
   return isFound || schedule.violations.length > 0 ? "found" : "done";
 }
 
-function endingOfComparison({ variants }: DrawingComparison): Ending {
+function endingOfComparison({ variants }: InstallationComparison): Ending {
   return variants.every(({ refused }) => refused !== undefined) ? "refused" : "done";
 }
 

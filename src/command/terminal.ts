@@ -1,4 +1,4 @@
-import { wrapped } from "../report/text-table.js";
+import { wrapped } from "../report/render/text-table.js";
 import type { Outlet, Surroundings } from "./surroundings.js";
 
 const usualWidth = 80;

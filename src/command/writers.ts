@@ -1,63 +1,61 @@
-import { buildSchedule } from "../installation/build-schedule.js";
+import { drawingOfRead } from "../drawing/drawing-of.js";
 import type { Check } from "../installation/check.js";
-import type { DrawingComparison } from "../installation/drawing-comparison.js";
-import { pictureOf } from "../picture/picture-of.js";
-import { rowsToCsv } from "../report/csv.js";
-import { writeComparisonMarkdown } from "../report/drawing-comparison-markdown.js";
-import { comparisonRows } from "../report/drawing-comparison-rows.js";
-import { writeComparison } from "../report/drawing-comparison-text.js";
-import { checkAsHtml, comparisonAsHtml } from "../report/pages-html.js";
-import { pictureAsSvg } from "../report/picture-svg.js";
-import { reportAsHtml } from "../report/report-html.js";
-import { reportAsMarkdown } from "../report/report-markdown.js";
-import { writeCheckMarkdown, writeScheduleMarkdown } from "../report/schedule-markdown.js";
-import { checkRows, scheduleRows } from "../report/schedule-rows.js";
-import { writeCheck, writeSchedule } from "../report/schedule-table.js";
+import type { Installation } from "../installation/document.js";
+import type { InstallationComparison } from "../installation/installation-comparison.js";
+import { scheduleOfRead } from "../installation/schedule-of.js";
+import { checkDocument } from "../report/check-document.js";
+import { comparisonDocument } from "../report/comparison-document.js";
+import type { Document } from "../report/document.js";
+import type { DocumentOptions } from "../report/frame.js";
+import { drawingAsSvg } from "../report/render/drawing-svg.js";
+import { render } from "../report/render/render.js";
+import { reportOfRead } from "../report/report-document.js";
+import { scheduleDocument } from "../report/schedule-document.js";
 import type { formats, reportFormats } from "./subcommands.js";
 
 export type Format = (typeof formats)[number];
 
 export type ReportFormat = (typeof reportFormats)[number];
 
-/** Writes an answer; the width is that of the terminal. */
-type Writer<Answer> = (answer: Answer, width: number | undefined) => string;
+/** How the output is written. */
+export interface Style {
+  readonly format: Format;
+  /** That of the terminal, if there is one. */
+  readonly width: number | undefined;
+  /** Who prepared it, and when. */
+  readonly options: DocumentOptions;
+}
 
-type Writers<Answer> = Readonly<Record<Format, Writer<Answer>>>;
+/** Writes a result of the library: as JSON what it is, else its document. */
+function writer<Answer>(documentOf: (answer: Answer, options: DocumentOptions) => Document) {
+  return (answer: Answer, { format, width, options }: Style): string =>
+    format === "json"
+      ? JSON.stringify(answer, null, 2)
+      : render(documentOf(answer, options), { as: format, ...(width !== undefined && { width }) });
+}
 
-/** How the schedule of a drawing is written in each format; as a page it is the report. */
-export const scheduleWriters: Writers<string> = {
-  text: (drawing) => writeSchedule(buildSchedule(drawing)),
-  markdown: (drawing) => writeScheduleMarkdown(buildSchedule(drawing)),
-  csv: (drawing) => rowsToCsv(scheduleRows(buildSchedule(drawing))),
-  json: (drawing) => json(buildSchedule(drawing)),
-  html: reportAsHtml,
-};
+/** Writes a check. */
+export const writeCheck = writer<Check>(checkDocument);
 
-/** How the report on a drawing is written in each format. */
-export const reportWriters: Readonly<Record<ReportFormat, (drawing: string) => string>> = {
-  html: reportAsHtml,
-  markdown: reportAsMarkdown,
-  svg: (drawing) => pictureAsSvg(pictureOf(drawing)),
-};
+/** Writes a comparison. */
+export const writeComparison = writer<InstallationComparison>(comparisonDocument);
 
-/** How a check is written in each format. */
-export const checkWriters: Writers<Check> = {
-  text: writeCheck,
-  markdown: writeCheckMarkdown,
-  csv: (check) => rowsToCsv(checkRows(check)),
-  json,
-  html: checkAsHtml,
-};
+const writeOnlySchedule = writer(scheduleDocument);
 
-/** How a comparison is written in each format. */
-export const comparisonWriters: Writers<DrawingComparison> = {
-  text: writeComparison,
-  markdown: writeComparisonMarkdown,
-  csv: (comparison) => rowsToCsv(comparisonRows(comparison)),
-  json,
-  html: comparisonAsHtml,
-};
+/** Writes the schedule of an installation; as a page it is the report. */
+export function writeSchedule(installation: Installation, style: Style): string {
+  return style.format === "html"
+    ? writeReport(installation, "html", style.options)
+    : writeOnlySchedule(scheduleOfRead(installation), style);
+}
 
-function json(answer: unknown): string {
-  return JSON.stringify(answer, null, 2);
+/** Writes the report on an installation; as SVG it is the picture alone. */
+export function writeReport(
+  installation: Installation,
+  format: ReportFormat,
+  options: DocumentOptions,
+): string {
+  return format === "svg"
+    ? drawingAsSvg(drawingOfRead(installation, scheduleOfRead(installation)))
+    : render(reportOfRead(installation, options), { as: format });
 }

@@ -43,7 +43,7 @@ export function outcomeName({ outcome }: ComparedResult): string {
   return outcome.kind === "not-required" ? `not-required: ${outcome.why}` : outcome.kind;
 }
 
-/** Area that a result asks for, in circular mils (of a tray in square inches); `null` where it asks for none. */
+/** Area that a result requires, in circular mils (of a tray in square inches); `null` where it requires none. */
 function areaIn(result: ComparedResult): number | null {
   if ("steps" in result) return result.outcome.kind === "not-required" ? null : result.requiredArea;
   return result.outcome.kind === "permitted" ? result.outcome.least.squareInches : null;
@@ -129,7 +129,7 @@ function isHidden(fact: Fact, elsewhere: ComparedResult, facts: ReadonlyMap<stri
   return fact.what === "floor" && byDevice && (areaIn(elsewhere) ?? 0) >= area;
 }
 
-/** What the rules ask for before caps and floors. */
+/** What the rules require before caps and floors. */
 function unlimitedArea(facts: ReadonlyMap<string, Fact>): number {
   const deciding = [...facts.values()].filter(({ what }) => what !== "cap" && what !== "floor");
   return Math.max(0, ...deciding.map(({ area = 0 }) => area));

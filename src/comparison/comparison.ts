@@ -1,20 +1,24 @@
 import type { CitedEvidence, Code, EditionYear, Readings } from "../edition/index.js";
 import type { Marks } from "../input/given-result.js";
 import type { Issue } from "../input/input-error.js";
-import type { CableTrayResult } from "../rules/cable-tray-as-equipment-grounding-conductor.js";
+import type { CableTrayResult } from "../roles/equipment-grounding-conductor/cable-tray.js";
 import type { SizingResult } from "../rules/result.js";
 
-/** What the sizing functions give back. */
+/** The result of a role, or of a cable tray. */
 export type ComparedResult = SizingResult | CableTrayResult;
 
-/** What every sizing function takes: a code, and what it needs beside it. */
+/** What every role takes: a code, and what it needs beside it. */
 export interface CodedInput {
+  /** The code that it is held under: an edition, its amendments and readings. */
   readonly code: Code;
 }
 
-/** The input of a sizing function without its edition. A code may bring readings and amendments; a year in it is replaced. */
+/** The input of a role without its edition. A code may bring readings and amendments; a year in it is replaced. */
 export type InputOfAnyYear<Input extends CodedInput> = Input extends CodedInput
-  ? Omit<Input, "code"> & { readonly code?: Partial<Code> }
+  ? Omit<Input, "code"> & {
+      /** Readings and amendments; the edition is set by the comparison. */
+      readonly code?: Partial<Code>;
+    }
   : never;
 
 /**
@@ -55,17 +59,23 @@ export type ChangeSubject =
 
 /** One thing that differs between two results. */
 export interface Change {
+  /** Why the two differ. */
   readonly kind: ChangeKind;
+  /** What of the result changed. */
   readonly what: ChangeSubject;
   /** Which of several: a column, the reason of a floor or cap, a conductor, a reading, the code of a caution. */
   readonly of: string | null;
   /** `null` where there is none. Areas in circular mils. Of a `place` the section. */
   readonly before: string | number | null;
+  /** The value after; `null` where there is none. */
   readonly after: string | number | null;
+  /** Section before; `null` where there is none. */
   readonly sectionBefore: string | null;
+  /** Section after; `null` where there is none. */
   readonly sectionAfter: string | null;
   /** What is known of these places. A change next to `memory` or `carried` may be a gap in what was read. */
   readonly evidenceBefore: CitedEvidence | null;
+  /** What is known of the place after. */
   readonly evidenceAfter: CitedEvidence | null;
   /** Of a change that another alternative of an open reading would undo: which. */
   readonly because?: ReadingBehind;
@@ -73,10 +83,13 @@ export interface Change {
 
 /** An alternative under which a change would not be one. */
 export interface ReadingBehind {
+  /** Id of the reading. */
   readonly reading: keyof Readings;
   /** The edition in which it is open. */
   readonly edition: EditionYear;
+  /** The alternative that is in force. */
   readonly chosen: string;
+  /** One of the alternatives of the reading. */
   readonly alternative: string;
 }
 
@@ -88,9 +101,12 @@ export type Effect = "first" | "same" | "larger" | "smaller" | "other-outcome";
 
 /** An edition with its result. */
 export interface SizedEdition<Result extends ComparedResult> {
+  /** Edition of NFPA 70, by its year. */
   readonly edition: EditionYear;
+  /** The result. */
   readonly result: Result;
   readonly refused?: never;
+  /** What became of the required area. */
   readonly effect: Effect;
   /** Against the entry before; none for the first. */
   readonly changes: readonly Change[];
@@ -98,10 +114,14 @@ export interface SizedEdition<Result extends ComparedResult> {
 
 /** An edition that refuses the input, for example because it does not know a busbar. */
 export interface RefusedEdition {
+  /** Edition of NFPA 70, by its year. */
   readonly edition: EditionYear;
   readonly result?: never;
+  /** What is wrong with the input under this edition; absent where there is a result. */
   readonly refused: readonly Issue[];
+  /** What became of the required area. */
   readonly effect: Effect;
+  /** What changed against the one before. */
   readonly changes: readonly Change[];
 }
 
@@ -110,16 +130,21 @@ export type EditionEntry<Result extends ComparedResult = ComparedResult> =
   | SizedEdition<Result>
   | RefusedEdition;
 
-/** Editions side by side, in the order that was asked for. Plain JSON. */
+/** Editions side by side, in the order given. Plain JSON. */
 export type EditionComparison<Result extends ComparedResult = ComparedResult> =
   readonly EditionEntry<Result>[];
 
 /** A result under another alternative of an open reading. */
 export interface OtherwiseRead<Result extends ComparedResult> {
+  /** Id of the reading. */
   readonly reading: keyof Readings;
+  /** The alternative that is in force. */
   readonly chosen: string;
+  /** One of the alternatives of the reading. */
   readonly alternative: string;
+  /** The result, with its steps. */
   readonly result: Result;
+  /** What became of the required area. */
   readonly effect: Effect;
   /** Against the result under the code as given. */
   readonly changes: readonly Change[];
@@ -127,6 +152,7 @@ export interface OtherwiseRead<Result extends ComparedResult> {
 
 /** One input under every open reading that has a say in its result. Plain JSON. */
 export interface ReadingComparison<Result extends ComparedResult = ComparedResult> {
+  /** Edition of NFPA 70, by its year. */
   readonly edition: EditionYear;
   /** Under the code as given. */
   readonly result: Result;
@@ -134,17 +160,33 @@ export interface ReadingComparison<Result extends ComparedResult = ComparedResul
   readonly otherwise: readonly OtherwiseRead<Result>[];
 }
 
+/** A result under amendments. */
+export interface AmendedResult<Result extends ComparedResult> {
+  /** Jurisdiction and section of the amendment. */
+  readonly amendment: string;
+  /** The result, with its steps. */
+  readonly result: Result;
+  /** What became of the required area. */
+  readonly effect: Effect;
+  /** Against the edition as printed. */
+  readonly changes: readonly Change[];
+}
+
+/** One input under an edition as printed, under each of its amendments alone, and under all of them together. Plain JSON. */
+export interface AmendmentComparison<Result extends ComparedResult = ComparedResult> {
+  /** Edition of NFPA 70, by its year. */
+  readonly edition: EditionYear;
+  /** The result under the edition as printed. */
+  readonly asPrinted: Result;
+  /** Under each amendment alone. */
+  readonly each: readonly AmendedResult<Result>[];
+  /** Under all amendments together. */
+  readonly all: Omit<AmendedResult<Result>, "amendment">;
+}
+
 /** By what a comparison of readings is known. */
 export const readingComparisonMarks: Marks<ReadingComparison> = {
   edition: "text",
   result: "object",
   otherwise: "list",
-};
-
-/** By what the result of any sizing function is known. */
-export const comparedResultMarks: Marks<ComparedResult> = {
-  edition: "text",
-  outcome: "object",
-  citation: "object",
-  cautions: "list",
 };

@@ -1,5 +1,5 @@
 import type { EditionYear, Readings } from "../edition/index.js";
-import { ask, type Sizing, withReading } from "./ask.js";
+import { type Asking, answerOf, withReading } from "./ask.js";
 import { changesBetween, isAbout, isOfRules } from "./changes.js";
 import type { Change, CodedInput, ComparedResult, ReadingBehind } from "./comparison.js";
 
@@ -15,7 +15,7 @@ export interface Dated<Input extends CodedInput, Result extends ComparedResult> 
  * how one of them is read makes the difference.
  */
 export function explainedByReadings<Input extends CodedInput, Result extends ComparedResult>(
-  size: Sizing<Input, Result>,
+  ask: Asking<Input, Result>,
   before: Dated<Input, Result>,
   after: Dated<Input, Result>,
   changes: readonly Change[],
@@ -24,14 +24,14 @@ export function explainedByReadings<Input extends CodedInput, Result extends Com
   if (rules.length === 0) return changes;
   const tried = [
     ...alternativesOf(before).map((because) => {
-      const result = readOtherwise(size, before.input, because);
+      const result = readOtherwise(ask, before.input, because);
       return {
         because,
         left: result === null ? null : changesBetween(result, after.result).filter(isOfRules),
       };
     }),
     ...alternativesOf(after).map((because) => {
-      const result = readOtherwise(size, after.input, because);
+      const result = readOtherwise(ask, after.input, because);
       return {
         because,
         left: result === null ? null : changesBetween(before.result, result).filter(isOfRules),
@@ -63,9 +63,9 @@ function alternativesOf<Input extends CodedInput, Result extends ComparedResult>
 }
 
 function readOtherwise<Input extends CodedInput, Result extends ComparedResult>(
-  size: Sizing<Input, Result>,
+  ask: Asking<Input, Result>,
   input: Input,
   { reading, alternative }: { readonly reading: keyof Readings; readonly alternative: string },
 ): Result | null {
-  return ask(size, withReading(input, reading, alternative)).result ?? null;
+  return answerOf(ask, withReading(input, reading, alternative)).result ?? null;
 }

@@ -1,5 +1,5 @@
 import type { Citation } from "../edition/index.js";
-import type { CableTrayResult } from "../rules/cable-tray-as-equipment-grounding-conductor.js";
+import type { CableTrayResult } from "../roles/equipment-grounding-conductor/cable-tray.js";
 import type { SizingResult } from "../rules/result.js";
 import type { Step } from "../sizing/index.js";
 import type { ChangeSubject, ComparedResult } from "./comparison.js";
@@ -18,7 +18,7 @@ export interface Fact {
   readonly shownOnlyIf?: "it-limits" | "it-is-used";
   /** Whether a difference follows from another one, if there is another. */
   readonly follows?: boolean;
-  /** Circular mils that it asks for or limits at. */
+  /** Circular mils that it requires or limits at. */
   readonly area?: number;
 }
 

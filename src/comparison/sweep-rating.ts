@@ -1,22 +1,21 @@
+import { plainly } from "../asking/plainly.js";
+import { size } from "../asking/size.js";
 import type { Material } from "../conductor/index.js";
 import { type EditionYear, editionYears } from "../edition/index.js";
-import { member, optional, readList, readPositive } from "../input/reader.js";
-import type { EquipmentGroundingConductorInput } from "../rules/equipment-grounding-conductor-input.js";
+import { member, optional, type Reader, readList, readPositive } from "../input/reader.js";
+import type { RoleByRating } from "../roles/definition.js";
 import { ratingTable } from "../rules/rating-table.js";
-import type { SizingResult } from "../rules/result.js";
 import { readMaterial } from "../supply/read.js";
-import { ask, checkRequest, readYears } from "./ask.js";
+import { answerOf, readEditions } from "./ask.js";
 import { type Swept, type SweptEdition, sweptOf } from "./swept.js";
 
-/** Which overcurrent devices a sizing function is asked for, and under which editions. */
-export interface RatingSweepRequest {
-  /** A sizing function; one with another input is wrapped, so that it takes the circuits and the material from this. */
-  readonly size: (input: EquipmentGroundingConductorInput) => SizingResult;
-  /** All editions unless told. */
-  readonly years?: readonly EditionYear[];
+/** The overcurrent devices for which a role is sized, and under which editions. */
+export interface RatingSweep {
+  /** All editions by default. */
+  readonly editions?: readonly EditionYear[];
   /** Material of the conductor to be sized. */
   readonly material: Material;
-  /** Ratings in amperes; the row ends of the tables of these editions unless told. */
+  /** Ratings in amperes; the last rating of each row of the tables of these editions by default. */
   readonly ratings?: readonly number[];
 }
 
@@ -24,53 +23,36 @@ export interface RatingSweepRequest {
 export interface RatingSweepRow extends SweptEdition, Swept {
   /** Rating of the device. */
   readonly amperes: number;
+  /** Material of the conductor to be sized. */
   readonly material: Material;
 }
 
-/**
- * Sizes a conductor for many overcurrent devices under many editions, as rows: for each rating the editions one below the other. No
- * circuit conductors are given, so no increase and no limit at them count.
- *
- * @param request - a sizing function, the material, and which ratings and editions
- * @returns flat rows, for JSON or for {@link rowsToCsv}; areas in circular mils
- * @throws {@link InputError} if the request is wrong; what an edition refuses is a row that says so
- *
- * @example
- * ```ts
- * import { sizeEquipmentGroundingConductor, sweepRating } from "bondmil";
- * const rows = sweepRating({
- *   size: sizeEquipmentGroundingConductor,
- *   years: ["2008", "2011"],
- *   material: "aluminum",
- *   ratings: [3000, 4000],
- * });
- * rows.map(({ amperes, edition, size, evidence }) => [amperes, edition, size, evidence]);
- * // => [
- * //   [3000, "2008", "600 kcmil", "carried"], [3000, "2011", "600 kcmil", "single"],
- * //   [4000, "2008", "800 kcmil", "memory"], [4000, "2011", "750 kcmil", "single"],
- * // ]
- * ```
- */
-export function sweepRating(request: RatingSweepRequest): readonly RatingSweepRow[] {
-  checkRequest(request, ["size", "years", "material", "ratings"], (at) => {
-    readYears(at);
-    readMaterial(member(at, "material"));
-    optional(member(at, "ratings"), (ratings) => readList(ratings, (one) => readPositive(one, "amperes")));
-  });
-  const { size, years = editionYears, material, ratings = rowEnds(years) } = request;
+/** Members of {@link RatingSweep}. */
+export const ratingSweepKeys = ["editions", "material", "ratings"] as const;
+
+/** Checks a sweep of ratings. */
+export function checkRatingSweep(at: Reader): void {
+  readEditions(at);
+  readMaterial(member(at, "material"));
+  optional(member(at, "ratings"), (ratings) => readList(ratings, (one) => readPositive(one, "amperes")));
+}
+
+/** One row for every rating in every edition, the request being checked. */
+export function ratingRows<Input>(
+  role: RoleByRating,
+  { editions = editionYears, material, ratings = rowEnds(editions) }: RatingSweep,
+  more: Partial<Input>,
+): readonly RatingSweepRow[] {
   return ratings.flatMap((amperes) =>
-    years.map((edition): RatingSweepRow => {
-      const answer = ask(size, {
-        code: { year: edition },
-        circuits: [{ device: { amperes } }],
-        conductor: { material },
-      });
+    editions.map((edition): RatingSweepRow => {
+      const input = plainly(role, { code: { year: edition }, material, amperes });
+      const answer = answerOf((given: typeof input) => size(role, given), { ...input, ...more });
       return { edition, amperes, material, ...sweptOf(answer) };
     }),
   );
 }
 
-function rowEnds(years: readonly EditionYear[]): readonly number[] {
-  const ends = years.flatMap((year) => ratingTable({ year }).rows.map(({ through }) => through));
+function rowEnds(editions: readonly EditionYear[]): readonly number[] {
+  const ends = editions.flatMap((year) => ratingTable({ year }).rows.map(({ through }) => through));
   return [...new Set(ends)].sort((a, b) => a - b);
 }

@@ -12,9 +12,11 @@ export interface Swept {
   readonly requiredArea: number | null;
   /** `null` where there is no standard size. */
   readonly size: StandardSize | null;
+  /** The step that decided; `null` where none did. */
   readonly governs: Governing | null;
   /** Where the step that governs stands; else the rule. */
   readonly section: string | null;
+  /** How sure it is; `null` where refused. */
   readonly evidence: Evidence | null;
   /** Codes of the issues where refused. */
   readonly refused: string | null;
@@ -22,10 +24,11 @@ export interface Swept {
 
 /** What every row of a sweep begins with. */
 export interface SweptEdition {
+  /** Edition of NFPA 70, by its year. */
   readonly edition: EditionYear;
 }
 
-/** The columns of one answer. */
+/** The columns of one result. */
 export function sweptOf({ result, refused }: Answer<SizingResult>): Swept {
   if (result === undefined) {
     const codes = (refused ?? []).map(({ code }) => code).join(" ");

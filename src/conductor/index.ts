@@ -1,4 +1,11 @@
-export { type ConductorColumn, columnOf, conductorColumns, type Material, materials } from "./material.js";
+export {
+  type ConductorColumn,
+  columnOf,
+  conductorColumns,
+  isMaterial,
+  type Material,
+  materials,
+} from "./material.js";
 export { formatSize, parseSize } from "./parse.js";
 export {
   areaOf,

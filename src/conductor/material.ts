@@ -15,6 +15,23 @@ export const materials = ["copper", "aluminum", "copper-clad aluminum"] as const
 export type Material = (typeof materials)[number];
 
 /**
+ * Whether something is a conductor material that the tables know.
+ *
+ * @param value - anything
+ * @returns `true` for a member of {@link materials}
+ *
+ * @example
+ * ```ts
+ * import { isMaterial } from "bondmil";
+ * isMaterial("copper-clad aluminum"); // => true
+ * isMaterial("steel"); // => false
+ * ```
+ */
+export function isMaterial(value: unknown): value is Material {
+  return (materials as readonly unknown[]).includes(value);
+}
+
+/**
  * Columns of the tables.
  *
  * @example

@@ -8,7 +8,7 @@ const longest = 100;
 const spokenDigits: Readonly<Record<string, string>> = { one: "1", two: "2", three: "3", four: "4" };
 
 /**
- * Reads a size as people write it: `4/0`, `0000`, `#2`, `250 kcmil`, `250MCM`, `1/0 AWG`, `No. 6`, `two aught`.
+ * Parses a size as people write it: `4/0`, `0000`, `#2`, `250 kcmil`, `250MCM`, `1/0 AWG`, `No. 6`, `two aught`.
  * It never guesses: a bare `4` can mean 4 AWG or, spoken or scribbled, 4/0, so both are named and nothing is returned.
  *
  * @param text - what was written
@@ -46,7 +46,7 @@ export function parseSize(text: string): ConductorSize {
 }
 
 /**
- * Writes a size. The text is the canonical name, so that {@link parseSize} reads it back.
+ * Writes a size. The text is the canonical name, so that {@link parseSize} gives it back.
  *
  * @param size - canonical size
  * @returns the text

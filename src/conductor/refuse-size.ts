@@ -11,5 +11,6 @@ export function refuseSize(at: Reader): undefined {
     like.length > 0
       ? like.map((size) => `"${size}"`).join(" or ")
       : 'a size such as "4/0 AWG" or "500 kcmil"';
-  return refuse(at, code, expected, "write the size in full; parseSize reads what people write");
+  const advice = code === "missing" ? "" : "write the size in full; parseSize parses what people write";
+  return refuse(at, code, expected, advice, like);
 }

@@ -1,4 +1,5 @@
 // Generated from tables/conductor-properties.json by "npm run generate"; do not edit.
+/** Every conductor size with its area in circular mils, smallest first. */
 export const sizeRows = [
   ["18 AWG", 1620, true],
   ["16 AWG", 2580, true],

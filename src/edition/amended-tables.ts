@@ -1,8 +1,9 @@
 import { areaOf, isConductorSize } from "../conductor/index.js";
-import { type Amended, amendmentsInForce, type CellAmendment, citeAmendment } from "./amendment.js";
+import { type Amended, amendmentsInForce, citeAmendment } from "./amendment.js";
 import type { EditionYear } from "./edition-year.js";
 import type { SupplyAreaTableId } from "./policy.js";
 import type { RatingTable } from "./rating-table.js";
+import type { CellAmendment } from "./shape.generated.js";
 import type { SupplyAreaTable } from "./supply-area-table.js";
 import { bondingConductor } from "./tables/bonding-conductor.generated.js";
 import { electrodeConductor } from "./tables/electrode-conductor.generated.js";
@@ -57,12 +58,12 @@ export function ratingTableUnder(code: AmendedEdition): RatingTable {
   };
 }
 
-/** The cell that an amendment changes, by the end of its row and its column; two spellings of one row are one place. */
+/** The cell that an amendment changes, by the upper limit of its row and its column; two spellings of one row are one place. */
 export function placeOfCell({ row, column }: Pick<CellAmendment, "row" | "column">): string {
   return `${endOfRow(row)} ${column}`;
 }
 
-/** Where a row ends: circular mils of copper, or amperes; `last` for the open last row. */
+/** The upper limit of a row: circular mils of copper, or amperes; `last` for the open last row. */
 export function endOfRow(row: CellAmendment["row"]): number | "last" {
   if (row === "last" || typeof row === "number") return row;
   return isConductorSize(row) ? areaOf(row) : Number.parseInt(row, 10) * 1000;

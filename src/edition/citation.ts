@@ -2,7 +2,7 @@ import type { Evidence } from "./evidence.js";
 
 /**
  * What is known of a cited place: one of the levels, or `vouched` for the citation of an amendment. Whoever wrote the amendment
- * answers for it and the library has not read it, so that it neither raises nor lowers the evidence of a result.
+ * is responsible for it and the library has not read it, so that it neither raises nor lowers the evidence of a result.
  */
 export type CitedEvidence = Evidence | "vouched";
 

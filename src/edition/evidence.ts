@@ -2,7 +2,7 @@ import { type Reader, readAll, readOneOf, refuse } from "../input/reader.js";
 
 /**
  * How sure a value or a wording is, weakest first:
- * `memory`, no source; `carried`, taken over from one neighbouring edition; `bracketed`, the same in the nearest earlier
+ * `memory`, no source; `carried`, taken over from one neighboring edition; `bracketed`, the same in the nearest earlier
  * and the nearest later edition that was seen; `single`, read through one channel; `confirmed`, read through two channels
  * of different kind.
  *

@@ -24,6 +24,7 @@ export type OtherMaterialRule =
 
 /** A size in each column, with its place in the edition. */
 export interface Limit extends Readonly<Record<ConductorColumn, ConductorSize>> {
+  /** Where the edition says so. */
   readonly citation: Citation;
 }
 
@@ -42,9 +43,9 @@ export interface Policy {
   readonly table: SupplyAreaTableId;
   /** Sum that enters the table. */
   readonly sum: SumRule;
-  /** Whether one eighth of the sum governs above the table's last bounded row. */
+  /** Whether 12.5 percent of the sum governs above the table's last bounded row. */
   readonly oneEighth: boolean;
-  /** Whether the table's last row stays as a floor beside the one eighth. */
+  /** Whether the table's last row stays as a floor beside the 12.5 percent rule. */
   readonly lastRowFloor: boolean;
   /** Whether the result need not exceed the ungrounded conductors in parallel (`set`) or one of them (`conductor`). */
   readonly cap: "none" | "set" | "conductor";
@@ -80,6 +81,8 @@ export interface PolicyBasis {
 
 /** A role's policies, one per edition, under a stable name. A role may have several sets, for example by kind of system. */
 export interface PolicySet<P = Policy> {
+  /** Stable id. */
   readonly id: string;
+  /** The policy of each edition. */
   readonly byEdition: ByEdition<P>;
 }

@@ -1,7 +1,7 @@
 import type { ConductorColumn, ConductorSize } from "../conductor/index.js";
 import type { Evidence } from "./evidence.js";
 
-/** A row that ends at a rating of the overcurrent device. */
+/** A row up to and including a rating of the overcurrent device. */
 export interface RatingRow extends Readonly<Record<ConductorColumn, ConductorSize>> {
   /** Amperes through which the row holds. */
   readonly through: number;

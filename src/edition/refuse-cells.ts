@@ -1,8 +1,8 @@
 import { areaOf, type ConductorColumn, type ConductorSize } from "../conductor/index.js";
-import { type Reader, refuse } from "../input/reader.js";
+import { placeIn, type Reader, refuse } from "../input/reader.js";
 import { endOfRow, ratingTableUnder, supplyTableUnder } from "./amended-tables.js";
-import type { Amendment, CellAmendment } from "./amendment.js";
 import type { EditionYear } from "./edition-year.js";
+import type { Amendment, CellAmendment } from "./shape.generated.js";
 
 /** An amended cell with its place in the list of amendments. */
 interface ListedCell {
@@ -17,7 +17,7 @@ interface PrintedRow {
 }
 
 /**
- * Refuses amended cells that the edition has no row for, and the first pair of rows in each column of which the larger could ask for
+ * Refuses amended cells that the edition has no row for, and the first pair of rows in each column of which the larger could require
  * less: with any of the conditions met and any not.
  */
 export function refuseCells(list: Reader, year: EditionYear, amendments: readonly Amendment[]): void {
@@ -38,12 +38,12 @@ export function refuseCells(list: Reader, year: EditionYear, amendments: readonl
       refuse(readerOf(list, one, "row"), "unknown-value", expected, "name the row as the table does");
     } else if (clashes.has(one)) {
       const expected = "a size that keeps the table rising";
-      refuse(readerOf(list, one, "size"), "out-of-order", expected, "a larger row never asks for less");
+      refuse(readerOf(list, one, "size"), "out-of-order", expected, "a larger row never requires less");
     }
   }
 }
 
-/** The first amended cell of a column that lets a larger row ask for less. */
+/** The first amended cell of a column that lets a larger row require less. */
 function clashIn(year: EditionYear, cells: readonly ListedCell[]): ListedCell | undefined {
   const [first] = cells;
   if (first === undefined) return undefined;
@@ -56,7 +56,7 @@ function clashIn(year: EditionYear, cells: readonly ListedCell[]): ListedCell | 
   return rows.map((row, i) => clashBetween(row, rows[i + 1] ?? [])).find((clash) => clash !== undefined);
 }
 
-/** What a row may ask for, and under which conditions it does: one that holds, and those that do not. */
+/** What a row may require, and under which conditions it does: one that holds, and those that do not. */
 interface PossibleSize {
   readonly area: number;
   readonly by: ListedCell | null;
@@ -119,6 +119,6 @@ function lastRow(
   return last === null ? [] : [{ end: "last", size: last[column] }];
 }
 
-function readerOf({ path, issues }: Reader, { cell, place }: ListedCell, key: "row" | "size"): Reader {
-  return { value: cell[key], path: `${path}[${place}].${key}`, issues };
+function readerOf(list: Reader, { cell, place }: ListedCell, key: "row" | "size"): Reader {
+  return placeIn(list, [place, key], cell[key]);
 }

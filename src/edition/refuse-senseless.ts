@@ -1,9 +1,8 @@
-import { member, type Reader, refuse } from "../input/reader.js";
-import type { Amendment, BasisAmendment, ElectrodeKind } from "./amendment.js";
-import type { Role } from "./role.js";
-
-/** What an amendment changes, without where it stands and when it applies. */
-export type Own<A = Amendment> = A extends Amendment ? Omit<A, "citation" | "when"> : never;
+import { member, type Reader, readOneOf, refuse } from "../input/reader.js";
+import type { ElectrodeKind } from "./electrode-kinds.js";
+import { alternativesOf } from "./read-readings.js";
+import type { Amendment, BasisAmendment, CellAmendment, ReadingAmendment } from "./shape.generated.js";
+import type { Role } from "./tables/roles.generated.js";
 
 /** Roles for which each basis can stand in place of their own. */
 const rolesOfBasis: Readonly<Record<BasisAmendment["use"], readonly Role[]>> = {
@@ -27,13 +26,22 @@ const electrodesWithCeiling: readonly ElectrodeKind[] = ["rod", "pipe", "plate",
 /** A conductor that the code names in copper only. */
 const ofCopperOnly: Role = "intersystem-bonding-conductor";
 
-/** Refuses an amendment that could act on no result: a basis that a role cannot have, or a material that it does not come in. */
-export function refuseSenseless(at: Reader, own: Own): void {
+/** Refuses an amendment that could act on no result: a basis that a role cannot have, a material that it does not come in, or a row, an alternative or a size that there is not. */
+export function refuseSenseless(at: Reader, own: Amendment): void {
   switch (own.kind) {
+    case "cell":
+      refuseRow(at, own);
+      return;
+    case "reading":
+      refuseAlternative(at, own);
+      return;
     case "basis":
       refuseBasis(at, own);
       return;
     case "floor":
+      if (own.copper === undefined && own.aluminum === undefined) {
+        refuse(at, "missing", "a size for copper or for aluminum", "a floor names at least one");
+      }
       if (own.role === ofCopperOnly && own.aluminum !== undefined)
         refuseMaterial(member(at, "aluminum"), "nothing");
       return;
@@ -44,7 +52,25 @@ export function refuseSenseless(at: Reader, own: Own): void {
   }
 }
 
-function refuseBasis(at: Reader, { role, use, electrode }: Omit<BasisAmendment, "citation" | "when">): void {
+/** The table of ratings has rows by rating, the others by supply. */
+function refuseRow(at: Reader, { table, row }: CellAmendment): void {
+  const byRating = table === "equipment-grounding";
+  if (byRating === (typeof row === "number")) return;
+  const place = member(at, "row");
+  if (byRating) {
+    refuse(place, "wrong-type", "amperes, as the table's row has them", "write the rating as a number");
+  } else {
+    const expected = 'the row\'s largest copper supply size, or "last"';
+    refuse(place, "unknown-value", expected, "name the row as the table does");
+  }
+}
+
+function refuseAlternative(at: Reader, { reading, alternative }: ReadingAmendment): void {
+  const known = alternativesOf(reading);
+  if (!known.includes(alternative)) readOneOf(member(at, "alternative"), known);
+}
+
+function refuseBasis(at: Reader, { role, use, electrode }: BasisAmendment): void {
   const able = rolesOfBasis[use];
   if (!able.includes(role)) {
     refuse(

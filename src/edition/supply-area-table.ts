@@ -2,10 +2,10 @@ import type { ConductorColumn, ConductorSize } from "../conductor/index.js";
 import type { EditionYear } from "./edition-year.js";
 import type { Evidence } from "./evidence.js";
 
-/** One answer per edition. Adding an edition to the list does not compile until every such record has answered. */
+/** One value per edition. Adding an edition to the list does not compile until every such record has its value. */
 export type ByEdition<T> = Readonly<Record<EditionYear, T>>;
 
-/** A row that ends at an area of the supply. */
+/** A row up to and including an area of the supply. */
 export interface SupplyAreaRow {
   readonly through: Readonly<Record<ConductorColumn, number>>;
   readonly copper: ConductorSize;

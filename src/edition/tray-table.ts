@@ -5,11 +5,13 @@ export type TrayMetal = "steel" | "aluminum";
 
 /** An area as the table prints it, in both units; it is not a size of a conductor. */
 export interface TrayArea {
+  /** Square inches, as printed. */
   readonly squareInches: number;
-  readonly squareMillimetres: number;
+  /** Square millimeters, as printed. */
+  readonly squareMillimeters: number;
 }
 
-/** A row that ends at a rating of the overcurrent device; `null` where the metal is not permitted. */
+/** A row up to and including a rating of the overcurrent device; `null` where the metal is not permitted. */
 export interface TrayRow extends Readonly<Record<TrayMetal, TrayArea | null>> {
   /** Amperes through which the row holds. */
   readonly through: number;

@@ -43,6 +43,6 @@ export interface WithstandRule {
   readonly seconds: number;
   readonly initial: number;
   readonly final: number;
-  readonly standing: "one-practitioner-source";
+  readonly restsOn: "one-practitioner-source";
   readonly evidence: Evidence;
 }

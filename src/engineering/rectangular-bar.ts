@@ -38,7 +38,7 @@ export function rectangularBarsFor(requiredArea: number): readonly RectangularBa
 }
 
 function narrowest(thickness: number, requiredArea: number): RectangularBar {
-  // The quotient may be off in its last digit; from one eighth below it, the area of the bar itself decides.
+  // The quotient may be off in its last digit; from 1/8 in below it, the area of the bar itself decides.
   const below = Math.floor(toSquareInches(requiredArea) / (thickness * widthStep)) - 1;
   let eighths = Math.max(Math.ceil(thickness / widthStep), below);
   while (areaOfBar(thickness, eighths) < requiredArea) eighths += 1;

@@ -5,6 +5,7 @@ import { member, type Reader, readObject, readOneOf, readPositive, refuse } from
 
 /** A conductor by its trade size. */
 export interface WithstandConductorBySize {
+  /** Trade size of the conductor. */
   readonly size: ConductorSize;
   /** Copper or aluminum; no constants are known for copper-clad aluminum. */
   readonly material: ConductorColumn;
@@ -42,8 +43,11 @@ export interface WithstandLetThrough {
 
 /** A conductor to be held against a fault. */
 export interface ShortTimeWithstandInput {
+  /** The conductor. */
   readonly conductor: WithstandConductorBySize | WithstandConductorByArea;
+  /** Temperatures, in degrees Celsius. */
   readonly temperatures: WithstandTemperatures;
+  /** The fault current and how long it flows, or what a device lets through. */
   readonly fault: WithstandFault | WithstandLetThrough;
 }
 

@@ -13,7 +13,9 @@ import {
 
 /** What a squared circular mil of the metal can take between two temperatures. */
 export interface HeatStep {
+  /** Tells the members of the union apart. */
   readonly kind: "heat";
+  /** Material of the conductor. */
   readonly material: ConductorColumn;
   /** The constant before the logarithm. */
   readonly factor: number;
@@ -25,21 +27,25 @@ export interface HeatStep {
   readonly final: number;
   /** Ampere-squared seconds per squared circular mil. */
   readonly perSquaredCircularMil: number;
+  /** Where the edition says so. */
   readonly citation: Citation;
 }
 
 /** What the conductor can take. */
 export interface CapacityStep {
+  /** Tells the members of the union apart. */
   readonly kind: "capacity";
   /** Circular mils. */
   readonly area: number;
   /** Ampere-squared seconds. */
   readonly capacity: number;
+  /** Where the edition says so. */
   readonly citation: Citation;
 }
 
 /** What the fault brings. */
 export interface LetThroughStep {
+  /** Tells the members of the union apart. */
   readonly kind: "let-through";
   /** `null` where the device's maker states the let-through. */
   readonly amperes: number | null;
@@ -53,9 +59,11 @@ export interface LetThroughStep {
 
 /** The smallest area that withstands the fault. */
 export interface WithstandAreaStep {
+  /** Tells the members of the union apart. */
   readonly kind: "required-area";
   /** Whole circular mils, rounded up. */
   readonly requiredArea: number;
+  /** Where the edition says so. */
   readonly citation: Citation;
 }
 
@@ -85,19 +93,21 @@ export type WithstandCautionCode = (typeof withstandCautionCodes)[number];
 export interface WithstandCrossCheck {
   /** Circular mils for each ampere. */
   readonly circularMilsPerAmpere: number;
+  /** Duration in seconds. */
   readonly seconds: number;
-  /** Degrees Celsius that the rule starts from. */
+  /** Initial temperature of the rule, in degrees Celsius. */
   readonly initial: number;
-  /** Degrees Celsius that the rule ends at. */
+  /** Final temperature of the rule, in degrees Celsius. */
   readonly final: number;
   /** Amperes that the rule gives this conductor for its seconds. */
   readonly amperes: number;
   /** The same in ampere-squared seconds. */
   readonly capacity: number;
-  /** Whether the rule speaks of the temperatures asked for. */
+  /** Whether the rule has the temperatures of the input. */
   readonly sameTemperatures: boolean;
   /** What the rule rests on. */
-  readonly standing: "one-practitioner-source";
+  readonly restsOn: "one-practitioner-source";
+  /** How sure the texts and values behind it are, weakest first used. */
   readonly evidence: Evidence;
 }
 
@@ -107,7 +117,9 @@ export interface ShortTimeWithstand {
   readonly size: ConductorSize | null;
   /** Circular mils. */
   readonly area: number;
+  /** Material of the conductor. */
   readonly material: ConductorColumn;
+  /** Temperatures, in degrees Celsius. */
   readonly temperatures: WithstandTemperatures;
   /** Ampere-squared seconds that the conductor can take. */
   readonly capacity: number;
@@ -115,16 +127,19 @@ export interface ShortTimeWithstand {
   readonly letThrough: number;
   /** Capacity over let-through; at least 1 withstands. */
   readonly ratio: number;
+  /** Whether the conductor withstands the fault; `null` where none was given. */
   readonly withstands: boolean;
   /** Smallest area, in whole circular mils, with a ratio of at least 1. */
   readonly requiredArea: number;
   /** Smallest standard size with that area; `null` above the largest. */
   readonly smallestSize: StandardSize | null;
+  /** The steps that decided, in their order. */
   readonly steps: readonly WithstandStep[];
   /** `null` for aluminum, for which no such rule is known. */
   readonly crossCheck: WithstandCrossCheck | null;
   /** Weakest evidence among the steps. */
   readonly evidence: Evidence;
+  /** What to know beside it, as stable codes with their section. */
   readonly cautions: readonly WithstandCautionCode[];
 }
 
@@ -222,7 +237,7 @@ function smallestArea(letThrough: number, perSquaredCircularMil: number): number
 }
 
 function crossCheckOf(area: number, { initial, final }: WithstandTemperatures): WithstandCrossCheck {
-  const { circularMilsPerAmpere, seconds, standing, evidence } = rule;
+  const { circularMilsPerAmpere, seconds, restsOn, evidence } = rule;
   const amperes = area / circularMilsPerAmpere;
   return {
     circularMilsPerAmpere,
@@ -232,7 +247,7 @@ function crossCheckOf(area: number, { initial, final }: WithstandTemperatures): 
     amperes,
     capacity: amperes * amperes * seconds,
     sameTemperatures: initial === rule.initial && final === rule.final,
-    standing,
+    restsOn,
     evidence,
   };
 }

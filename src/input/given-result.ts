@@ -1,6 +1,6 @@
 import { InputError } from "./input-error.js";
 import { notPlainIn } from "./plain-data.js";
-import { type Reader, readAll, refuse, show } from "./reader.js";
+import { issueAt, placeIn, type Reader, readAll, refuse } from "./reader.js";
 
 /** What a member of a result is, as far as it is looked at before use. */
 type Kind = "text" | "number" | "list" | "object";
@@ -31,14 +31,14 @@ function isMarked<R>(at: Reader, from: string, marks: Marks<R>): boolean {
   }
   const strange = notPlainIn(at.value);
   if (strange !== null) {
-    const place: Reader = { ...at, ...strange };
+    const place = placeIn(at, strange.keys, strange.value);
     refuse(place, "wrong-type", "plain JSON data", `give ${from} as the function gave it`);
     return false;
   }
   const before = at.issues.length;
   for (const [key, kind] of Object.entries(marks) as [string, Kind][]) {
     const value = Object.hasOwn(at.value, key) ? (at.value as Record<string, unknown>)[key] : undefined;
-    const place: Reader = { ...at, value, path: key };
+    const place = placeIn(at, [key], value);
     if (isOf(place.value, kind)) continue;
     const code = place.value === undefined ? "missing" : "wrong-type";
     refuse(place, code, words[kind], `give ${from} as the function gave it`);
@@ -67,14 +67,8 @@ function isOf(value: unknown, kind: Kind): boolean {
 }
 
 function brokenResult(result: unknown, from: string, error: unknown): InputError {
-  const detail = error instanceof Error ? error.message.slice(0, 120) : "it cannot be read";
+  const detail = error instanceof Error ? error.message.slice(0, 120) : "it is not a result";
+  const issue = issueAt([], "wrong-type", from, result, "");
   const message = `expected ${from}, received one that is not whole (${detail}); give it as the function gave it`;
-  const issue = {
-    code: "wrong-type",
-    path: "",
-    expected: from,
-    received: show(result),
-    message,
-  } as const;
-  return new InputError([issue], { cause: error });
+  return new InputError([{ ...issue, message }], { cause: error });
 }

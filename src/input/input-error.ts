@@ -1,3 +1,5 @@
+import type { Keys } from "./place.js";
+
 /**
  * Stable code of something wrong in an input. Codes never change meaning; messages may.
  */
@@ -29,16 +31,23 @@ export interface Issue {
   readonly code: IssueCode;
   /** Where in the input, for example `supply.sets[0].count`; empty for the input itself. */
   readonly path: string;
+  /** The same place as steps, for a form: the name of a member, or the place in a list. */
+  readonly keys: Keys;
   /** What would have been accepted. */
   readonly expected: string;
+  /** What could stand there instead, for a program: the nearest first; empty where it cannot be listed. */
+  readonly alternatives: readonly string[];
   /** What was found, printed short. */
   readonly received: string;
   /** One sentence for a person: what is wrong and what to do. */
   readonly message: string;
 }
 
+/** One symbol for all copies of the library in one program, as `import` and `require` load one each. */
+const mark = Symbol.for("bondmil.InputError");
+
 /**
- * The one error that this library throws for bad input. It lists everything that is wrong, not only the first.
+ * The one error that this library throws for bad input. It lists everything that is wrong, not only the first. `instanceof` knows it from any copy of the library.
  *
  * @example
  * ```ts
@@ -53,7 +62,7 @@ export interface Issue {
  * ```
  */
 export class InputError extends Error {
-  /** Everything that is wrong, in the order of the input. */
+  /** Everything that is wrong: of each object first the members that it does not have, then its members, then what does not fit together. */
   readonly issues: readonly Issue[];
 
   /**
@@ -71,5 +80,16 @@ export class InputError extends Error {
     );
     this.name = "InputError";
     this.issues = issues;
+    Object.defineProperty(this, mark, { value: true });
+  }
+
+  /**
+   * What `instanceof` asks.
+   *
+   * @param value - anything
+   * @returns whether it was made by this class, in whichever copy of the library
+   */
+  static override [Symbol.hasInstance](value: unknown): boolean {
+    return value instanceof Error && mark in value;
   }
 }

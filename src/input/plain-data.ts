@@ -1,3 +1,5 @@
+import type { Keys } from "./place.js";
+
 /** Items of a list that are walked; one that only says to be longer never ends. */
 const longest = 1_000_000;
 
@@ -19,8 +21,8 @@ interface Place {
   readonly within: Place | null;
 }
 
-/** Something that plain JSON data cannot hold, with its path; `null` if there is none. What is shared is looked at once. */
-export function notPlainIn(data: unknown): { readonly path: string; readonly value: unknown } | null {
+/** Something that plain JSON data cannot hold, with the steps to it; `null` if there is none. What is shared is looked at once. */
+export function notPlainIn(data: unknown): { readonly keys: Keys; readonly value: unknown } | null {
   const seen = new Set<unknown>();
   const waiting: Place[] = [{ value: data, key: "", within: null }];
   for (let place = waiting.pop(); place !== undefined; place = waiting.pop()) {
@@ -29,7 +31,7 @@ export function notPlainIn(data: unknown): { readonly path: string; readonly val
     if (value === undefined || isScalar(value) || seen.has(value)) continue;
     seen.add(value);
     const isList = Array.isArray(value);
-    if (isList ? value.length > longest : !isPlainObject(value)) return { path: pathOf(within), value };
+    if (isList ? value.length > longest : !isPlainObject(value)) return { keys: keysTo(within), value };
     for (const [key, inner] of Object.entries(value as object)) {
       waiting.push({ value: inner, key: isList ? Number(key) : key, within });
     }
@@ -37,9 +39,6 @@ export function notPlainIn(data: unknown): { readonly path: string; readonly val
   return null;
 }
 
-function pathOf({ key, within }: Place): string {
-  if (within === null) return "";
-  const before = pathOf(within);
-  if (typeof key === "number") return `${before}[${key}]`;
-  return before === "" ? key : `${before}.${key}`;
+function keysTo({ key, within }: Place): Keys {
+  return within === null ? [] : [...keysTo(within), key];
 }

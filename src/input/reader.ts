@@ -1,14 +1,28 @@
 import { InputError, type Issue, type IssueCode } from "./input-error.js";
 import { mostItems, mostOfACount } from "./limits.js";
+import { nearest } from "./nearest.js";
+import { type Keys, pathOf } from "./place.js";
 
 /**
- * A place in an input that is being checked. Collects every issue instead of stopping at the first.
+ * A place in an input that is being checked. Collects every issue instead of stopping at the first. The steps to it are put together
+ * only where something is wrong.
  */
 export interface Reader {
+  /** What stands there. */
   readonly value: unknown;
-  readonly path: string;
+  /** Where issues are noted. */
   readonly issues: Issue[];
+  /** The last step to this place, and the place before it; `null` for the input itself. */
+  readonly step: {
+    /** Name of a member, or place in a list. */
+    readonly key: string | number;
+    /** The place that it is in. */
+    readonly within: Reader;
+  } | null;
 }
+
+/** Most words that an issue lists. */
+const mostWords = 12;
 
 /** Prints a received value short enough for a message; what is inside of it does not matter. */
 export function show(value: unknown): string {
@@ -20,22 +34,67 @@ export function show(value: unknown): string {
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 }
 
-/** Notes one issue at the reader's place. */
-export function refuse(at: Reader, code: IssueCode, expected: string, advice: string): undefined {
-  const received = show(at.value);
-  at.issues.push({
-    code,
-    path: at.path,
-    expected,
-    received,
-    message: `expected ${expected}, received ${received}; ${advice}`,
+/** The whole of an input. */
+export function wholeOf(value: unknown, issues: Issue[] = []): Reader {
+  return { value, issues, step: null };
+}
+
+/** The steps to a place. */
+export function keysOf({ step }: Reader): Keys {
+  return step === null ? [] : [...keysOf(step.within), step.key];
+}
+
+/** Steps to a place within another, with what stands there. */
+export function placeIn(at: Reader, keys: Keys, value: unknown): Reader {
+  return keys.reduce<Reader>((within, key) => ({ value, issues: at.issues, step: { key, within } }), {
+    ...at,
+    value,
   });
+}
+
+/** One thing wrong at a place. */
+export function issueAt(
+  keys: Keys,
+  code: IssueCode,
+  expected: string,
+  received: unknown,
+  advice: string,
+  alternatives: readonly string[] = [],
+): Issue {
+  const shown = show(received);
+  const found =
+    code === "missing" ? `missing, expected ${expected}` : `expected ${expected}, received ${shown}`;
+  const message = advice === "" ? found : `${found}; ${advice}`;
+  return { code, path: pathOf(keys), keys, expected, alternatives, received: shown, message };
+}
+
+/** Notes one issue at the reader's place. */
+export function refuse(
+  at: Reader,
+  code: IssueCode,
+  expected: string,
+  advice: string,
+  alternatives: readonly string[] = [],
+): undefined {
+  at.issues.push(issueAt(keysOf(at), code, expected, at.value, advice, alternatives));
   return undefined;
+}
+
+/** Notes that a value is missing, or of another type than it should be. */
+export function refuseType(
+  at: Reader,
+  expected: string,
+  advice: string,
+  alternatives: readonly string[] = [],
+): undefined {
+  return at.value === undefined
+    ? refuse(at, "missing", expected, "", alternatives)
+    : refuse(at, "wrong-type", expected, advice, alternatives);
 }
 
 /** Runs a check over a whole input and throws everything that it found. */
 export function readAll<T>(value: unknown, check: (at: Reader) => T | undefined): T {
-  const at: Reader = { value, path: "", issues: [] };
+  const at = wholeOf(value);
   const result = check(at);
   if (at.issues.length > 0 || result === undefined) throw new InputError(at.issues);
   return result;
@@ -44,7 +103,7 @@ export function readAll<T>(value: unknown, check: (at: Reader) => T | undefined)
 /** Steps into a member of an object. */
 export function member(at: Reader, key: string): Reader {
   const value = isRecord(at.value) && Object.hasOwn(at.value, key) ? at.value[key] : undefined;
-  return { value, path: at.path === "" ? key : `${at.path}.${key}`, issues: at.issues };
+  return { value, issues: at.issues, step: { key, within: at } };
 }
 
 /** Unknown keys that are listed of one object; further ones wait until these are mended. */
@@ -53,22 +112,32 @@ const mostUnknown = 100;
 /** Checks that the value is an object with no keys but the known ones. */
 export function readObject(at: Reader, known: readonly string[]): boolean {
   if (!isRecord(at.value)) {
-    refuse(
-      at,
-      at.value === undefined ? "missing" : "wrong-type",
-      `an object with ${known.join(", ")}`,
-      "give this object",
-    );
+    refuseType(at, `an object with ${known.join(", ")}`, "give an object");
     return false;
   }
   // In JavaScript a member that holds nothing is written as freely as one that is left out.
-  const unknown = Object.entries(at.value).filter(
-    ([key, value]) => value !== undefined && !known.includes(key),
-  );
-  for (const [key] of unknown.slice(0, mostUnknown)) {
-    refuse(member(at, key), "unknown-key", `one of ${known.join(", ")}`, `remove or rename ${show(key)}`);
-  }
+  const given = Object.entries(at.value).flatMap(([key, value]) => (value === undefined ? [] : [key]));
+  const unknown = given.filter((key) => !known.includes(key));
+  for (const key of unknown.slice(0, mostUnknown)) refuseKey(member(at, key), key, known, given);
   return true;
+}
+
+/** A key that is not known: the near one that is free is meant, else all that are free may be. */
+function refuseKey(at: Reader, key: string, known: readonly string[], given: readonly string[]): void {
+  const free = known.filter((one) => !given.includes(one));
+  const near = nearest(key, free);
+  const rest = free.length === 0 ? "remove it" : `remove it, or use one of ${free.join(", ")}`;
+  const advice = near === undefined ? rest : `did you mean "${near}"?`;
+  const shown = key.length > 60 ? `${key.slice(0, 57)}...` : key;
+  const issue = issueAt(
+    keysOf(at),
+    "unknown-key",
+    near === undefined ? "no such member" : `"${near}"`,
+    key,
+    advice,
+    near === undefined ? free : [near],
+  );
+  at.issues.push({ ...issue, message: `"${shown}" is not known here; ${advice}` });
 }
 
 /** Checks a list and each of its items. */
@@ -76,43 +145,43 @@ export function readList<T>(
   at: Reader,
   item: (at: Reader) => T | undefined,
   most = mostItems,
+  least = 1,
 ): readonly T[] | undefined {
-  if (!Array.isArray(at.value)) {
-    return refuse(
-      at,
-      at.value === undefined ? "missing" : "wrong-type",
-      "a list",
-      "give a list, even of one item",
-    );
-  }
-  if (at.value.length === 0) return refuse(at, "empty-list", "at least one item", "name at least one");
+  if (!Array.isArray(at.value)) return refuseType(at, "a list", "give a list, even of one item");
+  if (at.value.length < least) return refuse(at, "empty-list", "at least one item", "name at least one");
   if (at.value.length > most) {
     const expected = `a list of at most ${most} items, not ${at.value.length}`;
     return refuse(at, "out-of-range", expected, "divide it, or count alike ones together");
   }
-  const read = Array.from(at.value, (value: unknown, index) =>
-    item({ value, path: `${at.path}[${index}]`, issues: at.issues }),
+  const read = Array.from(at.value, (value: unknown, key) =>
+    item({ value, issues: at.issues, step: { key, within: at } }),
   );
   return read.every((one) => one !== undefined) ? (read as T[]) : undefined;
 }
 
-/** Checks for one of a closed list of words. */
+/** Checks for one of a closed list of words; of many only the near ones are shown. */
 export function readOneOf<const T extends string>(at: Reader, allowed: readonly T[]): T | undefined {
   if (typeof at.value === "string" && (allowed as readonly string[]).includes(at.value)) return at.value as T;
-  const code = at.value === undefined ? "missing" : "unknown-value";
-  return refuse(
-    at,
-    code,
-    `one of ${allowed.map((word) => JSON.stringify(word)).join(", ")}`,
-    "use one of these words",
-  );
+  const quoted = allowed.slice(0, mostWords).map((word) => JSON.stringify(word));
+  const more = allowed.length > mostWords ? ` or ${allowed.length - mostWords} more` : "";
+  const expected = `one of ${quoted.join(", ")}${more}`;
+  if (at.value === undefined) return refuse(at, "missing", expected, "", allowed);
+  const near = typeof at.value === "string" ? nearestWord(at.value, allowed) : undefined;
+  const others = allowed.filter((word) => word !== near);
+  return near === undefined
+    ? refuse(at, "unknown-value", expected, "use one of these words", allowed)
+    : refuse(at, "unknown-value", expected, `did you mean "${near}"?`, [near, ...others]);
+}
+
+/** A number is never a misspelling of another. */
+function nearestWord(word: string, allowed: readonly string[]): string | undefined {
+  return /\d/.test(word) ? undefined : nearest(word, allowed);
 }
 
 /** Checks for a whole number of at least 1. */
 export function readCount(at: Reader, what: string): number | undefined {
   const expected = `a whole number of ${what}, at least 1`;
-  if (typeof at.value !== "number")
-    return refuse(at, at.value === undefined ? "missing" : "wrong-type", expected, "write it as a number");
+  if (typeof at.value !== "number") return refuseType(at, expected, "write it as a number");
   if (!Number.isInteger(at.value))
     return refuse(at, "not-a-whole-number", expected, `there are no fractions of ${what}`);
   if (at.value < 1) return refuse(at, "not-positive", expected, "leave the entry out if there is none");
@@ -128,19 +197,16 @@ export function readBetween(at: Reader, what: string, least: number, most: numbe
   if (typeof value === "number" && value >= least && value <= most) return value;
   const isBelow = typeof value === "number" && value <= 0 && value < least;
   const wrong = isBelow ? "not-positive" : typeof value === "number" ? "out-of-range" : "wrong-type";
-  return refuse(
-    at,
-    value === undefined ? "missing" : wrong,
-    `${what} from ${least} to ${most}`,
-    "give a number within these limits",
-  );
+  const expected = `${what} from ${least} to ${most}`;
+  return value === undefined
+    ? refuse(at, "missing", expected, "")
+    : refuse(at, wrong, expected, "give a number within these limits");
 }
 
 /** Checks for a positive finite number. */
 export function readPositive(at: Reader, what: string): number | undefined {
   const expected = `a positive number of ${what}`;
-  if (typeof at.value !== "number")
-    return refuse(at, at.value === undefined ? "missing" : "wrong-type", expected, "write it as a number");
+  if (typeof at.value !== "number") return refuseType(at, expected, "write it as a number");
   if (!Number.isFinite(at.value)) return refuse(at, "out-of-range", expected, "give a finite number");
   if (at.value <= 0) return refuse(at, "not-positive", expected, "give a number above zero");
   return at.value;
@@ -148,24 +214,13 @@ export function readPositive(at: Reader, what: string): number | undefined {
 
 /** Checks for a text, which may be empty. */
 export function readText(at: Reader, what: string): string | undefined {
-  if (typeof at.value === "string") return at.value;
-  return refuse(
-    at,
-    at.value === undefined ? "missing" : "wrong-type",
-    `a text for ${what}`,
-    "give it as text",
-  );
+  return typeof at.value === "string" ? at.value : refuseType(at, `a text for ${what}`, "give it as text");
 }
 
 /** Checks for a name that is not empty. */
 export function readName(at: Reader, what: string): string | undefined {
   if (typeof at.value === "string" && at.value.trim() !== "") return at.value;
-  return refuse(
-    at,
-    at.value === undefined ? "missing" : "wrong-type",
-    `a name for ${what}`,
-    "give a text that is not empty",
-  );
+  return refuseType(at, `a name for ${what}`, "give a text that is not empty");
 }
 
 /** Checks a member only if it is there. */
@@ -173,12 +228,12 @@ export function optional<T>(at: Reader, check: (at: Reader) => T | undefined): T
   return at.value === undefined ? undefined : check(at);
 }
 
-function isRecord(value: unknown): value is Record<string, unknown> {
+/** Whether a value is an object with members, and no list. */
+export function isRecord(value: unknown): value is Record<string, unknown> {
   return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
 /** Checks for true or false. */
 export function readFlag(at: Reader, what: string): boolean | undefined {
-  if (typeof at.value === "boolean") return at.value;
-  return refuse(at, at.value === undefined ? "missing" : "wrong-type", "true or false", `say ${what}`);
+  return typeof at.value === "boolean" ? at.value : refuseType(at, "true or false", `say ${what}`);
 }

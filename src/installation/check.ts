@@ -1,15 +1,17 @@
 import { areaOf } from "../conductor/index.js";
-import { type Citation, evidenceLevels } from "../edition/index.js";
+import { type Citation, evidenceLevels, type Role } from "../edition/index.js";
 import { serviceLoadSide, systemJumperPlace } from "../edition/tables/sections.generated.js";
 import type { Marks } from "../input/given-result.js";
 import type { NotRequiredReason, SizingResult } from "../rules/result.js";
-import { scheduleOf } from "./build-schedule.js";
-import type { Drawing } from "./document.js";
+import { type Alternative, type ConductorIdentity, identityOf } from "./conductor-identity.js";
+import { endWords } from "./conductor-words.js";
+import type { Installation } from "./document.js";
 import { fingerprintOf } from "./fingerprint.js";
 import { requiredAt } from "./lawful-places.js";
-import { readDrawing } from "./read-drawing.js";
+import { readInstallation } from "./read-installation.js";
 import { requirementsIn } from "./requirement.js";
 import type { Schedule, ScheduledConductor } from "./schedule.js";
+import { scheduleOfRead } from "./schedule-of.js";
 
 /** What a comparison of an installed conductor with the schedule comes to. */
 export type CheckVerdict =
@@ -36,17 +38,21 @@ export const findings: readonly CheckVerdict[] = [
   "not-in-schedule",
 ];
 
-/** A conductor as the drawing says that it is installed. */
-export type FoundConductor = NonNullable<Drawing["installed"]>[number];
+/** A conductor as the installation says that it is installed. */
+export type FoundConductor = NonNullable<Installation["installed"]>[number];
 
 /** One conductor of the schedule, or one found besides, with its verdict. */
 export interface CheckedConductor {
   /** Id in the schedule, or the name under which it was found. */
   readonly id: string;
+  /** Which conductor of the schedule it is; `null` for one found besides. */
+  readonly identity: ConductorIdentity | null;
+  /** What the comparison came to. */
   readonly verdict: CheckVerdict;
+  /** What was found; `null` where nothing was. */
   readonly installed: FoundConductor | null;
   /** Where several arrangements are compared and none is begun, the one that it belongs to. */
-  readonly alternative?: string;
+  readonly alternative?: Alternative;
   /** Circular mils that are required of one conductor of this material at this place; 0 where none is. */
   readonly requiredArea: number;
   /** Circular mils installed less those required, of one conductor; `null` where the two cannot be compared. */
@@ -55,29 +61,31 @@ export interface CheckedConductor {
   readonly citation: Citation | null;
 }
 
-/** What is installed, held against what the drawing asks for. */
+/** What is installed, held against what is required in the installation. */
 export interface Check {
+  /** The schedule that it is checked against. */
   readonly schedule: Schedule;
+  /** Each conductor with its verdict. */
   readonly conductors: readonly CheckedConductor[];
   /** Short mark of the schedule, of what is installed and of every verdict. */
   readonly fingerprint: string;
 }
 
 /**
- * Holds the installed conductors of a drawing against its schedule: sufficient, sufficient only on values that are not confirmed, short
- * and by how much, too few, missing, larger than needed, of a material that may not be, at the wrong place, not permitted, or not asked for
+ * Holds the installed conductors of an installation against its schedule: sufficient, sufficient only on values that are not confirmed, short
+ * and by how much, too few, missing, larger than needed, of a material that may not be, at the wrong place, not permitted, or not required
  * at all, as a second jumper beyond the one that the system may have. A conductor of another material than drawn, or an electrode conductor
- * at another lawful place, is judged by what is asked of it there. What is forbidden in the drawing itself stands in the schedule's
+ * at another lawful place, is judged by what is required there. What is forbidden in the installation itself stands in the schedule's
  * violations, and is found too.
  *
- * @param source - a drawing with `installed`, its JSON text, or the value that it would parse to
+ * @param installation - the installation, with `installed`; {@link readInstallation} reads one from text
  * @returns a verdict for every conductor of the schedule that is required, and for everything installed
- * @throws {@link InputError} listing everything that is wrong in the drawing
+ * @throws {@link InputError} listing everything that is wrong in the installation
  *
  * @example
  * ```ts
- * import { checkInstalled } from "bondmil";
- * const check = checkInstalled({
+ * import { checkOf } from "bondmil";
+ * const check = checkOf({
  *   format: 1,
  *   title: "Kiosk",
  *   code: { year: "2020" },
@@ -99,14 +107,18 @@ export interface Check {
  * // ]
  * ```
  */
-export function checkInstalled(source: unknown): Check {
-  const drawing = readDrawing(source);
-  const schedule = scheduleOf(drawing);
-  const { installed = [] } = drawing;
+export function checkOf(installation: Installation): Check {
+  return checkOfRead(readInstallation(installation));
+}
+
+/** The check of an installation that was read. */
+export function checkOfRead(installation: Installation): Check {
+  const schedule = scheduleOfRead(installation);
+  const { installed = [] } = installation;
   const found = byName(installed);
   const known = new Set(schedule.conductors.map(({ id }) => id));
   const begun = arrangementsBegun(schedule, found);
-  const judge = judgeOf(drawing, schedule);
+  const judge = judgeOf(installation, schedule);
   const checked = schedule.conductors.flatMap((conductor): readonly CheckedConductor[] => {
     const alike = found.get(conductor.id);
     const isOther = isOfOtherArrangement(conductor, begun);
@@ -134,8 +146,8 @@ function byName(installed: readonly FoundConductor[]): FoundByName {
 }
 
 /** Of each system whose arrangements are compared, the first of which anything is installed. */
-function arrangementsBegun({ conductors }: Schedule, found: FoundByName): ReadonlyMap<string, string> {
-  const begun = new Map<string, string>();
+function arrangementsBegun({ conductors }: Schedule, found: FoundByName): ReadonlyMap<string, Alternative> {
+  const begun = new Map<string, Alternative>();
   for (const { id, system, alternative } of conductors) {
     if (system !== undefined && alternative !== undefined && found.has(id) && !begun.has(system))
       begun.set(system, alternative);
@@ -146,7 +158,7 @@ function arrangementsBegun({ conductors }: Schedule, found: FoundByName): Readon
 /** Arrangements exclude each other: what belongs to another than the one that was begun is at the wrong place. */
 function isOfOtherArrangement(
   { system, alternative }: ScheduledConductor,
-  begun: ReadonlyMap<string, string>,
+  begun: ReadonlyMap<string, Alternative>,
 ): boolean {
   const chosen = begun.get(system ?? "");
   return alternative !== undefined && chosen !== undefined && chosen !== alternative;
@@ -159,22 +171,24 @@ type Judge = (
   isOther: boolean,
 ) => CheckedConductor;
 
-function judgeOf(drawing: Drawing, schedule: Schedule): Judge {
-  const requirementOf = requirementsIn(drawing, schedule);
+function judgeOf(installation: Installation, schedule: Schedule): Judge {
+  const requirementOf = requirementsIn(installation, schedule);
   const forbidden = forbiddenPlaces(schedule);
   return (conductor, installed, alike, isOther) => {
-    const { id, quantity, result } = conductor;
+    const { id, from, to, quantity, result } = conductor;
+    const identity = identityOf(conductor);
     const requirement = requirementOf(conductor, installed.material);
     const required =
       requirement === null || installed.at === undefined
         ? (requirement?.conductor.result ?? null)
-        : requiredAt(requirement.drawing, schedule.code, requirement.conductor, installed.at);
+        : requiredAt(requirement.installation, schedule.code, requirement.conductor, installed.at);
     const judged = (
       verdict: CheckVerdict,
       citation: Citation,
       by: SizingResult | null = required,
     ): CheckedConductor => ({
       id,
+      identity,
       verdict,
       installed,
       requiredArea: (by ?? result).requiredArea,
@@ -187,7 +201,7 @@ function judgeOf(drawing: Drawing, schedule: Schedule): Judge {
       return judged(isForbidden ? "not-permitted" : "not-required", result.citation);
     }
     if (isOther) return judged("wrong-place", systemJumperPlace[schedule.edition]);
-    const isWhereDrawn = [undefined, conductor.from, conductor.to].includes(installed.at);
+    const isWhereDrawn = [undefined, endWords(from), endWords(to)].includes(installed.at);
     const notHere = isWhereDrawn ? forbidden(conductor) : undefined;
     if (notHere !== undefined) return judged(...notHere);
     if (requirement === null) return judged("wrong-material", result.citation);
@@ -216,10 +230,10 @@ function forbiddenPlaces({
     );
   const jumpers = of("jumper-not-permitted-here");
   const electrodes = of("electrode-conductor-not-at-jumper");
-  return ({ role, to, result: { citation } }) => {
-    const jumper = role === "system-bonding-jumper" ? jumpers.get(to) : undefined;
+  return ({ role, subject, result: { citation } }) => {
+    const jumper = role === "system-bonding-jumper" ? jumpers.get(subject) : undefined;
     if (jumper !== undefined) return ["not-permitted", { section: jumper, evidence: citation.evidence }];
-    const electrode = role === "grounding-electrode-conductor" ? electrodes.get(to) : undefined;
+    const electrode = role === "grounding-electrode-conductor" ? electrodes.get(subject) : undefined;
     return electrode === undefined
       ? undefined
       : ["wrong-place", { section: electrode, evidence: citation.evidence }];
@@ -241,14 +255,13 @@ function verdictOf(
 }
 
 /** A conductor that is not there. Where arrangements are compared and none is begun, each of them misses its own. */
-function missing(
-  { id, system, alternative, result }: ScheduledConductor,
-  begun: ReadonlyMap<string, string>,
-): CheckedConductor {
+function missing(conductor: ScheduledConductor, begun: ReadonlyMap<string, Alternative>): CheckedConductor {
+  const { id, system, alternative, result } = conductor;
   const { requiredArea, citation } = result;
   const isOpen = alternative !== undefined && !begun.has(system ?? "");
   return {
     id,
+    identity: identityOf(conductor),
     verdict: "missing",
     installed: null,
     ...(isOpen && { alternative }),
@@ -260,20 +273,21 @@ function missing(
 
 /** Something installed that the schedule does not hold; a further jumper is a fault where the system has its one. */
 function unasked({ edition }: Schedule, installed: FoundConductor): CheckedConductor {
-  const { conductor: id } = installed;
+  const { conductor: id, role } = installed;
   return {
     id,
+    identity: null,
     verdict: "not-in-schedule",
     installed,
     requiredArea: 0,
     reserve: null,
-    citation: faultOf(id)?.[edition] ?? null,
+    citation: faultOf(role)?.[edition] ?? null,
   };
 }
 
-function faultOf(id: string): typeof systemJumperPlace | undefined {
-  if (id.startsWith("system-bonding-jumper ")) return systemJumperPlace;
-  return id.startsWith("main-bonding-jumper ") ? serviceLoadSide : undefined;
+function faultOf(role: Role | undefined): typeof systemJumperPlace | undefined {
+  if (role === "system-bonding-jumper") return systemJumperPlace;
+  return role === "main-bonding-jumper" ? serviceLoadSide : undefined;
 }
 
 /** By what a check of installed conductors is known. */

@@ -1,18 +1,18 @@
 import { columnOf } from "../conductor/index.js";
 import { mostControlTransformerAmperes } from "../rules/small-supplies.js";
 import { conductorsOf } from "../supply/sums.js";
-import type { Drawing } from "./document.js";
+import type { Installation } from "./document.js";
 import { type Fault, fault, type Keys } from "./fault.js";
 import { hasGroundedConductor, racewaysOf } from "./supplies.js";
 
-type Service = NonNullable<Drawing["services"]>[number];
-type Derived = NonNullable<Drawing["derivedSystems"]>[number];
-type Circuit = NonNullable<Drawing["circuits"]>[number];
+type Service = NonNullable<Installation["services"]>[number];
+type Derived = NonNullable<Installation["derivedSystems"]>[number];
+type Circuit = NonNullable<Installation["circuits"]>[number];
 type ElectrodeEntry = NonNullable<Service["electrodes"]>[number];
 
-/** Members of a drawing that contradict each other, or of which one lacks the other. */
-export function coherenceFaults(drawing: Drawing): readonly Fault[] {
-  const { services = [], derivedSystems = [], generators = [], circuits = [], buildings = [] } = drawing;
+/** Members of an installation that contradict each other, or of which one lacks the other. */
+export function coherenceFaults(installation: Installation): readonly Fault[] {
+  const { services = [], derivedSystems = [], generators = [], circuits = [], buildings = [] } = installation;
   return [
     ...services.flatMap((one, i) => serviceFaults(one, ["services", i])),
     ...derivedSystems.flatMap((one, i) => derivedFaults(one, ["derivedSystems", i])),
@@ -27,11 +27,11 @@ export function coherenceFaults(drawing: Drawing): readonly Fault[] {
     ...circuits.flatMap((one, i) => circuitFaults(one, ["circuits", i])),
     ...buildings.flatMap((one, i) => [
       ...ringFaults(one.electrodes, ["buildings", i]),
-      ...buildingFaults(one, drawing, ["buildings", i]),
+      ...buildingFaults(one, installation, ["buildings", i]),
     ]),
-    ...metalFaults(drawing, "piping"),
-    ...metalFaults(drawing, "structuralMetal"),
-    ...(drawing.intersystem ?? []).flatMap(({ termination, electrodeConductorOnBusbar: size }, i) =>
+    ...metalFaults(installation, "piping"),
+    ...metalFaults(installation, "structuralMetal"),
+    ...(installation.intersystem ?? []).flatMap(({ termination, electrodeConductorOnBusbar: size }, i) =>
       termination === "busbar" || size === undefined
         ? []
         : [
@@ -227,8 +227,8 @@ function unlikeMaterials(
 
 /** A building on a feeder takes its electrode conductor's size from the feeder's conductors. */
 function buildingFaults(
-  { circuit: id, onSingleBranchCircuit, electrodes = [] }: NonNullable<Drawing["buildings"]>[number],
-  { circuits = [] }: Drawing,
+  { circuit: id, onSingleBranchCircuit, electrodes = [] }: NonNullable<Installation["buildings"]>[number],
+  { circuits = [] }: Installation,
   at: Keys,
 ): readonly Fault[] {
   const circuit = circuits.find((one) => one.id === id);
@@ -236,13 +236,13 @@ function buildingFaults(
   return lacksConductors(circuit, [...at, "circuit"], "the electrode conductor goes by them");
 }
 
-function metalFaults(drawing: Drawing, list: "piping" | "structuralMetal"): readonly Fault[] {
-  const { derivedSystems = [], buildings = [], circuits = [] } = drawing;
+function metalFaults(installation: Installation, list: "piping" | "structuralMetal"): readonly Fault[] {
+  const { derivedSystems = [], buildings = [], circuits = [] } = installation;
   const derived = new Set(
     derivedSystems.filter(({ source }) => source.controlTransformer !== true).map(({ id }) => id),
   );
   const feeders = new Map(buildings.map(({ id, circuit }) => [id, circuit]));
-  return (drawing[list] ?? []).flatMap((one, i) => {
+  return (installation[list] ?? []).flatMap((one, i) => {
     if (!("of" in one)) return [];
     const feeder = feeders.get(one.of);
     const circuit = circuits.find(({ id }) => id === feeder);
@@ -268,7 +268,7 @@ function lacksConductors(circuit: Circuit | undefined, keys: Keys, advice: strin
   return [fault("missing", keys, `conductors of circuit "${circuit.id}"`, undefined, advice)];
 }
 
-/** Notes a member that is missing where it is wanted, or there where it is not. */
+/** Notes a member that is missing where it must be given, or given where it must not. */
 function eitherOr(wanted: boolean, given: unknown, keys: Keys, what: string): readonly Fault[] {
   if (wanted === (given !== undefined)) return [];
   return wanted

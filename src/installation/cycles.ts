@@ -1,4 +1,4 @@
-import type { Drawing } from "./document.js";
+import type { Installation } from "./document.js";
 import { type Fault, fault, type Keys } from "./fault.js";
 
 interface Hanging {
@@ -17,7 +17,7 @@ export function circuitCycles({
   circuits = [],
   buildings = [],
   derivedSystems = [],
-}: Drawing): readonly Fault[] {
+}: Installation): readonly Fault[] {
   const feeds = new Map<string, string>();
   for (const { id } of circuits) feeds.set(id, id);
   for (const { id, to } of circuits) if (!feeds.has(to)) feeds.set(to, id);

@@ -1,4 +1,4 @@
-import { systemJumperBothEnds } from "../edition/tables/sections.generated.js";
+import { outdoorSource, systemJumperBothEnds } from "../edition/tables/sections.generated.js";
 import { type DerivedInCode, mayHaveBothEnds } from "./derived-system.js";
 import type { PlacedCaution } from "./schedule.js";
 import { hasGroundedConductor } from "./supplies.js";
@@ -6,8 +6,14 @@ import { hasGroundedConductor } from "./supplies.js";
 /** What to know of a derived system as a whole. */
 export function derivedCautions(at: DerivedInCode): readonly PlacedCaution[] {
   const { system, code } = at;
-  const hasBothEnds = system.jumperAt === "both-ends" && hasGroundedConductor(system);
-  if (!hasBothEnds || !mayHaveBothEnds(at)) return [];
-  const { section } = systemJumperBothEnds[code.year];
-  return [{ code: "only-without-parallel-path", section, at: system.source.id }];
+  if (!hasGroundedConductor(system)) return [];
+  const { id, outdoors } = system.source;
+  const found: readonly (readonly [boolean, PlacedCaution])[] = [
+    [outdoors, { code: "outdoor-source", section: outdoorSource[code.year].section, at: id }],
+    [
+      system.jumperAt === "both-ends" && mayHaveBothEnds(at),
+      { code: "only-without-parallel-path", section: systemJumperBothEnds[code.year].section, at: id },
+    ],
+  ];
+  return found.flatMap(([holds, caution]) => (holds ? [caution] : []));
 }

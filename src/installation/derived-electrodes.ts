@@ -1,9 +1,9 @@
 import { chosenReading } from "../edition/index.js";
 import {
-  type Arrangement,
-  arrangementsOf,
   type DerivedInCode,
   isBoundToSource,
+  type JumperChoice,
+  jumperChoices,
   servingToDisconnect,
   wholeServing,
 } from "./derived-system.js";
@@ -11,8 +11,8 @@ import type { DrawnElectrode, ElectrodeStart } from "./schedule-electrodes.js";
 import type { Serving } from "./serving.js";
 import { hasGroundedConductor } from "./supplies.js";
 
-/** Whether every enclosure with a system bonding jumper wants an electrode conductor of its own. */
-export function wantsEachConnected(at: DerivedInCode, { jumperAt }: Arrangement): boolean {
+/** Whether every enclosure with a system bonding jumper requires an electrode conductor of its own. */
+export function wantsEachConnected(at: DerivedInCode, { jumperAt }: JumperChoice): boolean {
   return (
     jumperAt === "disconnects" &&
     hasGroundedConductor(at.system) &&
@@ -37,7 +37,7 @@ export function derivedElectrodeStarts(
   electrodes: readonly DrawnElectrode[],
   electrode: DrawnElectrode,
 ): readonly ElectrodeStart[] {
-  return arrangementsOf(at).flatMap((arrangement) => {
+  return jumperChoices(at).flatMap((arrangement) => {
     const starts = startsIn(at, electrodes, arrangement);
     const connected = [...starts.values()].flat();
     return (starts.get(electrode.id) ?? []).map((from) => ({
@@ -50,12 +50,12 @@ export function derivedElectrodeStarts(
 
 /**
  * The places from which each electrode is connected: as drawn; where arrangements are compared, moved to where the jumper of the arrangement
- * is, and with a connection in every enclosure that wants one.
+ * is, and with a connection in every enclosure that requires one.
  */
 function startsIn(
   at: DerivedInCode,
   electrodes: readonly DrawnElectrode[],
-  arrangement: Arrangement,
+  arrangement: JumperChoice,
 ): ReadonlyMap<string, readonly string[]> {
   const source = at.system.source.id;
   const places = at.system.disconnects.map(({ id }) => id);

@@ -1,14 +1,15 @@
 import { bothEndsAllowedFor, outdoorSourceAtSource } from "../edition/tables/placements.generated.js";
-import type { Drawing } from "./document.js";
-import type { DrawingInCode } from "./schedule.js";
+import type { Alternative } from "./conductor-identity.js";
+import type { Installation } from "./document.js";
+import type { InstallationInCode } from "./schedule.js";
 import { type Serving, servingOf, servingTo } from "./serving.js";
 import { hasGroundedConductor, racewaysOf } from "./supplies.js";
 
-/** A separately derived system of a drawing. */
-export type DrawnDerivedSystem = NonNullable<Drawing["derivedSystems"]>[number];
+/** A separately derived system of an installation. */
+export type DrawnDerivedSystem = NonNullable<Installation["derivedSystems"]>[number];
 
 /** A separately derived system with its drawing and its code. */
-export interface DerivedInCode extends DrawingInCode {
+export interface DerivedInCode extends InstallationInCode {
   readonly system: DrawnDerivedSystem;
 }
 
@@ -34,14 +35,14 @@ export function mayHaveBothEnds({ system, code }: DerivedInCode): boolean {
 }
 
 /** Where the system bonding jumper is: as drawn, or one of the arrangements that are put side by side. */
-export interface Arrangement {
+export interface JumperChoice {
   readonly jumperAt: "source" | "disconnects" | "both-ends";
-  /** Name of the arrangement, where there are several. */
-  readonly alternative?: string;
+  /** The arrangement, where there are several. */
+  readonly alternative?: Alternative;
 }
 
 /** The arrangements of a derived system: the one that is drawn, or those that are permitted without a condition, to be compared. */
-export function arrangementsOf(at: DerivedInCode): readonly Arrangement[] {
+export function jumperChoices(at: DerivedInCode): readonly JumperChoice[] {
   const { jumperAt } = at.system;
   if (jumperAt !== "compare") return [{ jumperAt }];
   if (isBoundToSource(at) || !hasGroundedConductor(at.system)) return [{ jumperAt: "source" }];

@@ -4,7 +4,7 @@ import {
   systemJumperPlace,
 } from "../edition/tables/sections.generated.js";
 import { wantsEachConnected } from "./derived-electrodes.js";
-import { arrangementsOf, type DerivedInCode, isBoundToSource, mayHaveBothEnds } from "./derived-system.js";
+import { type DerivedInCode, isBoundToSource, jumperChoices, mayHaveBothEnds } from "./derived-system.js";
 import { hasGroundedConductor } from "./supplies.js";
 import type { Violation } from "./violation.js";
 
@@ -40,7 +40,7 @@ function strayElectrodes(at: DerivedInCode): readonly Violation[] {
   return [{ code: "electrode-conductor-not-at-jumper", section, at: astray.map(({ id }) => id) }];
 }
 
-/** Enclosures with a jumper that lack an electrode conductor, where each wants its own. */
+/** Enclosures with a jumper that lack an electrode conductor, where each requires its own. */
 function unconnectedEnclosures(at: DerivedInCode): readonly Violation[] {
   const { system, code } = at;
   const { disconnects, electrodes = [], commonElectrodeConductor, jumperAt } = system;
@@ -63,7 +63,7 @@ function electrodePlaces(at: DerivedInCode): readonly string[] {
   const source = [system.source.id];
   if (isBoundToSource(at)) return source;
   if (!hasGroundedConductor(system)) return [...source, ...disconnects];
-  return arrangementsOf(at).flatMap(({ jumperAt }) => [
+  return jumperChoices(at).flatMap(({ jumperAt }) => [
     ...(jumperAt === "disconnects" ? [] : source),
     ...(jumperAt === "source" ? [] : disconnects),
   ]);

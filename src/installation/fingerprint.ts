@@ -1,6 +1,6 @@
 import { InputError, type IssueCode } from "../input/input-error.js";
 import { isPlainObject, isScalar } from "../input/plain-data.js";
-import { show } from "../input/reader.js";
+import { issueAt, show } from "../input/reader.js";
 
 /** The offset of 64-bit FNV-1a in digits of 16 bits, the lowest first, so that no product leaves the integers that are fast. */
 const offset = [0x2325, 0x8422, 0x9ce4, 0xcbf2] as const;
@@ -101,10 +101,8 @@ function shown(value: unknown): string {
 }
 
 function refusal(code: IssueCode, at: Keys, expected: string, received: string): InputError {
-  const path = at
-    .map((key) => (typeof key === "number" ? `[${key}]` : `.${key}`))
-    .join("")
-    .replace(/^\./, "");
-  const message = `expected ${expected}, received ${received}; give plain JSON data`;
-  return new InputError([{ code, path, expected, received, message }]);
+  const issue = issueAt(at, code, expected, undefined, "");
+  return new InputError([
+    { ...issue, received, message: `expected ${expected}, received ${received}; give plain JSON data` },
+  ]);
 }

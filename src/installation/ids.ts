@@ -1,5 +1,6 @@
-import type { Drawing } from "./document.js";
-import { type Fault, fault, type Keys, pathOf } from "./fault.js";
+import { pathOf } from "../input/place.js";
+import type { Installation } from "./document.js";
+import { type Fault, fault, type Keys } from "./fault.js";
 
 /** A place in a document that names something. */
 interface Named {
@@ -8,9 +9,9 @@ interface Named {
 }
 
 /** Ids that are given twice. */
-export function duplicateIds(drawing: Drawing): readonly Fault[] {
+export function duplicateIds(installation: Installation): readonly Fault[] {
   const first = new Map<string, Keys>();
-  return [...allIds(drawing), ...commonOfDerived(drawing)].flatMap(({ id, keys }) => {
+  return [...allIds(installation), ...commonOfDerived(installation)].flatMap(({ id, keys }) => {
     const before = first.get(id);
     if (before === undefined) {
       first.set(id, keys);
@@ -21,13 +22,13 @@ export function duplicateIds(drawing: Drawing): readonly Fault[] {
   });
 }
 
-function allIds(drawing: Drawing): readonly Named[] {
+function allIds(installation: Installation): readonly Named[] {
   return [
-    ...listed(["existing"], drawing.existing),
-    ...listed(["services"], drawing.services),
-    ...(drawing.services ?? []).flatMap((service, i) => idsOfService(service, ["services", i])),
-    ...listed(["derivedSystems"], drawing.derivedSystems),
-    ...(drawing.derivedSystems ?? []).flatMap((system, i) => {
+    ...listed(["existing"], installation.existing),
+    ...listed(["services"], installation.services),
+    ...(installation.services ?? []).flatMap((service, i) => idsOfService(service, ["services", i])),
+    ...listed(["derivedSystems"], installation.derivedSystems),
+    ...(installation.derivedSystems ?? []).flatMap((system, i) => {
       const at = ["derivedSystems", i];
       return [
         { id: system.source.id, keys: [...at, "source", "id"] },
@@ -36,19 +37,19 @@ function allIds(drawing: Drawing): readonly Named[] {
         ...listed([...at, "electrodes"], system.electrodes),
       ];
     }),
-    ...listed(["generators"], drawing.generators),
-    ...listed(["circuits"], drawing.circuits),
-    ...listed(["buildings"], drawing.buildings),
-    ...(drawing.buildings ?? []).flatMap((building, i) =>
+    ...listed(["generators"], installation.generators),
+    ...listed(["circuits"], installation.circuits),
+    ...listed(["buildings"], installation.buildings),
+    ...(installation.buildings ?? []).flatMap((building, i) =>
       listed(["buildings", i, "electrodes"], building.electrodes),
     ),
-    ...listed(["piping"], drawing.piping),
-    ...listed(["structuralMetal"], drawing.structuralMetal),
-    ...listed(["intersystem"], drawing.intersystem),
+    ...listed(["piping"], installation.piping),
+    ...listed(["structuralMetal"], installation.structuralMetal),
+    ...listed(["intersystem"], installation.intersystem),
   ];
 }
 
-function idsOfService(service: NonNullable<Drawing["services"]>[number], at: Keys): readonly Named[] {
+function idsOfService(service: NonNullable<Installation["services"]>[number], at: Keys): readonly Named[] {
   const common = service.commonElectrodeConductor;
   return [
     { id: service.utility.id, keys: [...at, "utility", "id"] },
@@ -61,7 +62,7 @@ function idsOfService(service: NonNullable<Drawing["services"]>[number], at: Key
 }
 
 /** Several derived systems name the same common conductor, so it counts once. */
-function commonOfDerived({ derivedSystems = [] }: Drawing): readonly Named[] {
+function commonOfDerived({ derivedSystems = [] }: Installation): readonly Named[] {
   const seen = new Set<string>();
   return derivedSystems.flatMap(({ commonElectrodeConductor: common }, i) => {
     if (common === undefined || seen.has(common.id)) return [];
@@ -70,6 +71,14 @@ function commonOfDerived({ derivedSystems = [] }: Drawing): readonly Named[] {
   });
 }
 
-function listed(at: Keys, items: readonly { readonly id: string }[] | undefined): readonly Named[] {
+function listed(
+  at: Keys,
+  items:
+    | readonly {
+        /** Stable id. */
+        readonly id: string;
+      }[]
+    | undefined,
+): readonly Named[] {
   return (items ?? []).map(({ id }, i) => ({ id, keys: [...at, i, "id"] }));
 }

@@ -1,8 +1,10 @@
 import type { Code } from "../edition/index.js";
 import type { SizingResult } from "../rules/result.js";
+import { isAt } from "./conductor-identity.js";
+import { endWords } from "./conductor-words.js";
 import { wantsEachConnected } from "./derived-electrodes.js";
-import { arrangementsOf, isBoundToSource, wholeServing } from "./derived-system.js";
-import type { Drawing } from "./document.js";
+import { isBoundToSource, jumperChoices, wholeServing } from "./derived-system.js";
+import type { Installation } from "./document.js";
 import type { ScheduledConductor } from "./schedule.js";
 import { derivedElectrodes } from "./schedule-derived.js";
 import { conductorFrom } from "./schedule-electrodes.js";
@@ -11,48 +13,49 @@ import { enclosuresOf, type ServiceInCode } from "./service.js";
 import { hasGroundedConductor } from "./supplies.js";
 
 /**
- * What is asked of a conductor that was found at a place: what the schedule asks at its own places and at others that are as good, what the
- * conductors there ask where an electrode conductor may start elsewhere, and nothing, `null`, where it may not be.
+ * What is required of a conductor that was found at a place: what the schedule requires at its own places and at others that are as good, what
+ * the conductors there require where an electrode conductor may start elsewhere, and nothing, `null`, where it may not be.
  */
 export function requiredAt(
-  drawing: Drawing,
+  installation: Installation,
   code: Code,
   conductor: ScheduledConductor,
   place: string,
 ): SizingResult | null {
   const { result, from, to } = conductor;
-  if (place === from || place === to || isAsGood(drawing, code, conductor, place)) return result;
+  if ([from, to].some((end) => endWords(end) === place) || isAsGood(installation, code, conductor, place))
+    return result;
   return conductor.role === "grounding-electrode-conductor" && conductor.alternative === undefined
-    ? electrodeConductorFrom(drawing, code, conductor, place)
+    ? electrodeConductorFrom(installation, code, conductor, place)
     : null;
 }
 
 /** Places that a line of the schedule stands for although it names another. */
 function isAsGood(
-  drawing: Drawing,
+  installation: Installation,
   code: Code,
-  { id, role, system, from, to }: ScheduledConductor,
+  { role, subject, system, from, to }: ScheduledConductor,
   place: string,
 ): boolean {
-  const service = drawing.services?.find((one) => one.id === system);
+  const service = installation.services?.find((one) => one.id === system);
   switch (role) {
     case "main-bonding-jumper":
     case "grounding-electrode-conductor": {
-      const enclosures = service === undefined ? [] : enclosuresOf({ drawing, code, service });
+      const enclosures = service === undefined ? [] : enclosuresOf({ installation, code, service });
       const alone = enclosures.filter(({ disconnects }) => disconnects.length > 1);
       return alone.some(
         (one) =>
           one.disconnects.includes(place) &&
-          (to === `assembly of ${one.id}` || one.disconnects.includes(from)),
+          ((to.kind === "assembly" && to.of === one.id) || one.disconnects.some((id) => isAt(from, id))),
       );
     }
     case "supply-side-bonding-jumper":
     case "grounded-conductor":
       // Along a run the run itself may be named.
-      return id === `${role} ${place}`;
+      return place === subject;
     case "water-piping-bonding-jumper":
     case "structural-metal-bonding-jumper":
-      return placesOfOwner(drawing, to).includes(place);
+      return to.kind === "place" && placesOfOwner(installation, to.id).includes(place);
     default:
       return false;
   }
@@ -62,39 +65,40 @@ function isAsGood(
  * Piping and frames are bonded to the enclosure of the service or building, to the grounded conductor there, or to an electrode
  * (250.104(A)(1), (C)); those of a derived system where its electrode conductor is connected (250.104(D)).
  */
-function placesOfOwner(drawing: Drawing, owner: string): readonly string[] {
+function placesOfOwner(installation: Installation, owner: string): readonly string[] {
   const ids = (list: readonly { readonly id: string }[] = []): readonly string[] => list.map(({ id }) => id);
-  const service = drawing.services?.find(({ id }) => id === owner);
+  const service = installation.services?.find(({ id }) => id === owner);
   if (service !== undefined)
     return [...ids(service.boxes), ...ids(service.disconnects), ...ids(service.electrodes)];
-  const derived = drawing.derivedSystems?.find(({ id }) => id === owner);
+  const derived = installation.derivedSystems?.find(({ id }) => id === owner);
   if (derived !== undefined) return (derived.electrodes ?? []).map(({ from }) => from);
-  const building = drawing.buildings?.find(({ id }) => id === owner);
-  const circuit = drawing.circuits?.find(({ id }) => id === building?.circuit);
+  const building = installation.buildings?.find(({ id }) => id === owner);
+  const circuit = installation.circuits?.find(({ id }) => id === building?.circuit);
   return [...ids(building?.electrodes), ...(circuit === undefined ? [] : [circuit.to])];
 }
 
 function electrodeConductorFrom(
-  drawing: Drawing,
+  installation: Installation,
   code: Code,
-  { system, from, to }: ScheduledConductor,
+  { subject, system, from }: ScheduledConductor,
   place: string,
 ): SizingResult | null {
-  const service = drawing.services?.find(({ id }) => id === system);
+  const service = installation.services?.find(({ id }) => id === system);
   if (service !== undefined) {
-    const at: ServiceInCode = { drawing, code, service };
-    const electrode = service.electrodes?.find(({ id }) => id === to);
-    const isCommon = [place, from].includes(service.commonElectrodeConductor?.id ?? "");
+    const at: ServiceInCode = { installation, code, service };
+    const electrode = service.electrodes?.find(({ id }) => id === subject);
+    const drawn = from.kind === "place" ? from.id : service.id;
+    const isCommon = [place, drawn].includes(service.commonElectrodeConductor?.id ?? "");
     const [start] = isCommon ? [] : electrodeStarts(at, place);
     if (electrode === undefined || start === undefined) return null;
     const served = enclosuresBehind(at, place);
-    const isLawful = enclosuresBehind(at, from).every((id) => served.includes(id));
+    const isLawful = enclosuresBehind(at, drawn).every((id) => served.includes(id));
     return isLawful ? conductorFrom(serviceElectrodes(at), electrode, start).result : null;
   }
-  const derived = drawing.derivedSystems?.find(({ id }) => id === system);
-  const electrode = derived?.electrodes?.find(({ id }) => id === to);
+  const derived = installation.derivedSystems?.find(({ id }) => id === system);
+  const electrode = derived?.electrodes?.find(({ id }) => id === subject);
   if (derived === undefined || electrode === undefined) return null;
-  const at = { drawing, code, system: derived };
+  const at = { installation, code, system: derived };
   const servings = [wholeServing(at)];
   return derivedPlaces(at).includes(place)
     ? conductorFrom(derivedElectrodes(at), electrode, { servings }).result
@@ -116,7 +120,7 @@ function derivedPlaces(at: Parameters<typeof wholeServing>[0]): readonly string[
   const disconnects = at.system.disconnects.map(({ id }) => id);
   if (isBoundToSource(at)) return source;
   if (!hasGroundedConductor(at.system)) return [...source, ...disconnects];
-  return arrangementsOf(at).flatMap((arrangement) => {
+  return jumperChoices(at).flatMap((arrangement) => {
     if (wantsEachConnected(at, arrangement) && disconnects.length > 1) return [];
     return [
       ...(arrangement.jumperAt === "disconnects" ? [] : source),

@@ -16,7 +16,11 @@ const [nextSizeUp, ofConductors] = [3, 4];
  * conductors; a rating that does not fit them tells that one of the two is a slip of the pen.
  */
 export function ratingCautions(
-  disconnects: readonly { readonly id: string; readonly amperes: number }[],
+  disconnects: readonly {
+    /** Stable id. */
+    readonly id: string;
+    readonly amperes: number;
+  }[],
   runs: readonly DrawnRun[],
   year: EditionYear,
 ): readonly PlacedCaution[] {

@@ -1,22 +1,24 @@
+import { nearest } from "../input/nearest.js";
 import { circuitCycles, electrodeCycles, runCycles } from "./cycles.js";
-import type { Drawing } from "./document.js";
+import type { Installation } from "./document.js";
 import { type Fault, fault, type Keys } from "./fault.js";
-import { nearest } from "./nearest.js";
 
-type Service = NonNullable<Drawing["services"]>[number];
-type Derived = NonNullable<Drawing["derivedSystems"]>[number];
-/** Ids among which a near one is looked for; a drawing with more has to do without the hint for the rest. */
+type Service = NonNullable<Installation["services"]>[number];
+type Derived = NonNullable<Installation["derivedSystems"]>[number];
+/** Ids among which a near one is looked for; an installation with more has to do without the hint for the rest. */
 const mostCompared = 100;
 
 type Electrodes = NonNullable<Service["electrodes"]>;
 
-/** References of a drawing that point nowhere, or in a circle. */
-export function referenceFaults(drawing: Drawing): readonly Fault[] {
+/** References of an installation that point nowhere, or in a circle. */
+export function referenceFaults(installation: Installation): readonly Fault[] {
   return [
-    ...(drawing.services ?? []).flatMap((service, i) => serviceFaults(service, ["services", i])),
-    ...(drawing.derivedSystems ?? []).flatMap((system, i) => derivedFaults(system, ["derivedSystems", i])),
-    ...otherFaults(drawing),
-    ...circuitCycles(drawing),
+    ...(installation.services ?? []).flatMap((service, i) => serviceFaults(service, ["services", i])),
+    ...(installation.derivedSystems ?? []).flatMap((system, i) =>
+      derivedFaults(system, ["derivedSystems", i]),
+    ),
+    ...otherFaults(installation),
+    ...circuitCycles(installation),
   ];
 }
 
@@ -86,20 +88,22 @@ function electrodeFaults(electrodes: Electrodes, at: Keys, places: readonly stri
   ];
 }
 
-function otherFaults(drawing: Drawing): readonly Fault[] {
-  const { services = [], derivedSystems = [], buildings = [], circuits = [] } = drawing;
+function otherFaults(installation: Installation): readonly Fault[] {
+  const { services = [], derivedSystems = [], buildings = [], circuits = [] } = installation;
   const disconnects = [...services, ...derivedSystems].flatMap((one) => idsOf(one.disconnects));
   const starts = [
-    ...idsOf(drawing.existing),
+    ...idsOf(installation.existing),
     ...disconnects,
-    ...idsOf(drawing.generators),
+    ...idsOf(installation.generators),
     ...idsOf(buildings),
     ...circuits.flatMap(({ id, to }) => [id, to]),
   ];
   const owners = [services, derivedSystems, buildings].flatMap(idsOf);
   const terminations = [...owners, ...disconnects, ...services.flatMap(({ boxes }) => idsOf(boxes))];
   const owned = (list: "piping" | "structuralMetal"): readonly Fault[] =>
-    (drawing[list] ?? []).flatMap((one, i) => ("of" in one ? dangling([list, i, "of"], one.of, owners) : []));
+    (installation[list] ?? []).flatMap((one, i) =>
+      "of" in one ? dangling([list, i, "of"], one.of, owners) : [],
+    );
   const among = known(starts);
   return [
     ...circuits.flatMap((one, i) => dangling(["circuits", i, "from"], one.from, starts, among)),
@@ -109,7 +113,7 @@ function otherFaults(drawing: Drawing): readonly Fault[] {
     ]),
     ...owned("piping"),
     ...owned("structuralMetal"),
-    ...(drawing.intersystem ?? []).flatMap((one, i) =>
+    ...(installation.intersystem ?? []).flatMap((one, i) =>
       dangling(["intersystem", i, "at"], one.at, terminations),
     ),
   ];
@@ -134,10 +138,25 @@ function dangling(
   return [fault("dangling-reference", keys, expected, id, "name something that is there")];
 }
 
-function idsOf(list: readonly { readonly id: string }[] | undefined): readonly string[] {
+function idsOf(
+  list:
+    | readonly {
+        /** Stable id. */
+        readonly id: string;
+      }[]
+    | undefined,
+): readonly string[] {
   return (list ?? []).map(({ id }) => id);
 }
 
-function withKeys(list: readonly { readonly id: string }[] | undefined, at: Keys): readonly Place[] {
+function withKeys(
+  list:
+    | readonly {
+        /** Stable id. */
+        readonly id: string;
+      }[]
+    | undefined,
+  at: Keys,
+): readonly Place[] {
   return (list ?? []).map(({ id }, i) => ({ id, keys: [...at, i, "id"] }));
 }

@@ -1,21 +1,22 @@
 import type { Code } from "../edition/index.js";
 import { groundingElectrodeConductorBuildingPolicies } from "../edition/tables/policies.generated.js";
+import { groundingElectrodeConductorFacts } from "../edition/tables/roles.generated.js";
 import { branchCircuitRating, buildingOnBranchCircuit } from "../edition/tables/sections.generated.js";
-import { sizeEquipmentGroundingConductor } from "../rules/equipment-grounding-conductor.js";
-import type { GroundingRun } from "../rules/equipment-grounding-conductor-input.js";
+import { equipmentGroundingConductor } from "../roles/equipment-grounding-conductor/index.js";
+import type { GroundingRun } from "../roles/equipment-grounding-conductor/shape.generated.js";
+import { supplySideBondingJumper } from "../roles/supply-side-bonding-jumper/index.js";
 import { notRequired } from "../rules/finish.js";
 import { ratingOf } from "../rules/protected-circuit.js";
 import { mostSharedBranchCircuitAmperes } from "../rules/small-supplies.js";
-import { sizeSupplySideBondingJumper } from "../rules/supply-side-bonding-jumper.js";
-import type { Drawing } from "./document.js";
-import type { DrawingInCode, ScheduledConductor, ScheduledPart } from "./schedule.js";
+import type { Installation } from "./document.js";
+import type { InstallationInCode, ScheduledConductor, ScheduledPart } from "./schedule.js";
 import { electrodePart } from "./schedule-electrodes.js";
 import { parallelCautions } from "./schedule-runs.js";
 import { scheduled } from "./scheduled.js";
 import { supplyOf } from "./supplies.js";
 
-type DrawnCircuit = NonNullable<Drawing["circuits"]>[number];
-type DrawnBuilding = NonNullable<Drawing["buildings"]>[number];
+type DrawnCircuit = NonNullable<Installation["circuits"]>[number];
+type DrawnBuilding = NonNullable<Installation["buildings"]>[number];
 
 const runs: Readonly<Record<DrawnCircuit["wiring"], GroundingRun>> = {
   raceway: { kind: "single" },
@@ -26,18 +27,18 @@ const runs: Readonly<Record<DrawnCircuit["wiring"], GroundingRun>> = {
 };
 
 /** The equipment grounding conductor of each circuit: one in each raceway or cable of a parallel run. */
-export function circuitPart({ drawing, code }: DrawingInCode): ScheduledPart {
-  const conductors = (drawing.circuits ?? []).map((circuit) => {
+export function circuitPart({ installation, code }: InstallationInCode): ScheduledPart {
+  const conductors = (installation.circuits ?? []).map((circuit) => {
     const { id, from, to, device, conductors: installed, increasedFrom, wiring, raceways = 1 } = circuit;
-    const result = sizeEquipmentGroundingConductor({
+    const result = equipmentGroundingConductor.decide({
       code: codeOfCircuit(code, circuit),
       circuits: [
         { device, ...(installed && { conductors: installed }), ...(increasedFrom && { increasedFrom }) },
       ],
-      conductor: { material: drawing.materials.equipmentGrounding },
+      conductor: { material: installation.materials.equipmentGrounding },
       run: runs[wiring],
     });
-    return scheduled(`equipment-grounding-conductor ${id}`, from, to, result, {
+    return scheduled({ subject: id }, from, to, result, {
       times: raceways,
       run: circuit,
     });
@@ -57,29 +58,29 @@ function codeOfCircuit(code: Code, { lengthFeet, location }: DrawnCircuit): Code
 }
 
 /** A generator that is not separately derived: a supply-side jumper if its device is not integral, else an ordinary feeder. */
-export function generatorPart({ drawing, code }: DrawingInCode): ScheduledPart {
-  const conductors = (drawing.generators ?? []).map((generator): ScheduledConductor => {
+export function generatorPart({ installation, code }: InstallationInCode): ScheduledPart {
+  const conductors = (installation.generators ?? []).map((generator): ScheduledConductor => {
     const { id, to, supply: drawn, deviceAmperes } = generator;
     const supply = supplyOf(drawn, code.year);
     if (deviceAmperes === undefined) {
-      const jumper = { material: drawing.materials.bondingJumpers };
-      const result = sizeSupplySideBondingJumper({ code, supply, jumper });
-      return scheduled(`supply-side-bonding-jumper ${id}`, id, to, result, { by: [id], run: generator });
+      const conductor = { material: installation.materials.bondingJumpers };
+      const result = supplySideBondingJumper.decide({ code, supply, conductor });
+      return scheduled({ subject: id }, id, to, result, { by: [id], run: generator });
     }
-    const result = sizeEquipmentGroundingConductor({
+    const result = equipmentGroundingConductor.decide({
       code,
       circuits: [{ device: { amperes: deviceAmperes }, conductors: supply }],
-      conductor: { material: drawing.materials.equipmentGrounding },
+      conductor: { material: installation.materials.equipmentGrounding },
     });
-    return scheduled(`equipment-grounding-conductor ${id}`, id, to, result, { run: generator });
+    return scheduled({ subject: id }, id, to, result, { run: generator });
   });
-  const ahead = (drawing.generators ?? []).filter(({ deviceAmperes }) => deviceAmperes === undefined);
+  const ahead = (installation.generators ?? []).filter(({ deviceAmperes }) => deviceAmperes === undefined);
   return { conductors, cautions: parallelCautions(ahead, { code }) };
 }
 
 /** Buildings on a feeder: their electrode conductors; none on a single branch circuit with an equipment grounding conductor. */
-export function buildingPart(at: DrawingInCode): ScheduledPart {
-  const parts = (at.drawing.buildings ?? []).map((building) => electrodesOfBuilding(at, building));
+export function buildingPart(at: InstallationInCode): ScheduledPart {
+  const parts = (at.installation.buildings ?? []).map((building) => electrodesOfBuilding(at, building));
   return {
     conductors: parts.flatMap(({ conductors }) => conductors),
     cautions: parts.flatMap(({ cautions }) => cautions ?? []),
@@ -87,34 +88,37 @@ export function buildingPart(at: DrawingInCode): ScheduledPart {
   };
 }
 
-function electrodesOfBuilding({ drawing, code }: DrawingInCode, building: DrawnBuilding): ScheduledPart {
+function electrodesOfBuilding(
+  { installation, code }: InstallationInCode,
+  building: DrawnBuilding,
+): ScheduledPart {
   const { id, circuit: feeder, onSingleBranchCircuit, electrodes = [] } = building;
   if (onSingleBranchCircuit) {
     const result = notRequired(
-      "grounding-electrode-conductor",
+      groundingElectrodeConductorFacts,
       code,
-      drawing.materials.electrodeConductors,
+      installation.materials.electrodeConductors,
       "building-on-one-branch-circuit",
       buildingOnBranchCircuit[code.year],
     );
-    const device = drawing.circuits?.find((circuit) => circuit.id === feeder)?.device;
+    const device = installation.circuits?.find((circuit) => circuit.id === feeder)?.device;
     const isLarge = device !== undefined && ratingOf(device) > mostSharedBranchCircuitAmperes;
     const { section } = branchCircuitRating[code.year];
     return {
-      conductors: [scheduled(`grounding-electrode-conductor ${id}`, id, "electrodes", result)],
+      conductors: [scheduled({ subject: id }, id, { kind: "electrodes" }, result)],
       cautions: isLarge ? [{ code: "larger-than-shared-branch-circuit", section, at: id }] : [],
     };
   }
-  const supply = drawing.circuits?.find((circuit) => circuit.id === feeder)?.conductors;
+  const supply = installation.circuits?.find((circuit) => circuit.id === feeder)?.conductors;
   if (electrodes.length === 0 || supply === undefined) {
     const see = groundingElectrodeConductorBuildingPolicies.byEdition[code.year].basis.rule.section;
     return { conductors: [], notSized: [{ what: `grounding electrode conductor of ${id}`, see }] };
   }
   const servings = [{ by: [feeder], supply }];
   return electrodePart({
-    drawing,
+    installation,
     code,
-    of: "building",
+    system: "building",
     electrodes,
     servings,
     startsOf: ({ from }) => (from === id ? [{ from, servings }] : []),

@@ -1,18 +1,19 @@
 import { supplySideJumperWithBothEnds } from "../edition/tables/placements.generated.js";
+import { groundingElectrodeConductorFacts } from "../edition/tables/roles.generated.js";
 import {
   controlTransformerElectrode,
   derivedElectrodeConnection,
   impedanceJumper,
   ungroundedDerived,
 } from "../edition/tables/sections.generated.js";
+import { systemBondingJumper } from "../roles/system-bonding-jumper/index.js";
 import { isAlwaysWire } from "../rules/amendment-effects.js";
 import { notRequired } from "../rules/finish.js";
-import { sizeSystemBondingJumper } from "../rules/system-bonding-jumper.js";
 import { derivedCautions } from "./derived-cautions.js";
 import { derivedElectrodeStarts } from "./derived-electrodes.js";
 import {
-  arrangementsOf,
   type DerivedInCode,
+  jumperChoices,
   mayHaveBothEnds,
   servingToDisconnect,
   wholeServing,
@@ -33,13 +34,14 @@ import {
 import { ofSystem, scheduled } from "./scheduled.js";
 import type { Serving } from "./serving.js";
 import { hasGroundedConductor } from "./supplies.js";
+import { wantedJumper } from "./wanted-jumper.js";
 
 /** Every conductor of a separately derived system. */
 export function derivedPart(at: DerivedInCode): ScheduledPart {
-  const { drawing, code, system } = at;
+  const { installation, code, system } = at;
   const { id, source, impedance, runs, grounding, commonElectrodeConductor: common } = system;
   const kind = "separately-derived";
-  const inRuns: RunsOfSystem = { drawing, code, kind, grounding };
+  const inRuns: RunsOfSystem = { installation, code, kind, grounding };
   const servings = [wholeServing(at)];
   const isExcused = isExcusedFromElectrode(at);
   const own = derivedElectrodes(at);
@@ -48,7 +50,7 @@ export function derivedPart(at: DerivedInCode): ScheduledPart {
   return {
     conductors: ofSystem(id, [
       ...systemJumpers(at),
-      ...impedanceConductors({ drawing, code, id, source: source.id, impedance, servings }),
+      ...impedanceConductors({ installation, code, id, source: source.id, impedance, servings }),
       ...runs.flatMap((run) =>
         replacesSupplySideJumper(at) ? [noJumperBetween(inRuns, run)] : racewayJumpersOf(inRuns, run),
       ),
@@ -76,13 +78,13 @@ export function derivedPart(at: DerivedInCode): ScheduledPart {
 
 /** What the electrode conductors of a derived system go by; those on a common conductor are not among them. */
 export function derivedElectrodes(at: DerivedInCode): ElectrodesOf {
-  const { drawing, code, system } = at;
+  const { installation, code, system } = at;
   const { grounding, commonElectrodeConductor: common, electrodes: all = [] } = system;
   const own = isExcusedFromElectrode(at) ? [] : all.filter((one) => !isOnCommon(one, all, common?.id));
   return {
-    drawing,
+    installation,
     code,
-    of: "separately-derived",
+    system: "separately-derived",
     electrodes: own,
     servings: [wholeServing(at)],
     startsOf: (electrode) => derivedElectrodeStarts(at, own, electrode),
@@ -95,22 +97,23 @@ function isExcusedFromElectrode({ code, system }: DerivedInCode): boolean {
   return system.source.controlTransformer === true && !isAlwaysWire(code, "grounding-electrode-conductor");
 }
 
-function systemJumpers(at: DerivedInCode): readonly ScheduledConductor[] {
-  const { system, code, drawing } = at;
+/** The system bonding jumpers of a derived system: at its source, in its enclosures, or both. */
+export function systemJumpers(at: DerivedInCode): readonly ScheduledConductor[] {
+  const { system, code } = at;
   const { source, grounding, disconnects } = system;
-  const material = drawing.materials.bondingJumpers;
+  const wanted = wantedJumper(at);
   if (!hasGroundedConductor(system)) {
     const isImpedance = grounding === "impedance";
     const why = isImpedance ? "impedance-grounded" : "ungrounded-system";
     const citation = (isImpedance ? impedanceJumper : ungroundedDerived)[code.year];
-    const result = notRequired("system-bonding-jumper", code, material, why, citation);
-    return [scheduled(`system-bonding-jumper ${system.id}`, "grounded conductor", source.id, result)];
+    const result = notRequired(systemBondingJumper.facts, code, wanted.conductor.material, why, citation);
+    return [scheduled({ subject: system.id }, { kind: "grounded-conductor" }, source.id, result)];
   }
-  return arrangementsOf(at).flatMap(({ jumperAt, alternative }) => {
+  return jumperChoices(at).flatMap(({ jumperAt, alternative }) => {
     const jumper = (place: string, { by, supply }: Serving): ScheduledConductor => {
-      const result = sizeSystemBondingJumper({ code, supply, jumper: { material } });
-      const options = { by, ...(alternative && { alternative }) };
-      return scheduled(`system-bonding-jumper ${place}`, "grounded conductor", place, result, options);
+      const result = systemBondingJumper.decide({ code, supply, ...wanted });
+      const who = { subject: place, ...(alternative && { alternative }) };
+      return scheduled(who, { kind: "grounded-conductor" }, place, result, { by });
     };
     return [
       ...(jumperAt === "disconnects" ? [] : [jumper(source.id, wholeServing(at))]),
@@ -121,27 +124,27 @@ function systemJumpers(at: DerivedInCode): readonly ScheduledConductor[] {
 
 /** Where the grounded conductor of a run finds its jumper in each arrangement: at the source, or in the enclosure. */
 function jumperPlaces(at: DerivedInCode): readonly JumperPlace[] {
-  return arrangementsOf(at).map(({ jumperAt, alternative }) => ({
+  return jumperChoices(at).map(({ jumperAt, alternative }) => ({
     jumperAt: jumperAt === "source" ? "source" : "enclosure",
     ...(alternative && { alternative }),
   }));
 }
 
 /** Whether jumpers at both ends make the supply-side jumper between them needless. */
-function replacesSupplySideJumper(at: DerivedInCode): boolean {
+export function replacesSupplySideJumper(at: DerivedInCode): boolean {
   const { system, code } = at;
   const drawn = system.jumperAt === "both-ends" && hasGroundedConductor(system);
   if (isAlwaysWire(code, "supply-side-bonding-jumper")) return false;
   return drawn && mayHaveBothEnds(at) && !supplySideJumperWithBothEnds[code.year];
 }
 
-function excusedElectrode({ system, code, drawing }: DerivedInCode): ScheduledConductor {
+function excusedElectrode({ system, code, installation }: DerivedInCode): ScheduledConductor {
   const result = notRequired(
-    "grounding-electrode-conductor",
+    groundingElectrodeConductorFacts,
     code,
-    drawing.materials.electrodeConductors,
+    installation.materials.electrodeConductors,
     "control-transformer",
     controlTransformerElectrode[code.year],
   );
-  return scheduled(`grounding-electrode-conductor ${system.id}`, system.source.id, "electrodes", result);
+  return scheduled({ subject: system.id }, system.source.id, { kind: "electrodes" }, result);
 }

@@ -1,47 +1,47 @@
-import { sizeImpedanceBondingJumper } from "../rules/impedance-bonding-jumper.js";
-import { sizeImpedanceGroundingConductor } from "../rules/impedance-grounding-conductor.js";
-import type { Drawing } from "./document.js";
-import type { DrawingInCode, ScheduledConductor } from "./schedule.js";
+import { impedanceBondingJumper } from "../roles/impedance-bonding-jumper/index.js";
+import { impedanceGroundingConductor } from "../roles/impedance-grounding-conductor/index.js";
+import type { Installation } from "./document.js";
+import type { InstallationInCode, ScheduledConductor } from "./schedule.js";
 import { scheduled } from "./scheduled.js";
 import { largestServed, type Serving } from "./serving.js";
 
 /** A system with its grounding impedance. */
-export interface ImpedanceOf extends DrawingInCode {
+export interface ImpedanceOf extends InstallationInCode {
   readonly id: string;
   readonly source: string;
-  readonly impedance: NonNullable<NonNullable<Drawing["services"]>[number]["impedance"]> | undefined;
+  readonly impedance: NonNullable<NonNullable<Installation["services"]>[number]["impedance"]> | undefined;
   /** All ungrounded conductors of the system. */
   readonly servings: readonly Serving[];
 }
 
 /** The conductor to a grounding impedance and the jumper from it. */
 export function impedanceConductors(system: ImpedanceOf): readonly ScheduledConductor[] {
-  const { drawing, code, id, source, impedance, servings } = system;
+  const { installation, code, id, source, impedance, servings } = system;
   if (impedance === undefined) return [];
-  const conductor = sizeImpedanceGroundingConductor({
+  const toImpedance = impedanceGroundingConductor.decide({
     code,
     impedanceAmperes: impedance.amperes,
-    conductor: { material: drawing.materials.groundedConductors },
+    conductor: { material: installation.materials.groundedConductors },
   });
-  const jumper = { material: drawing.materials.bondingJumpers };
-  const { outcome } = conductor;
+  const conductor = { material: installation.materials.bondingJumpers };
+  const { outcome } = toImpedance;
   const { by, result } =
     impedance.electrodeConductorAt === "first-disconnect" && outcome.kind === "conductor"
       ? {
           by: [],
-          result: sizeImpedanceBondingJumper({
+          result: impedanceBondingJumper.decide({
             code,
             electrodeConductorAt: "first-disconnect",
             impedanceConductor: outcome.size,
-            jumper,
+            conductor,
           }),
         }
       : largestServed(servings, (supply) =>
-          sizeImpedanceBondingJumper({ code, electrodeConductorAt: "impedance", supply, jumper }),
+          impedanceBondingJumper.decide({ code, electrodeConductorAt: "impedance", supply, conductor }),
         );
-  const place = `impedance of ${id}`;
+  const place = { kind: "impedance", of: id } as const;
   return [
-    scheduled(`impedance-grounding-conductor ${id}`, `neutral point of ${source}`, place, conductor),
-    scheduled(`impedance-bonding-jumper ${id}`, "equipment grounding conductors", place, result, { by }),
+    scheduled({ subject: id }, { kind: "neutral-point", of: source }, place, toImpedance),
+    scheduled({ subject: id }, { kind: "equipment-grounding-conductors" }, place, result, { by }),
   ];
 }

@@ -3,19 +3,23 @@ import {
   parallelMinimum,
   serviceRacewayFittings,
 } from "../edition/tables/sections.generated.js";
+import { groundedConductor } from "../roles/grounded-conductor/index.js";
+import { supplySideBondingJumper } from "../roles/supply-side-bonding-jumper/index.js";
 import { isAlwaysWire } from "../rules/amendment-effects.js";
+import { hasSmallParallelSets } from "../rules/by-supply-cautions.js";
 import { notRequired } from "../rules/finish.js";
-import { sizeGroundedConductor } from "../rules/grounded-conductor.js";
-import type { NeutralLoad } from "../rules/grounded-conductor-input.js";
-import { hasSmallParallelSets } from "../rules/jumper-cautions.js";
-import { sizeSupplySideBondingJumper } from "../rules/supply-side-bonding-jumper.js";
+import type { SizingResult } from "../rules/result.js";
+import type { NeutralLoad } from "../rules/shape.generated.js";
 import type { SystemKind } from "../rules/system-kind.js";
-import type { DrawingInCode, PlacedCaution, ScheduledConductor } from "./schedule.js";
+import type { Supply } from "../supply/index.js";
+import type { Alternative } from "./conductor-identity.js";
+import type { InstallationInCode, PlacedCaution, ScheduledConductor } from "./schedule.js";
 import { scheduled } from "./scheduled.js";
 import { type DrawnRun, hasGroundedConductor, racewaysOf, shareOf, supplyOf } from "./supplies.js";
+import { wantedJumper } from "./wanted-jumper.js";
 
 /** What the runs of a system have in common. */
-export interface RunsOfSystem extends DrawingInCode {
+export interface RunsOfSystem extends InstallationInCode {
   readonly kind: SystemKind;
   readonly grounding: "solidly-grounded" | "grounded-phase" | "impedance" | "ungrounded";
 }
@@ -24,7 +28,7 @@ export interface RunsOfSystem extends DrawingInCode {
 export interface JumperPlace {
   readonly jumperAt: "source" | "enclosure";
   /** Where several arrangements are compared, the one that has its jumper there. */
-  readonly alternative?: string;
+  readonly alternative?: Alternative;
 }
 
 /** The grounded conductor of a run: one in each raceway, by what runs in that raceway. */
@@ -33,55 +37,63 @@ export function groundedConductorsOf(
   run: DrawnRun,
   place?: JumperPlace,
 ): readonly ScheduledConductor[] {
-  const { drawing, code, kind, grounding } = system;
+  const { installation, code, kind, grounding } = system;
   if (!hasGroundedConductor(system)) return [];
   const { count } = racewaysOf(run);
   const { alternative } = place ?? {};
-  const result = sizeGroundedConductor({
+  const result = groundedConductor.decide({
     code,
     system: kind,
     supply: shareOf(supplyOf(run.supply, code.year), count),
     scope: count > 1 ? "raceway" : "all",
-    conductor: { material: drawing.materials.groundedConductors },
+    conductor: { material: installation.materials.groundedConductors },
     ...(grounding === "grounded-phase" && { grounded: "phase" as const }),
     ...(place && { jumperAt: place.jumperAt }),
     ...(run.load && { load: shareOfLoad(run.load, count) }),
   });
-  const id = `grounded-conductor ${run.id}${alternative === undefined ? "" : ` (${alternative})`}`;
-  const options = { by: [run.id], times: count, run, ...(alternative !== undefined && { alternative }) };
-  return [scheduled(id, run.from, run.to, result, options)];
+  const who = { subject: run.id, ...(alternative && { alternative }) };
+  return [scheduled(who, run.from, run.to, result, { by: [run.id], times: count, run })];
 }
 
 /**
  * The jumpers that bond the raceways of a run ahead of the first device, or run in them from a derived source: one in each by what
- * runs there, or one in common by all. The wire of a derived system runs in each raceway, unless told otherwise.
+ * runs there, or one in common by all. The wire of a derived system runs in each raceway by default.
  */
 export function racewayJumpersOf(system: RunsOfSystem, run: DrawnRun): readonly ScheduledConductor[] {
-  const { drawing, code, kind } = system;
+  const { code, kind } = system;
   const { count, kind: raceway } = racewaysOf(run);
   const isService = kind === "service";
   if (isService && raceway === "nonmetallic") return [];
   const perRaceway = racewayJumpersDrawn(kind, run) === "per-raceway" && count > 1;
   const supply = supplyOf(run.supply, code.year);
-  const instead = insteadOfJumpers(kind, run);
-  const result = sizeSupplySideBondingJumper({
-    code,
-    supply: perRaceway ? shareOf(supply, count) : supply,
-    jumper: { material: drawing.materials.bondingJumpers },
-    system: kind,
-    scope: perRaceway ? "raceway" : "all",
-    ...(instead && { instead }),
-  });
+  const result = perRaceway
+    ? racewayJumper(system, shareOf(supply, count), "raceway", insteadOfJumpers(kind, run))
+    : racewayJumper(system, supply, "all", insteadOfJumpers(kind, run));
   const times = perRaceway ? count : 1;
-  return [
-    scheduled(`supply-side-bonding-jumper ${run.id}`, run.from, run.to, result, { by: [run.id], times, run }),
-  ];
+  return [scheduled({ subject: run.id }, run.from, run.to, result, { by: [run.id], times, run })];
 }
 
-function insteadOfJumpers(
-  system: SystemKind,
-  run: DrawnRun,
-): "bonding-fittings" | "nonflexible-metal-raceway" | undefined {
+/** The jumper of one of several raceways by what runs in it, or the one of all by all that runs in them. */
+export function racewayJumper(
+  system: Omit<RunsOfSystem, "grounding">,
+  supply: Supply,
+  scope: "raceway" | "all",
+  instead?: InsteadOfJumper,
+): SizingResult {
+  const { code, kind } = system;
+  return supplySideBondingJumper.decide({
+    code,
+    supply,
+    ...wantedJumper(system),
+    system: kind,
+    scope,
+    ...(instead && { instead }),
+  });
+}
+
+type InsteadOfJumper = "bonding-fittings" | "nonflexible-metal-raceway";
+
+function insteadOfJumpers(system: SystemKind, run: DrawnRun): InsteadOfJumper | undefined {
   if (system === "service") return run.racewayJumpers === "fittings-instead" ? "bonding-fittings" : undefined;
   return racewaysOf(run).kind === "nonflexible-metal" ? "nonflexible-metal-raceway" : undefined;
 }
@@ -89,7 +101,7 @@ function insteadOfJumpers(
 /** Metal raceways of a service whose jumper fittings could stand in for. */
 export function racewayCautions(
   runs: readonly DrawnRun[],
-  { code }: Pick<DrawingInCode, "code">,
+  { code }: Pick<InstallationInCode, "code">,
 ): readonly PlacedCaution[] {
   const { section } = serviceRacewayFittings[code.year];
   if (isAlwaysWire(code, "supply-side-bonding-jumper")) return [];
@@ -108,17 +120,21 @@ export function racewayJumpersDrawn(
 }
 
 /** Says of each run that the jumpers at both of its ends make a supply-side jumper needless. */
-export function noJumperBetween({ drawing, code }: RunsOfSystem, run: DrawnRun): ScheduledConductor {
-  const material = drawing.materials.bondingJumpers;
+export function noJumperBetween({ installation, code }: RunsOfSystem, run: DrawnRun): ScheduledConductor {
+  const material = installation.materials.bondingJumpers;
   const citation = derivedSupplySideJumper[code.year];
-  const result = notRequired("supply-side-bonding-jumper", code, material, "jumpers-at-both-ends", citation);
-  return scheduled(`supply-side-bonding-jumper ${run.id}`, run.from, run.to, result);
+  const result = notRequired(supplySideBondingJumper.facts, code, material, "jumpers-at-both-ends", citation);
+  return scheduled({ subject: run.id }, run.from, run.to, result);
 }
 
 /** Runs whose conductors are too small to be in parallel. */
 export function parallelCautions(
-  runs: readonly { readonly id: string; readonly supply: DrawnRun["supply"] }[],
-  { code: { year } }: Pick<DrawingInCode, "code">,
+  runs: readonly {
+    /** Stable id. */
+    readonly id: string;
+    readonly supply: DrawnRun["supply"];
+  }[],
+  { code: { year } }: Pick<InstallationInCode, "code">,
 ): readonly PlacedCaution[] {
   const { section } = parallelMinimum[year];
   return runs

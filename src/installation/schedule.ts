@@ -1,40 +1,45 @@
-import type { Code, EditionYear, Role } from "../edition/index.js";
+import type { Code, EditionYear } from "../edition/index.js";
 import type { Marks } from "../input/given-result.js";
+import type { BySupplyInput } from "../rules/by-supply-input.js";
 import type { Caution } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
-import type { Drawing } from "./document.js";
+import type { ConductorEnd, ConductorIdentity } from "./conductor-identity.js";
+import type { Installation } from "./document.js";
 import type { Violation } from "./violation.js";
 
-/** One conductor of a drawing, or the place where none is required and why. */
-export interface ScheduledConductor {
-  /** Stable name: the role and what it belongs to. */
+/** One conductor of an installation, or the place where none is required and why. */
+export interface ScheduledConductor extends ConductorIdentity {
+  /** Stable name, printed from what it is and belongs to; `installed` refers to it. */
   readonly id: string;
-  readonly role: Role;
   /** Id of the service or of the derived system that it belongs to; absent of what follows them. */
   readonly system?: string;
-  /** Where it starts, an id of the drawing or a part of it. */
-  readonly from: string;
+  /** First edition for which it holds. */
+  readonly from: ConductorEnd;
   /** Where it ends. */
-  readonly to: string;
+  readonly to: ConductorEnd;
   /** How many alike: one in each raceway, one at each end. 0 where none is required. */
   readonly quantity: number;
+  /** The result, with its steps. */
   readonly result: SizingResult;
   /** Ids of the runs, of the circuit or of the generator by whose ungrounded conductors it is sized; none where they do not decide. */
   readonly by: readonly string[];
-  /** Where several arrangements are compared, the one that it belongs to. */
-  readonly alternative?: string;
+  /** Length in feet, where the run has one. */
   readonly lengthFeet?: number;
 }
 
-/** Something that the drawing holds and the library does not size, with where to look. */
+/** Something that the installation holds and the library does not size, with where to look. */
 export interface NotSized {
+  /** What it is, in words. */
   readonly what: string;
+  /** Where to look. */
   readonly see: string;
 }
 
 /** Metal of the conductors whose length is given. */
 export interface MetalTotal {
+  /** Trade size of the conductor. */
   readonly size: string;
+  /** Material of the conductor. */
   readonly material: string;
   /** Feet of conductor. */
   readonly feet: number;
@@ -42,29 +47,36 @@ export interface MetalTotal {
 
 /** A schedule of conductors with its basis. Plain JSON. */
 export interface Schedule {
+  /** Version of the format of installations. */
   readonly format: 1;
+  /** Title for people. */
   readonly title: string;
   /**
-   * Short mark of the drawing. Only what is listed as installed is left out, so that a check of a building carries the mark under which its
+   * Short mark of the installation. Only what is listed as installed is left out, so that a check of a building carries the mark under which its
    * drawing was approved.
    */
-  readonly drawingFingerprint: string;
+  readonly installationFingerprint: string;
+  /** Edition of NFPA 70, by its year. */
   readonly edition: EditionYear;
+  /** The code in full. */
   readonly code: Code;
   /** What the edition or an amendment forbids in what is drawn, or misses in it. */
   readonly violations: readonly Violation[];
+  /** Every conductor, in the order in which a fault meets them. */
   readonly conductors: readonly ScheduledConductor[];
-  /** Cautions about the drawing as a whole. */
+  /** Cautions about the installation as a whole. */
   readonly cautions: readonly PlacedCaution[];
+  /** What was not sized, and where to look. */
   readonly notSized: readonly NotSized[];
   /** Feet of conductor by size and material, of those whose length is given. */
   readonly totals: readonly MetalTotal[];
-  /** Short mark of everything above, the drawing's own mark with it, for a title block: what is drawn or scheduled otherwise has another. */
+  /** Short mark of everything above, the installation's own mark with it, for a title block: what is drawn or scheduled otherwise has another. */
   readonly fingerprint: string;
 }
 
 /** A caution with the place that it is about. */
 export interface PlacedCaution extends Caution {
+  /** Id of the place. */
   readonly at: string;
 }
 
@@ -76,10 +88,15 @@ export interface ScheduledPart {
   readonly notSized?: readonly NotSized[];
 }
 
-/** A drawing with its code as the rules take it. */
-export interface DrawingInCode {
-  readonly drawing: Drawing;
+/** Form, material and ampacity column of the bonding jumpers to be sized. */
+export type WantedJumper = Pick<BySupplyInput, "conductor" | "temperature">;
+
+/** An installation with its code as the rules take it. */
+export interface InstallationInCode {
+  readonly installation: Installation;
   readonly code: Code;
+  /** The conductor that bonding jumpers are sized as, where a question says more than a document can. */
+  readonly wanted?: WantedJumper;
 }
 
 /** By what a schedule is known. */

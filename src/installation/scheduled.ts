@@ -1,39 +1,43 @@
 import type { SizingResult } from "../rules/result.js";
+import { type ConductorEnd, type ConductorIdentity, identityOf, idOf } from "./conductor-identity.js";
 import type { ScheduledConductor } from "./schedule.js";
 
 /** What a conductor of the schedule carries along. */
 export interface ScheduledOptions {
-  /** What it is sized by; nothing unless told. */
+  /** What it is sized by; nothing by default. */
   readonly by?: readonly string[];
-  /** How often the result's own quantity occurs; once unless told. */
+  /** How often the result's own quantity occurs; once by default. */
   readonly times?: number;
   /** The run whose length is the conductor's. */
   readonly run?: { readonly lengthFeet?: number | undefined };
-  readonly alternative?: string;
   /** The service or derived system that it belongs to. */
   readonly system?: string;
 }
 
-/** Puts a result into the schedule. */
+/** Puts a result into the schedule; an end in text is the id of a place. */
 export function scheduled(
-  id: string,
-  from: string,
-  to: string,
+  who: Omit<ConductorIdentity, "role">,
+  from: string | ConductorEnd,
+  to: string | ConductorEnd,
   result: SizingResult,
-  { by = [], times = 1, run, alternative, system }: ScheduledOptions = {},
+  { by = [], times = 1, run, system }: ScheduledOptions = {},
 ): ScheduledConductor {
+  const identity = identityOf({ role: result.role, ...who });
   return {
-    id,
-    role: result.role,
+    id: idOf(identity),
+    ...identity,
     ...(system === undefined ? {} : { system }),
-    from,
-    to,
+    from: endOf(from),
+    to: endOf(to),
     quantity: quantityOf(result) * times,
     result: withoutParallelCaution(result),
     by: result.outcome.kind === "not-required" ? [] : by,
-    ...(alternative === undefined ? {} : { alternative }),
     ...(run?.lengthFeet === undefined ? {} : { lengthFeet: run.lengthFeet }),
   };
+}
+
+function endOf(end: string | ConductorEnd): ConductorEnd {
+  return typeof end === "string" ? { kind: "place", id: end } : end;
 }
 
 /** Says of conductors which service or derived system they belong to. */
@@ -41,7 +45,7 @@ export function ofSystem(
   system: string,
   conductors: readonly ScheduledConductor[],
 ): readonly ScheduledConductor[] {
-  return conductors.map(({ id, role, ...rest }) => ({ id, role, system, ...rest }));
+  return conductors.map((one) => ({ ...one, system }));
 }
 
 /**

@@ -1,17 +1,17 @@
-import { supplySideSourceIsServiceLike } from "../edition/tables/placements.generated.js";
-import type { Drawing } from "./document.js";
-import type { DrawingInCode } from "./schedule.js";
+import { isSourceLikeService } from "../systems/main-jumper.js";
+import type { Installation } from "./document.js";
+import type { InstallationInCode } from "./schedule.js";
 import { type Serving, servingOf, servingsFrom, servingTo } from "./serving.js";
 import { joined } from "./supplies.js";
 
-/** A service of a drawing. */
-export type DrawnService = NonNullable<Drawing["services"]>[number];
+/** A service of an installation. */
+export type DrawnService = NonNullable<Installation["services"]>[number];
 
 /** A disconnect of a service. */
 export type DrawnDisconnect = DrawnService["disconnects"][number];
 
 /** A service with its drawing and its code. */
-export interface ServiceInCode extends DrawingInCode {
+export interface ServiceInCode extends InstallationInCode {
   readonly service: DrawnService;
 }
 
@@ -28,7 +28,7 @@ export function isServiceDisconnect({ designation }: DrawnDisconnect): boolean {
 
 /** Whether a disconnect is bonded as that of a service is. */
 export function isLikeService({ code }: Pick<ServiceInCode, "code">, one: DrawnDisconnect): boolean {
-  if (one.designation === "supply-side-source") return supplySideSourceIsServiceLike[code.year];
+  if (one.designation === "supply-side-source") return isSourceLikeService(code);
   return isServiceDisconnect(one);
 }
 

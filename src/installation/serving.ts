@@ -84,7 +84,7 @@ export function servingsAt(runs: readonly DrawnRun[], place: string, year: Editi
 }
 
 /**
- * The largest of the results that each of several sets of conductors asks for. Of equal ones, as where the electrodes limit both, that with
+ * The largest of the results that each of several sets of conductors requires. Of equal ones, as where the electrodes limit both, that with
  * the larger row, and else the first.
  */
 export function largestServed(
@@ -108,7 +108,7 @@ function beforeLimits({ steps }: SizingResult): number {
   );
 }
 
-/** Sets of conductors that are alike ask for the same, so that one of them will do. */
+/** Sets of conductors that are alike require the same, so that one of them will do. */
 function distinct(servings: readonly Serving[]): readonly Serving[] {
   const keys = servings.map(({ supply }) => JSON.stringify(supply));
   return servings.filter((_, i) => keys.indexOf(keys[i] ?? "") === i);

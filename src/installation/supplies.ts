@@ -1,28 +1,28 @@
 import type { EditionYear } from "../edition/index.js";
 import { InputError } from "../input/input-error.js";
 import { type Supply, type SupplySet, suppliesForLoad } from "../supply/index.js";
-import type { Drawing } from "./document.js";
+import type { Installation } from "./document.js";
 
-/** A run of a drawing. */
-export type DrawnRun = NonNullable<Drawing["services"]>[number]["runs"][number];
+/** A run of an installation. */
+export type DrawnRun = NonNullable<Installation["services"]>[number]["runs"][number];
 
-/** A supply as a drawing gives it: conductors, or the load that they are yet to be chosen for. */
+/** A supply as an installation gives it: conductors, or the load that they are yet to be chosen for. */
 export type DrawnSupply = DrawnRun["supply"];
 
 type Load = Extract<DrawnSupply, { readonly forLoad: unknown }>["forLoad"];
 
-/** The supply that a drawing describes; for a load without conductors, those that it requires in so many sets. */
+/** The supply that an installation describes; for a load without conductors, those that it requires in so many sets. */
 export function supplyOf(drawn: DrawnSupply, year: EditionYear): Supply {
-  if ("sets" in drawn) return { sets: drawn.sets };
+  if (drawn.sets !== undefined) return drawn;
   const required = supplyForLoad(drawn.forLoad, year);
-  if (required === null) throw new TypeError("a drawing is read before it is built from");
+  if (required === null) throw new TypeError("an installation is read before it is built from");
   return required;
 }
 
 /** The conductors that a load requires in so many sets; `null` if the ampacity table has none. */
 export function supplyForLoad({ amperes, material, sets }: Load, year: EditionYear): Supply | null {
   try {
-    const candidates = suppliesForLoad({ year, amperes, material, mostSets: sets });
+    const candidates = suppliesForLoad({ edition: year, amperes, material, mostSets: sets });
     return candidates.find((supply) => supply.sets[0]?.count === sets) ?? null;
   } catch (error) {
     if (error instanceof InputError) return null;
@@ -45,7 +45,7 @@ export function shareOf(supply: Supply, raceways: number): Supply {
   return { ...supply, sets };
 }
 
-/** Raceways of a run; one nonmetallic unless told. */
+/** Raceways of a run; one nonmetallic by default. */
 export function racewaysOf({ raceways }: Pick<DrawnRun, "raceways">): {
   readonly count: number;
   readonly kind: "nonflexible-metal" | "flexible-metal" | "nonmetallic";
@@ -58,4 +58,4 @@ export function hasGroundedConductor({ grounding }: Pick<Service, "grounding">):
   return grounding === "solidly-grounded" || grounding === "grounded-phase";
 }
 
-type Service = NonNullable<Drawing["services"]>[number];
+type Service = NonNullable<Installation["services"]>[number];

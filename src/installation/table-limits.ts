@@ -1,9 +1,8 @@
-import { ampacityOf, smallestConductorFor } from "../ampacity/index.js";
+import { ampacityIn, smallestConductorIn } from "../ampacity/index.js";
 import { areaOf, columnOf, type Material } from "../conductor/index.js";
-import { type Code, readCode } from "../edition/index.js";
+import type { Code } from "../edition/index.js";
 import { ringElectrodeLeast } from "../edition/tables/named-sizes.generated.js";
 import { intersystemBusbarExists } from "../edition/tables/placements.generated.js";
-import type { Issue } from "../input/input-error.js";
 import { mostSets } from "../input/limits.js";
 import { terminationColumn } from "../rules/load.js";
 import { ratingOf } from "../rules/protected-circuit.js";
@@ -11,26 +10,23 @@ import { largestRating } from "../rules/rating-table.js";
 import { carriesMoreThan, mostControlTransformerAmperes } from "../rules/small-supplies.js";
 import type { SupplySet } from "../supply/index.js";
 import { conductorsOf, countSets } from "../supply/sums.js";
-import type { Drawing } from "./document.js";
-import { type Fault, fault, type Keys, keysOf } from "./fault.js";
+import type { Installation } from "./document.js";
+import { type Fault, fault, type Keys } from "./fault.js";
 import { type DrawnSupply, joined, racewaysOf, supplyForLoad, supplyOf } from "./supplies.js";
 
-type Service = NonNullable<Drawing["services"]>[number];
-type Derived = NonNullable<Drawing["derivedSystems"]>[number];
+type Service = NonNullable<Installation["services"]>[number];
+type Derived = NonNullable<Installation["derivedSystems"]>[number];
 
 /** What the tables of the edition have no row, no conductor or no word for. */
-export function tableFaults(drawing: Drawing): readonly Fault[] {
-  const issues: Issue[] = [];
-  const at = { value: drawing.code, path: "code", issues };
-  const code = readCode(at);
-  if (code === undefined || issues.length > 0) return issues.map(codeFault);
-  const { services = [], derivedSystems = [], generators = [], circuits = [], buildings = [] } = drawing;
+export function tableFaults(installation: Installation): readonly Fault[] {
+  const { code } = installation;
+  const { services = [], derivedSystems = [], generators = [], circuits = [], buildings = [] } = installation;
   const rating = (amperes: number | undefined, keys: Keys): readonly Fault[] =>
     ratingFaults(code, amperes, keys);
   return [
-    ...services.flatMap((one, i) => systemFaults(one, drawing, code, ["services", i])),
+    ...services.flatMap((one, i) => systemFaults(one, installation, code, ["services", i])),
     ...derivedSystems.flatMap((one, i) => [
-      ...systemFaults(one, drawing, code, ["derivedSystems", i]),
+      ...systemFaults(one, installation, code, ["derivedSystems", i]),
       ...controlTransformerFaults(one, code, ["derivedSystems", i]),
     ]),
     ...generators.flatMap(({ supply, deviceAmperes }, i) => [
@@ -45,10 +41,10 @@ export function tableFaults(drawing: Drawing): readonly Fault[] {
         : []),
     ]),
     ...buildings.flatMap(({ electrodes }, i) => ringFaults(electrodes, code, ["buildings", i])),
-    ...(drawing.piping ?? []).flatMap((one, i) =>
+    ...(installation.piping ?? []).flatMap((one, i) =>
       "deviceAmperes" in one ? rating(one.deviceAmperes, ["piping", i, "deviceAmperes"]) : [],
     ),
-    ...(drawing.intersystem ?? []).flatMap(({ termination }, i) =>
+    ...(installation.intersystem ?? []).flatMap(({ termination }, i) =>
       termination !== "busbar" || intersystemBusbarExists[code.year]
         ? []
         : [
@@ -64,18 +60,14 @@ export function tableFaults(drawing: Drawing): readonly Fault[] {
   ];
 }
 
-/** Readings may have any name, dots included, so the steps are cut from the written path with care. */
-function codeFault(issue: Issue): Fault {
-  const prefix = "code.readings.";
-  const keys = issue.path.startsWith(prefix)
-    ? ["code", "readings", issue.path.slice(prefix.length)]
-    : keysOf(issue.path);
-  return { keys, issue };
-}
-
-function systemFaults(system: Service | Derived, drawing: Drawing, code: Code, at: Keys): readonly Fault[] {
+function systemFaults(
+  system: Service | Derived,
+  installation: Installation,
+  code: Code,
+  at: Keys,
+): readonly Fault[] {
   const { runs, impedance, electrodes, grounding } = system;
-  const material = drawing.materials.groundedConductors;
+  const material = installation.materials.groundedConductors;
   const wrong = runs.flatMap(({ supply }, i) => supplyFaults(supply, code, [...at, "runs", i, "supply"]));
   const drawn = runs.flatMap(({ supply }) => ("sets" in supply ? supply.sets : []));
   return [
@@ -161,15 +153,15 @@ function currentFaults(
   amperes: number,
   parts: number,
   material: Material,
-  column: Parameters<typeof smallestConductorFor>[3],
+  column: Parameters<typeof smallestConductorIn>[3],
   keys: Keys,
 ): readonly Fault[] {
-  if (smallestConductorFor(year, amperes / parts, material, column) !== null) return [];
+  if (smallestConductorIn(year, amperes / parts, material, column) !== null) return [];
   const expected = "a current that one conductor of the ampacity table can carry";
   return [fault("out-of-range", keys, expected, amperes, "divide it over more raceways")];
 }
 
-/** A grounded phase of another material must find a conductor of the same ampacity. */
+/** The grounded conductor of a corner-grounded delta, of another material, must find a conductor of the same ampacity. */
 function phaseFaults(
   { runs }: Service | Derived,
   material: Material,
@@ -181,12 +173,13 @@ function phaseFaults(
       (one) => columnOf(one.material) !== columnOf(material),
     );
     const lost = others.find((one) => {
-      const { amperes } = ampacityOf(year, one.size, one.material, 75);
-      return amperes !== null && smallestConductorFor(year, amperes, material, 75) === null;
+      const { amperes } = ampacityIn(year, one.size, one.material, 75);
+      return amperes !== null && smallestConductorIn(year, amperes, material, 75) === null;
     });
     if (lost === undefined) return [];
     const expected = `conductors that one of ${material} can equal`;
-    const advice = "a grounded phase carries as much as the others; choose their material for it";
+    const advice =
+      "the grounded conductor of a corner-grounded delta carries as much as the others; choose their material for it";
     return [fault("out-of-range", [...at, "runs", i, "supply"], expected, lost.size, advice)];
   });
 }

@@ -1,18 +1,16 @@
-import { useResult } from "../input/given-result.js";
 import type { Check } from "../installation/check.js";
-import { checkMarks } from "../installation/check.js";
+import { endWords } from "../installation/conductor-words.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
-import { scheduleMarks } from "../installation/schedule.js";
 
 /** A conductor of a schedule as one flat row. */
-export interface ScheduleRow {
+export type ScheduleRow = {
   readonly id: string;
   readonly role: string;
   readonly purpose: string;
   readonly from: string;
   readonly to: string;
   readonly quantity: number;
-  /** `null` where no standard size answers, or nothing is required. */
+  /** `null` where no standard size is large enough, or nothing is required. */
   readonly size: string | null;
   readonly material: string;
   /** Circular mils of one conductor. */
@@ -31,10 +29,10 @@ export interface ScheduleRow {
   readonly cautions: string;
   readonly edition: string;
   readonly fingerprint: string;
-}
+};
 
 /** A verdict of a check as one flat row. */
-export interface CheckRow {
+export type CheckRow = {
   readonly id: string;
   readonly verdict: string;
   /** Where arrangements are compared and none is begun, the one that it belongs to. */
@@ -51,75 +49,15 @@ export interface CheckRow {
   readonly evidence: string | null;
   readonly edition: string;
   readonly fingerprint: string;
-}
+};
 
-/**
- * Turns a schedule into flat rows, one for each conductor, for CSV or a data frame.
- *
- * @param schedule - what {@link buildSchedule} gives
- * @returns rows with the same columns each; areas in circular mils, lengths in feet
- * @throws {@link InputError} for anything but what buildSchedule gives
- *
- * @example
- * ```ts
- * import { buildSchedule, scheduleRows } from "bondmil";
- * const schedule = buildSchedule({
- *   format: 1,
- *   title: "Pump house",
- *   code: { year: "2020" },
- *   materials: {
- *     bondingJumpers: "copper",
- *     groundedConductors: "copper",
- *     electrodeConductors: "copper",
- *     equipmentGrounding: "copper",
- *   },
- *   existing: [{ id: "P1" }],
- *   circuits: [{ id: "C1", from: "P1", to: "pump", device: { amperes: 100 }, wiring: "raceway" }],
- * });
- * scheduleRows(schedule).map(({ id, quantity, size, section }) => [id, quantity, size, section]);
- * // => [["equipment-grounding-conductor C1", 1, "8 AWG", "250.122(A)"]]
- * ```
- */
-export function scheduleRows(schedule: Schedule): readonly ScheduleRow[] {
-  return useResult(schedule, "buildSchedule", scheduleMarks, rowsOfSchedule);
-}
-
-function rowsOfSchedule({ conductors, edition, fingerprint }: Schedule): readonly ScheduleRow[] {
+/** A schedule as flat rows, one for each conductor; areas in circular mils, lengths in feet. */
+export function rowsOfSchedule({ conductors, edition, fingerprint }: Schedule): readonly ScheduleRow[] {
   return conductors.map((one) => ({ ...rowOf(one), edition, fingerprint }));
 }
 
-/**
- * Turns a check of installed conductors into flat rows, one for each verdict.
- *
- * @param check - what {@link checkInstalled} gives
- * @returns rows with the same columns each; areas in circular mils
- * @throws {@link InputError} for anything but what checkInstalled gives
- *
- * @example
- * ```ts
- * import { checkInstalled, checkRows } from "bondmil";
- * const check = checkInstalled({
- *   format: 1,
- *   title: "Pump house",
- *   code: { year: "2020" },
- *   materials: {
- *     bondingJumpers: "copper",
- *     groundedConductors: "copper",
- *     electrodeConductors: "copper",
- *     equipmentGrounding: "copper",
- *   },
- *   existing: [{ id: "P1" }],
- *   circuits: [{ id: "C1", from: "P1", to: "pump", device: { amperes: 100 }, wiring: "raceway" }],
- *   installed: [{ conductor: "equipment-grounding-conductor C1", size: "10 AWG", material: "copper" }],
- * });
- * checkRows(check).map(({ verdict, reserve }) => [verdict, reserve]); // => [["short", -6130]]
- * ```
- */
-export function checkRows(check: Check): readonly CheckRow[] {
-  return useResult(check, "checkInstalled", checkMarks, rowsOfCheck);
-}
-
-function rowsOfCheck({ schedule, conductors, fingerprint }: Check): readonly CheckRow[] {
+/** A check as flat rows, one for each verdict; areas in circular mils. */
+export function rowsOfCheck({ schedule, conductors, fingerprint }: Check): readonly CheckRow[] {
   const { edition } = schedule;
   return conductors.map(({ id, alternative, verdict, installed, requiredArea, reserve, citation }) => ({
     id,
@@ -145,8 +83,8 @@ function rowOf(one: ScheduledConductor): Omit<ScheduleRow, "edition" | "fingerpr
     id,
     role,
     purpose,
-    from,
-    to,
+    from: endWords(from),
+    to: endWords(to),
     quantity,
     size: outcome.kind === "conductor" ? outcome.size : null,
     material,

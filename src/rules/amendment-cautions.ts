@@ -1,5 +1,12 @@
 import { columnOf } from "../conductor/index.js";
-import { type Amendment, type Code, citeAmendment, holds, overruledReadings } from "../edition/index.js";
+import {
+  type Amendment,
+  type Code,
+  citeAmendment,
+  holds,
+  overruledReadings,
+  type Role,
+} from "../edition/index.js";
 import type { Step } from "../sizing/index.js";
 import { amendmentsThatMatter, type Mattering, type Sought } from "./amendments-that-matter.js";
 import type { Caution, CautionCode } from "./caution.js";
@@ -7,11 +14,14 @@ import type { Decided } from "./decided.js";
 import { isLaidOver, underAmendments } from "./under-amendments.js";
 
 /** Decides under a code, lays its amendments over the decision, and says what has to be said of them. */
-export function withAmendments(code: Code, decideUnder: (code: Code) => Decided): Decided {
+export function withAmendments<Id extends Role>(
+  code: Code,
+  decideUnder: (code: Code) => Decided<Id>,
+): Decided<Id> {
   const own = decideUnder(code);
   const decided = underAmendments(own);
-  const { role, material, steps, citation, requiredArea, cautions = [] } = decided;
-  const sought = { code, role, material };
+  const { facts, material, steps, citation, requiredArea, cautions = [] } = decided;
+  const sought = { code, role: facts.role, material };
   const mattering = amendmentsThatMatter(sought, requiredArea, (other, differsIn) =>
     isLaidOver(differsIn)
       ? underAmendments({ ...own, code: other }).requiredArea
@@ -28,12 +38,12 @@ export function withAmendments(code: Code, decideUnder: (code: Code) => Decided)
   };
 }
 
-/** Circular mils that a decision asks for under a code, with its amendments. */
+/** Circular mils that a decision requires under a code, with its amendments. */
 export function areaUnder(code: Code, decideUnder: (code: Code) => Decided): number {
   return underAmendments({ ...decideUnder(code), code }).requiredArea;
 }
 
-/** What amendments have to say of an answer that cites these sections. */
+/** What amendments have to say of a result that cites these sections. */
 export function amendmentCautions(
   sought: Sought,
   mattering: Mattering,
@@ -104,7 +114,7 @@ function cites(section: string, one: Amendment): boolean {
   return section === cited || section.endsWith(` as amended by ${cited}`);
 }
 
-/** Whether an amendment is of a role. Cells and readings are of none; whether they matter shows in the answer. */
+/** Whether an amendment is of a role. Cells and readings are of none; whether they matter shows in the result. */
 function concerns(one: Amendment, { role, material }: Sought): boolean {
   switch (one.kind) {
     case "cell":

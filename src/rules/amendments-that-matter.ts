@@ -3,27 +3,27 @@ import { type Amendment, type Code, holds, placeOfCell, type Role } from "../edi
 import { readingFacts } from "../edition/tables/readings.generated.js";
 import { reaches } from "./amendment-effects.js";
 
-/** Whose answer is looked at. */
+/** Whose result is looked at. */
 export interface Sought {
   readonly code: Code;
   readonly role: Role;
   readonly material: Material;
 }
 
-/** What the amendments of a code have to do with an answer; each list in the order of the code. */
+/** What the amendments of a code have to do with a result; each list in the order of the code. */
 export interface Mattering {
-  /** Without those in force, or with the others in force, the answer would be another. */
+  /** Without those in force, or with the others in force, the result would be another. */
   readonly acting: readonly Amendment[];
-  /** In force, and the answer would be another had not a later one of the same place replaced it. */
+  /** In force, and the result would be another had not a later one of the same place replaced it. */
   readonly superseded: readonly Amendment[];
 }
 
 /**
- * Which amendments an answer hangs on. Only those are tried that could touch it, and those that do the same are tried once, so that the
+ * Which amendments a result hangs on. Only those are tried that could touch it, and those that do the same are tried once, so that the
  * number of tries does not grow with the square of the list.
  *
- * @param sought - the code that the answer was found under, and whose it is
- * @param answer - the answer
+ * @param sought - the code of the result, and whose it is
+ * @param answer - the result
  * @param answerUnder - the same question under another code, which differs in amendments like the one given
  * @returns those amendments, of the code's own list
  */

@@ -21,7 +21,6 @@ export const cautionCodes = [
   "listed-equipment",
   "assembly-size-inferred",
   "assembly-narrowed",
-  "more-than-six-disconnects",
   "jumper-in-wireway",
   "conductors-below-rating",
   "outdoor-source",
@@ -72,6 +71,7 @@ export type CautionCode = (typeof cautionCodes)[number];
 
 /** Something to know beside a result; its words are rendered from the code. */
 export interface Caution {
+  /** The code that it is held under: an edition, its amendments and readings. */
   readonly code: CautionCode;
   /** The section that it rests on; `null` for a remark of the library's own. */
   readonly section: string | null;

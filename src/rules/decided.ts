@@ -1,24 +1,24 @@
 import type { Material } from "../conductor/index.js";
-import type { Citation, Code, PolicySet, Role } from "../edition/index.js";
+import type { Citation, Code, PolicySet, Role, RoleFacts } from "../edition/index.js";
 import type { Governing, Step } from "../sizing/index.js";
 import type { Caution } from "./caution.js";
 import type { ConductorForm } from "./result.js";
 
 /** A required area with its steps, ready to become a result. */
-export interface Decided {
-  readonly role: Role;
+export interface Decided<Id extends Role = Role> {
+  readonly facts: RoleFacts<Id>;
   readonly code: Code;
   readonly material: Material;
-  /** A wire unless told. */
+  /** A wire by default. */
   readonly form?: ConductorForm;
   readonly steps: readonly Step[];
   readonly governs: Governing;
   readonly requiredArea: number;
-  /** How many such conductors; 1 unless told. */
+  /** How many such conductors; 1 by default. */
   readonly quantity?: number;
   /** The rule that sends the role to its table or size. */
   readonly citation: Citation;
-  /** The policies whose open readings may have a say; none unless told. */
+  /** The policies whose open readings may have a say; none by default. */
   readonly policies?: Pick<PolicySet, "id">;
   readonly cautions?: readonly Caution[];
 }

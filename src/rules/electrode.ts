@@ -1,13 +1,5 @@
 import { areaOf, type ConductorSize, columnOf, type Material } from "../conductor/index.js";
-import { readSize } from "../conductor/read.js";
-import {
-  type Citation,
-  type Code,
-  chosenReading,
-  type EditionYear,
-  type NamedSize,
-  type Role,
-} from "../edition/index.js";
+import { type Citation, type Code, chosenReading, type NamedSize, type Role } from "../edition/index.js";
 import {
   concreteElectrodeCeiling,
   ringElectrodeLeast,
@@ -18,59 +10,22 @@ import {
   rodCeilingNamesCopperClad,
 } from "../edition/tables/placements.generated.js";
 import { aluminumElectrodeConductor, ringElectrodeCeiling } from "../edition/tables/sections.generated.js";
-import { member, type Reader, readObject, readOneOf, refuse } from "../input/reader.js";
+import { placeIn, type Reader, refuse } from "../input/reader.js";
 import type { CapStep } from "../sizing/index.js";
 import { isWithoutCeiling } from "./amendment-effects.js";
 import type { Caution } from "./caution.js";
+import type { Electrode, PlainElectrode } from "./shape.generated.js";
 
-/** A grounding electrode without a size of its own that counts (250.52). */
-export interface PlainElectrode {
-  readonly kind:
-    | "rod"
-    | "pipe"
-    | "plate"
-    | "concrete-encased"
-    | "metal-water-pipe"
-    | "structural-metal"
-    | "other";
-}
+export type { Electrode };
 
-/** A ground ring, whose own conductor counts. */
-export interface RingElectrode {
-  readonly kind: "ring";
-  /** Size of the ring's bare copper conductor, at least 2 AWG. */
-  readonly conductor: ConductorSize;
-}
-
-/** A grounding electrode. */
-export type Electrode = PlainElectrode | RingElectrode;
-
-const plainKinds = [
-  "rod",
-  "pipe",
-  "plate",
-  "concrete-encased",
-  "metal-water-pipe",
-  "structural-metal",
-  "other",
-] as const;
-
-/** Checks an electrode in an input. */
-export function readElectrode(at: Reader, year: EditionYear | undefined): Electrode | undefined {
-  const kind = readOneOf(member(at, "kind"), [...plainKinds, "ring"]);
-  if (kind === undefined) return undefined;
-  if (!readObject(at, kind === "ring" ? ["kind", "conductor"] : ["kind"])) return undefined;
-  if (kind !== "ring") return { kind };
-  const conductor = readSize(member(at, "conductor"));
-  if (conductor === undefined || year === undefined) return undefined;
+/** Refuses the conductor of a ring that is too small to be an electrode. */
+export function refuseSmallRings(at: Reader, electrodes: readonly Electrode[], { year }: Code): void {
   const least = ringElectrodeLeast[year].copper;
-  if (areaOf(conductor) >= areaOf(least)) return { kind, conductor };
-  return refuse(
-    member(at, "conductor"),
-    "out-of-range",
-    `a ring conductor of at least ${least}`,
-    "a smaller one is no electrode",
-  );
+  electrodes.forEach((electrode, i) => {
+    if (electrode.kind !== "ring" || areaOf(electrode.conductor) >= areaOf(least)) return;
+    const place = placeIn(at, ["electrodes", i, "conductor"], electrode.conductor);
+    refuse(place, "out-of-range", `a ring conductor of at least ${least}`, "a smaller one is no electrode");
+  });
 }
 
 /**

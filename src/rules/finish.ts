@@ -1,5 +1,5 @@
 import type { Material } from "../conductor/index.js";
-import { type Citation, type Code, type Role, roleFacts, weakestEvidence } from "../edition/index.js";
+import { type Citation, type Code, type Role, type RoleFacts, weakestEvidence } from "../edition/index.js";
 import { conductorSizes } from "../edition/tables/sections.generated.js";
 import type { Step } from "../sizing/index.js";
 import { standardSizeStep } from "../sizing/size-by-supply.js";
@@ -7,18 +7,30 @@ import { areaUnder, idleCautions, withAmendments } from "./amendment-cautions.js
 import type { Caution } from "./caution.js";
 import type { Decided } from "./decided.js";
 import { readingsUsed } from "./readings-used.js";
-import type { NotRequiredReason, Outcome, SizingResult } from "./result.js";
+import type { NotRequiredReason, NotRequiredResult, SizedResult } from "./result.js";
 
 /** Turns what is decided under a code into a result: amendments, open readings, standard size, name, evidence. */
-export function finish(code: Code, decideUnder: (code: Code) => Decided): SizingResult {
+export function finish<Id extends Role>(
+  code: Code,
+  decideUnder: (code: Code) => Decided<Id>,
+): SizedResult<Id> {
   const decided = withAmendments(code, decideUnder);
-  const { role, material, form = "wire", governs, requiredArea, citation, policies, cautions = [] } = decided;
+  const {
+    facts,
+    material,
+    form = "wire",
+    governs,
+    requiredArea,
+    citation,
+    policies,
+    cautions = [],
+  } = decided;
   const { year } = code;
   const standard = form === "wire" ? standardSizeStep(requiredArea, conductorSizes[year]) : null;
   const steps = standard === null ? decided.steps : [...decided.steps, standard];
   const tooLarge = form === "wire" && standard === null;
-  const { purpose, name } = roleFacts[role];
-  const outcome: Outcome =
+  const { role, purpose, name } = facts;
+  const outcome: SizedResult["outcome"] =
     standard === null
       ? { kind: "area-only", requiredArea, why: tooLarge ? "above-largest-standard-size" : "bus" }
       : { kind: "conductor", size: standard.size, quantity: decided.quantity ?? 1 };
@@ -46,15 +58,14 @@ export function finish(code: Code, decideUnder: (code: Code) => Decided): Sizing
 }
 
 /** A result that says why no conductor is required. */
-export function notRequired(
-  role: Role,
+export function notRequired<Id extends Role>(
+  { role, purpose, name }: RoleFacts<Id>,
   code: Code,
   material: Material,
   why: NotRequiredReason,
   citation: Citation,
   cautions: readonly Caution[] = [],
-): SizingResult {
-  const { purpose, name } = roleFacts[role];
+): NotRequiredResult<Id> {
   return {
     role,
     purpose,

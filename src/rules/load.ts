@@ -1,7 +1,9 @@
-import { ampacityOf, smallestConductorFor, type TemperatureColumn } from "../ampacity/index.js";
+import { ampacityIn, smallestConductorIn, type TemperatureColumn } from "../ampacity/index.js";
 import { areaOf, type Material } from "../conductor/index.js";
 import { type Citation, type EditionYear, weakestEvidence } from "../edition/index.js";
 import { InputError } from "../input/input-error.js";
+import type { Keys } from "../input/place.js";
+import { issueAt } from "../input/reader.js";
 import type { LoadStep } from "../sizing/index.js";
 
 /** The smallest conductor that carries a current, as a step. */
@@ -11,11 +13,11 @@ export function loadStep(
   material: Material,
   temperature: TemperatureColumn,
   asked: Citation,
-  path: string,
+  keys: Keys,
 ): LoadStep {
-  const size = smallestConductorFor(year, amperes, material, temperature);
-  if (size === null) throw tooLarge(amperes, path);
-  const { citation } = ampacityOf(year, size, material, temperature);
+  const size = smallestConductorIn(year, amperes, material, temperature);
+  if (size === null) throw tooLarge(amperes, keys);
+  const { citation } = ampacityIn(year, size, material, temperature);
   return {
     kind: "load",
     amperes,
@@ -34,14 +36,9 @@ export function terminationColumn(circuitAmperes: number, listedFor75: boolean):
   return circuitAmperes <= 100 && !listedFor75 ? 60 : 75;
 }
 
-function tooLarge(amperes: number, path: string): InputError {
+function tooLarge(amperes: number, keys: Keys): InputError {
+  const expected = "a current that one conductor of the ampacity table can carry";
   return new InputError([
-    {
-      code: "out-of-range",
-      path,
-      expected: "a current that one conductor of the ampacity table can carry",
-      received: String(amperes),
-      message: `expected a current that one conductor of the ampacity table can carry, received ${amperes}; give the share of one conductor`,
-    },
+    issueAt(keys, "out-of-range", expected, amperes, "give the share of one conductor"),
   ]);
 }

@@ -1,7 +1,7 @@
 import { type Code, chosenReading, otherReadings, type PolicySet, readingsFor } from "../edition/index.js";
 import type { ReadingUsed } from "./result.js";
 
-/** The open readings of a set of policies that would change a required area, with what the alternatives ask for. */
+/** The open readings of a set of policies that would change a required area, with what the alternatives require. */
 export function readingsUsed(
   code: Code,
   policies: Pick<PolicySet, "id">,

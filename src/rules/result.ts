@@ -12,22 +12,31 @@ export type Outcome = ConductorOutcome | AreaOnlyOutcome | NotRequiredOutcome;
 
 /** A conductor of a standard size. */
 export interface ConductorOutcome {
+  /** Tells the members of the union apart. */
   readonly kind: "conductor";
+  /** Trade size of the conductor. */
   readonly size: StandardSize;
+  /** How many such conductors. */
   readonly quantity: number;
 }
 
 /** An area with no standard size: a bus, or more than the largest standard conductor. */
 export interface AreaOnlyOutcome {
+  /** Tells the members of the union apart. */
   readonly kind: "area-only";
+  /** Circular mils required. */
   readonly requiredArea: number;
+  /** A bus, or more than the largest standard size. */
   readonly why: "bus" | "above-largest-standard-size";
 }
 
 /** No conductor is required. */
 export interface NotRequiredOutcome {
+  /** Tells the members of the union apart. */
   readonly kind: "not-required";
+  /** Stable code of why none is required. */
   readonly why: NotRequiredReason;
+  /** Where the edition says so. */
   readonly citation: Citation;
 }
 
@@ -51,7 +60,9 @@ export type NotRequiredReason =
 
 /** A reading that has a say in a result. */
 export interface ReadingUsed {
+  /** Stable id. */
   readonly id: keyof Readings;
+  /** The alternative that is in force. */
   readonly chosen: string;
   /** What the other alternatives would require, in circular mils. */
   readonly otherwise: readonly OtherReading[];
@@ -59,24 +70,33 @@ export interface ReadingUsed {
 
 /** What another alternative of a reading would require. */
 export interface OtherReading {
+  /** One of the alternatives of the reading. */
   readonly alternative: string;
+  /** Circular mils required. */
   readonly requiredArea: number;
 }
 
 /** A sized conductor with everything that decided it. Plain JSON, sharing nothing with the input. */
-export interface SizingResult {
-  readonly role: Role;
+export interface SizingResult<Id extends Role = Role, O extends Outcome = Outcome> {
+  /** What the conductor is there for. */
+  readonly role: Id;
+  /** Which of the systems it belongs to: fault path, electrode system, or equalizing. */
   readonly purpose: Purpose;
+  /** Edition of NFPA 70, by its year. */
   readonly edition: EditionYear;
   /** The conductor's name in this edition. */
   readonly name: string;
+  /** Material of the conductor. */
   readonly material: Material;
+  /** A wire, or a bus that only has to have the area. */
   readonly form: ConductorForm;
-  readonly outcome: Outcome;
+  /** A size, an area alone, or that none is required. */
+  readonly outcome: O;
   /** Smallest permitted area in circular mils, before the step to a standard size; 0 where none is required. */
   readonly requiredArea: number;
   /** The step that decided the required area; `null` where none is required. */
   readonly governs: Governing | null;
+  /** The steps that decided, in their order, each with its numbers and its citation. */
   readonly steps: readonly Step[];
   /** The rule that sends this conductor to its table. */
   readonly citation: Citation;
@@ -84,8 +104,15 @@ export interface SizingResult {
   readonly readings: readonly ReadingUsed[];
   /** Weakest evidence that the result rests on. */
   readonly evidence: Evidence;
+  /** What a careful engineer would add, as stable codes. */
   readonly cautions: readonly Caution[];
 }
+
+/** A result that always has a conductor. */
+export type SizedResult<Id extends Role = Role> = SizingResult<Id, ConductorOutcome | AreaOnlyOutcome>;
+
+/** A result that says why no conductor is required. */
+export type NotRequiredResult<Id extends Role = Role> = SizingResult<Id, NotRequiredOutcome>;
 
 /** By what a sizing result is known. */
 export const sizingResultMarks: Marks<SizingResult> = {

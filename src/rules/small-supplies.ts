@@ -1,4 +1,4 @@
-import { ampacityOf, smallestConductorFor } from "../ampacity/index.js";
+import { ampacityIn, smallestConductorIn } from "../ampacity/index.js";
 import type { EditionYear } from "../edition/index.js";
 import { member, type Reader, refuse } from "../input/reader.js";
 import { ampacityOrNextLarger } from "../supply/equal-ampacity.js";
@@ -15,13 +15,13 @@ export const mostControlTransformerAmperes = 100;
 export const mostSharedBranchCircuitAmperes = 50;
 
 /**
- * Whether conductors are larger than a current asks for, with the step to the next size: all sets together, at 60 C, so that no lower
+ * Whether conductors are larger than a current requires, with the step to the next size: all sets together, at 60 C, so that no lower
  * temperature explains their size.
  */
 export function carriesMoreThan(supply: Supply, amperes: number, year: EditionYear): boolean {
-  const least = smallestConductorFor(year, amperes, "copper", 60);
+  const least = smallestConductorIn(year, amperes, "copper", 60);
   if (least === null) return false;
-  const enough = ampacityOf(year, least, "copper", 60).amperes ?? amperes;
+  const enough = ampacityIn(year, least, "copper", 60).amperes ?? amperes;
   return sumOf(supply, "largest", (one) => ampacityOrNextLarger(year, one, 60).amperes) > enough;
 }
 

@@ -1,7 +1,7 @@
 import { type Reader, readOneOf } from "../input/reader.js";
+import type { SystemKind } from "./shape.generated.js";
 
-/** What kind of system a conductor belongs to. */
-export type SystemKind = "service" | "separately-derived";
+export type { SystemKind };
 
 /** Checks a kind of system in an input. */
 export function readSystemKind(at: Reader): SystemKind | undefined {

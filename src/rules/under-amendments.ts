@@ -15,9 +15,9 @@ import type { Decided } from "./decided.js";
 import { equipmentGroundingArea, largestRating } from "./rating-table.js";
 
 /** Lays the amendments in force over a decision: another basis, and floors. */
-export function underAmendments(decided: Decided): Decided {
+export function underAmendments<Id extends Role>(decided: Decided<Id>): Decided<Id> {
   const based = onOtherBasis(decided);
-  const floors = amendedFloors(based.code, based.role, based.material);
+  const floors = amendedFloors(based.code, based.facts.role, based.material);
   const { requiredArea, governs } = limited(based, [], floors);
   return { ...based, steps: [...based.steps, ...floors], requiredArea, governs };
 }
@@ -29,7 +29,7 @@ export function isLaidOver(amendment: Amendment): boolean {
   return isTable || kind === "floor" || kind === "material" || kind === "always-wire";
 }
 
-/** The floors that amendments in force set: least sizes of a role, and sizes from which a material is allowed. */
+/** The floors that amendments in force set: minimum sizes of a role, and sizes from which a material is allowed. */
 export function amendedFloors(code: Code, role: Role, material: Material): readonly FloorStep[] {
   const least = amendmentsInForce(code, "floor").flatMap((one) => {
     const size = one.role === role ? one[columnOf(material)] : undefined;
@@ -59,13 +59,13 @@ export function rowOfService(
 }
 
 /**
- * What a table of supply areas has asked for, its limits among it, makes room for the row by the rating of the service; what else asks for
- * something stays beside it: the load, the device of a re-bonded building, least sizes.
+ * What a table of supply areas has required, its limits among it, makes room for the row by the rating of the service; what else requires
+ * something stays beside it: the load, the device of a re-bonded building, minimum sizes.
  */
-function onOtherBasis(decided: Decided): Decided {
-  const { code, role, material, steps, cautions = [] } = decided;
+function onOtherBasis<Id extends Role>(decided: Decided<Id>): Decided<Id> {
+  const { code, facts, material, steps, cautions = [] } = decided;
   const other = steps.some(({ kind }) => kind === "row" || kind === "one-eighth")
-    ? rowOfService(code, role, material)
+    ? rowOfService(code, facts.role, material)
     : null;
   if (other === null) return decided;
   const beside = steps.filter(isBesideTable);

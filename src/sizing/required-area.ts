@@ -34,7 +34,7 @@ export function isAboveThreshold(table: SupplyAreaTable, entered: ConductorColum
   return area > table.threshold[entered];
 }
 
-/** Circular mils that the row or the one eighth asks for. */
+/** Circular mils that the row or the 12.5 percent rule requires. */
 export function areaByRule(
   { table, policy, read }: AreaRule,
   entered: ConductorColumn,
@@ -45,7 +45,7 @@ export function areaByRule(
   return policy.oneEighth ? eighthUp(area) : lastRowArea(table, read);
 }
 
-/** Whether the open last row, where the table names sizes in it, stays as a floor beside the one eighth. */
+/** Whether the open last row, where the table names sizes in it, stays as a floor beside the 12.5 percent rule. */
 export function hasLastRowFloor(
   { table, policy }: AreaRule,
   entered: ConductorColumn,

@@ -1,7 +1,7 @@
 import { areaOf, type ConductorColumn } from "../conductor/index.js";
 import { type Citation, citeAsAmended, type RatingPolicy, type RatingTable } from "../edition/index.js";
+import type { Supply } from "../supply/index.js";
 import { columnOfSupply, conductorsOf, ownArea, sumOf } from "../supply/sums.js";
-import type { Supply } from "../supply/supply.js";
 import { mulDivUp } from "../units/exact.js";
 import { acting, floorFrom, limited } from "./limits.js";
 import type { SizedArea } from "./size-by-supply.js";

@@ -38,7 +38,7 @@ export interface SupplySizing {
   readonly supply: Supply;
   readonly material: Material;
   readonly temperature: TemperatureColumn;
-  /** Conductors of the sized material in place of the installed ones; asked for only if they are needed. */
+  /** Conductors of the sized material in place of the installed ones; called only if they are needed. */
   readonly assume: () => readonly AssumedConductor[];
   /** Further caps that the rule brings along. */
   readonly caps?: readonly CapStep[];
@@ -49,7 +49,7 @@ export interface SizedArea extends Required {
   readonly steps: readonly Step[];
 }
 
-/** Sizes a conductor from the ungrounded supply conductors: sum, assumed conductors, row or one eighth, caps, floors. */
+/** Sizes a conductor from the ungrounded supply conductors: sum, assumed conductors, row or 12.5 percent, caps, floors. */
 export function sizeBySupply(sizing: SupplySizing): SizedArea {
   const { table, policy, supply, material } = sizing;
   const read = columnOf(material);
@@ -96,7 +96,7 @@ export function sizeBySupply(sizing: SupplySizing): SizedArea {
   return { steps: steps.filter((step) => step !== null), ...limited(required, caps, floors) };
 }
 
-/** One way to a required area: what comes before the rule, and the row or one eighth that decides. */
+/** One way to a required area: what comes before the rule, and the row or 12.5 percent that decides. */
 interface Way {
   readonly before: AssumedStep | SumStep | null;
   readonly decides: RowStep | OneEighthStep;
@@ -107,7 +107,7 @@ interface Part extends Pick<InstalledArea, "area" | "sets"> {
 }
 
 /**
- * The conductors of each metal in a supply of both. A supply never asks for less than a part of it alone would, which
+ * The conductors of each metal in a supply of both. A supply never requires less than a part of it alone would, which
  * replacing every conductor by an assumed one cannot promise where the table's two columns do not run alike.
  */
 function partsOf(supply: Supply, policy: Policy): readonly Part[] {
@@ -160,17 +160,17 @@ function ruleStep(rule: AreaRule, entered: ConductorColumn, area: number): RowSt
     const threshold = table.threshold[entered];
     return { kind: "one-eighth", entered, area, threshold, requiredArea, citation: policy.basis.oneEighth };
   }
-  const through = row?.through[entered] ?? null;
-  const place = row === undefined ? "last" : table.rows.indexOf(row);
+  const index = row === undefined ? table.rows.length : table.rows.indexOf(row);
   return {
     kind: "row",
     entered,
     area,
-    through,
+    over: table.rows[index - 1]?.through[entered] ?? null,
+    through: row?.through[entered] ?? null,
     read,
     size,
     requiredArea,
-    citation: citationOfRow(rule, place),
+    citation: citationOfRow(rule, row === undefined ? "last" : index),
   };
 }
 

@@ -1,9 +1,4 @@
-import {
-  type Ampacity,
-  ampacityOf,
-  smallestConductorFor,
-  type TemperatureColumn,
-} from "../ampacity/index.js";
+import { type Ampacity, ampacityIn, smallestConductorIn, type TemperatureColumn } from "../ampacity/index.js";
 import { readColumn } from "../ampacity/read.js";
 import {
   areaOf,
@@ -16,14 +11,15 @@ import {
 } from "../conductor/index.js";
 import { readMaterial } from "../conductor/read.js";
 import { type Citation, type EditionYear, editionYears, weakestEvidence } from "../edition/index.js";
-import { member, type Reader, readAll, readOneOf } from "../input/reader.js";
+import { member, type Reader, readAll, readObject, readOneOf } from "../input/reader.js";
 import { mulDivUp } from "../units/exact.js";
 import { readSupply } from "./read.js";
+import type { Conductor, Supply } from "./shape.generated.js";
 import { conductorsOf } from "./sums.js";
-import type { Conductor, Supply } from "./supply.js";
 
 /** A conductor that stands in for an installed one of another material. */
 export interface AssumedConductor {
+  /** The conductor that is installed. */
   readonly installed: Conductor;
   /** Ampacity of the installed conductor in amperes; that of the next larger size where the table leaves it out. */
   readonly installedAmperes: number;
@@ -31,7 +27,20 @@ export interface AssumedConductor {
   readonly assumed: StandardSize | null;
   /** Circular mils that the assumed conductor counts for. */
   readonly area: number;
+  /** Where the edition says so. */
   readonly citation: Citation;
+}
+
+/** Installed conductors, and the material of those that are to be assumed in their place. */
+export interface AssumptionQuestion {
+  /** Edition of NFPA 70, by its year. */
+  readonly edition: EditionYear;
+  /** The ungrounded conductors. */
+  readonly supply: Supply;
+  /** Material of the conductor. */
+  readonly material: Material;
+  /** Temperature column in which ampacities are compared, in degrees Celsius. */
+  readonly temperature: TemperatureColumn;
 }
 
 /** Conductivity of the aluminum of Chapter 9 Table 8, percent of copper's. */
@@ -42,37 +51,40 @@ const aluminumConductivityPercent = 61;
  * conductor with at least its ampacity. Where no single conductor has it (copper of 1250 kcmil and more against aluminum),
  * the area of equal conductance, copper area / 0.61, rounded up; never several smaller conductors.
  *
- * @param year - edition whose ampacity table is used
- * @param supply - installed conductors
- * @param material - material of the jumper
- * @param column - temperature column in which ampacities are compared
+ * @param question - edition whose ampacity table is used, installed conductors, material of the conductor to be sized, and temperature column
+ *   in which ampacities are compared
  * @returns one entry per different installed conductor of the other material. One that the table leaves
  *   out counts as the next larger that it has
- * @throws {@link InputError} listing everything that is wrong in the arguments
+ * @throws {@link InputError} listing everything that is wrong in the question
  *
  * @example
  * ```ts
  * import { assumedConductors } from "bondmil";
  * const supply = { sets: [{ count: 4, size: "600 kcmil", material: "aluminum" }] } as const;
- * const [entry] = assumedConductors("2023", supply, "copper", 75);
+ * const [entry] = assumedConductors({ edition: "2023", supply, material: "copper", temperature: 75 });
  * entry?.installedAmperes; // => 340
  * entry?.assumed; // => "500 kcmil"
  * ```
  */
-export function assumedConductors(
+export function assumedConductors(question: AssumptionQuestion): readonly AssumedConductor[] {
+  const { edition, supply, material, temperature } = readAll(question, readQuestion);
+  return assumedIn(edition, supply, material, temperature);
+}
+
+/** The same, the arguments being checked. */
+export function assumedIn(
   year: EditionYear,
   supply: Supply,
   material: Material,
   column: TemperatureColumn,
 ): readonly AssumedConductor[] {
-  readAll({ year, supply, material, column }, areArguments);
   const others = conductorsOf(supply).filter((one) => columnOf(one.material) !== columnOf(material));
   const different = others.filter((one, i) => others.findIndex((other) => isAlike(other, one)) === i);
   return different.map((installed) => {
     const ampacity = ampacityOrNextLarger(year, installed, column);
-    const assumed = smallestConductorFor(year, ampacity.amperes, material, column);
+    const assumed = smallestConductorIn(year, ampacity.amperes, material, column);
     const decided = assumed === null ? [] : [assumed, nextSizeDown(assumed)].filter((size) => size !== null);
-    const cells = decided.map((size) => ampacityOf(year, size, material, column).citation.evidence);
+    const cells = decided.map((size) => ampacityIn(year, size, material, column).citation.evidence);
     const evidence = weakestEvidence([ampacity.citation.evidence, ...cells]);
     return {
       installed: pick(installed),
@@ -84,14 +96,13 @@ export function assumedConductors(
   });
 }
 
-function areArguments(at: Reader): true | undefined {
-  const read = [
-    readOneOf(member(at, "year"), editionYears),
-    readSupply(member(at, "supply")),
-    readMaterial(member(at, "material")),
-    readColumn(member(at, "column")),
-  ];
-  return read.every((one) => one !== undefined) || undefined;
+function readQuestion(at: Reader): AssumptionQuestion | undefined {
+  if (!readObject(at, ["edition", "supply", "material", "temperature"])) return undefined;
+  const edition = readOneOf(member(at, "edition"), editionYears);
+  const supply = readSupply(member(at, "supply"));
+  const material = readMaterial(member(at, "material"));
+  const temperature = readColumn(member(at, "temperature"));
+  return edition && supply && material && temperature && { edition, supply, material, temperature };
 }
 
 /** Ampacity of a conductor; one that the table leaves out counts as the next larger that it has. */
@@ -101,7 +112,7 @@ export function ampacityOrNextLarger(
   column: TemperatureColumn,
 ): Ampacity & { readonly amperes: number } {
   for (let tried: ConductorSize | null = size; tried !== null; tried = nextSizeUp(tried)) {
-    const { amperes, citation } = ampacityOf(year, tried, material, column);
+    const { amperes, citation } = ampacityIn(year, tried, material, column);
     if (amperes !== null) return { amperes, citation };
   }
   throw new TypeError(`the ampacity table ends below ${size}`);

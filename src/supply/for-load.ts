@@ -1,4 +1,4 @@
-import { smallestConductorFor, type TemperatureColumn } from "../ampacity/index.js";
+import { smallestConductorIn, type TemperatureColumn } from "../ampacity/index.js";
 import { readColumn } from "../ampacity/read.js";
 import { areaOf, type Material } from "../conductor/index.js";
 import { type EditionYear, editionYears } from "../edition/index.js";
@@ -14,20 +14,21 @@ import {
   refuse,
 } from "../input/reader.js";
 import { readMaterial } from "./read.js";
-import type { Supply } from "./supply.js";
+import type { Supply } from "./shape.generated.js";
 
 export { readColumn };
 
 /** A load for which no conductors are chosen yet. */
 export interface LoadRequirement {
   /** Edition whose ampacity table is used. */
-  readonly year: EditionYear;
+  readonly edition: EditionYear;
   /** Amperes that the conductors must carry. */
   readonly amperes: number;
+  /** Material of the conductor. */
   readonly material: Material;
-  /** Temperature column; 60 C up to 100 A and 75 C above, as 110.14(C)(1) has it, unless told. */
-  readonly column?: TemperatureColumn;
-  /** Most parallel sets to consider; 1 unless told. */
+  /** Temperature column; 60 C up to 100 A and 75 C above, as 110.14(C)(1) has it, by default. */
+  readonly temperature?: TemperatureColumn;
+  /** Most parallel sets to consider; 1 by default. */
   readonly mostSets?: number;
 }
 
@@ -45,7 +46,7 @@ const smallestParallel = areaOf("1/0 AWG");
  * @example
  * ```ts
  * import { suppliesForLoad } from "bondmil";
- * const candidates = suppliesForLoad({ year: "2023", amperes: 760, material: "copper", mostSets: 3 });
+ * const candidates = suppliesForLoad({ edition: "2023", amperes: 760, material: "copper", mostSets: 3 });
  * candidates.map((supply) => supply.sets[0]);
  * // => [
  * //   { count: 2, size: "500 kcmil", material: "copper" },
@@ -57,11 +58,11 @@ export function suppliesForLoad(load: LoadRequirement): readonly Supply[] {
   return readAll(load, (at) => {
     const read = readLoad(at);
     if (read === undefined) return undefined;
-    const { year, amperes, material } = read;
-    const column = read.column ?? (amperes <= 100 ? 60 : 75);
+    const { edition, amperes, material } = read;
+    const column = read.temperature ?? (amperes <= 100 ? 60 : 75);
     const candidates = Array.from({ length: read.mostSets ?? 1 }, (_, i) => i + 1).flatMap(
       (count): Supply[] => {
-        const size = smallestConductorFor(year, amperes / count, material, column);
+        const size = smallestConductorIn(edition, amperes / count, material, column);
         if (size === null || (count > 1 && areaOf(size) < smallestParallel)) return [];
         return [{ sets: [{ count, size, material }], requiredForAmperes: amperes }];
       },
@@ -77,12 +78,12 @@ export function suppliesForLoad(load: LoadRequirement): readonly Supply[] {
 }
 
 function readLoad(at: Reader): LoadRequirement | undefined {
-  if (!readObject(at, ["year", "amperes", "material", "column", "mostSets"])) return undefined;
-  const year = readOneOf(member(at, "year"), editionYears);
+  if (!readObject(at, ["edition", "amperes", "material", "temperature", "mostSets"])) return undefined;
+  const edition = readOneOf(member(at, "edition"), editionYears);
   const amperes = readPositive(member(at, "amperes"), "amperes");
   const material = readMaterial(member(at, "material"));
-  const column = optional(member(at, "column"), readColumn);
+  const temperature = optional(member(at, "temperature"), readColumn);
   const mostSets = optional(member(at, "mostSets"), (one) => readCount(one, "sets"));
-  if (year === undefined || amperes === undefined || material === undefined) return undefined;
-  return { year, amperes, material, ...(column && { column }), ...(mostSets && { mostSets }) };
+  if (edition === undefined || amperes === undefined || material === undefined) return undefined;
+  return { edition, amperes, material, ...(temperature && { temperature }), ...(mostSets && { mostSets }) };
 }

@@ -3,7 +3,7 @@ import type { SumRule } from "../edition/index.js";
 import { readAll } from "../input/reader.js";
 import { mulExact } from "../units/exact.js";
 import { readSupply } from "./read.js";
-import type { Conductor, Supply, SupplySet } from "./supply.js";
+import type { Conductor, Supply, SupplySet } from "./shape.generated.js";
 
 /** What one conductor adds to a sum; its own area unless it is replaced by an assumed conductor. */
 export type AreaOfConductor = (conductor: Conductor) => number;

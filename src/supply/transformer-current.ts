@@ -4,7 +4,7 @@ import { member, type Reader, readAll, readBetween, readObject, refuse } from ".
 export interface TransformerRating {
   /** Apparent power in kilovolt-amperes, from 0.001 to 10,000,000. */
   readonly kva: number;
-  /** Volts of the side that is asked for, from line to line; from 1 to 1,000,000. */
+  /** Volts of the side whose current is to be found, from line to line; from 1 to 1,000,000. */
   readonly volts: number;
   /** Phases of the transformer. */
   readonly phases: 1 | 3;
@@ -12,10 +12,10 @@ export interface TransformerRating {
 
 /**
  * The line current of a transformer at its rating: kVA by volts, in three phases by volts and the root of three. What
- * {@link suppliesForLoad} asks for where a derived system has no conductors yet and its load is not known more closely. The code has no
- * sentence on it, and the overcurrent protection of the secondary may ask for larger conductors.
+ * {@link suppliesForLoad} requires where a derived system has no conductors yet and its load is not known more closely. The code has no
+ * sentence on it, and the overcurrent protection of the secondary may require larger conductors.
  *
- * @param rating - apparent power, voltage of the side that is asked for, and phases
+ * @param rating - apparent power, voltage of the side whose current is to be found, and phases
  * @returns amperes, not rounded
  * @throws {@link InputError} listing everything that is wrong in the input
  *
@@ -24,7 +24,7 @@ export interface TransformerRating {
  * import { suppliesForLoad, transformerCurrent } from "bondmil";
  * const amperes = transformerCurrent({ kva: 112.5, volts: 208, phases: 3 });
  * amperes.toFixed(1); // => "312.3"
- * suppliesForLoad({ year: "2023", amperes, material: "copper" })[0]?.sets[0];
+ * suppliesForLoad({ edition: "2023", amperes, material: "copper" })[0]?.sets[0];
  * // => { count: 1, size: "400 kcmil", material: "copper" }
  * ```
  */

@@ -1,4 +1,4 @@
-import type { Supply, SupplySet } from "./supply.js";
+import type { Supply, SupplySet } from "./shape.generated.js";
 
 /** Writes a supply, for example `3 x 600 kcmil copper`. */
 export function writeSupply(supply: Supply): string {

@@ -7,7 +7,7 @@ import { member, type Reader, readAll, readBetween, readOneOf } from "../input/r
 export type CircularMils = number;
 
 const squareInchesPerCircularMil = Math.PI / 4 / 1e6;
-const squareMillimetresPerSquareInch = 25.4 * 25.4;
+const squareMillimetersPerSquareInch = 25.4 * 25.4;
 const mostSquareInches = 1_000_000;
 
 /** Units in which an area can be shown. */
@@ -16,21 +16,21 @@ export type AreaUnit = "cmil" | "kcmil" | "mm2" | "in2";
 const areaUnits: readonly AreaUnit[] = ["cmil", "kcmil", "mm2", "in2"];
 
 /**
- * Converts circular mils to square millimetres: 1 cmil = pi/4 x (0.0254 mm)2 (NIST SP 811, Appendix B).
+ * Converts circular mils to square millimeters: 1 cmil = pi/4 x (0.0254 mm)2 (NIST SP 811, Appendix B).
  * For display; sizes are compared in circular mils only.
  *
  * @param area - circular mils
- * @returns square millimetres, not rounded
+ * @returns square millimeters, not rounded
  * @throws {@link InputError} for anything but a number within exact whole numbers
  *
  * @example
  * ```ts
- * import { toSquareMillimetres } from "bondmil";
- * toSquareMillimetres(250000).toFixed(1); // => "126.7"
+ * import { toSquareMillimeters } from "bondmil";
+ * toSquareMillimeters(250000).toFixed(1); // => "126.7"
  * ```
  */
-export function toSquareMillimetres(area: CircularMils): number {
-  return toSquareInches(area) * squareMillimetresPerSquareInch;
+export function toSquareMillimeters(area: CircularMils): number {
+  return toSquareInches(area) * squareMillimetersPerSquareInch;
 }
 
 /**
@@ -73,7 +73,7 @@ export function fromSquareInches(squareInches: number): CircularMils {
  * Writes an area with its unit, rounded for reading.
  *
  * @param area - circular mils
- * @param unit - unit to show; circular mils unless told
+ * @param unit - unit to show; circular mils by default
  * @returns for example `"250,000 cmil"`, `"250 kcmil"`, `"126.7 mm2"`, `"0.196 in2"`
  * @throws {@link InputError} for anything but a number within exact whole numbers and one of these units
  *
@@ -97,7 +97,7 @@ export function formatArea(area: CircularMils, unit: AreaUnit = "cmil"): string 
     case "kcmil":
       return `${(area / 1000).toLocaleString("en-US", { maximumFractionDigits: 3 })} kcmil`;
     case "mm2":
-      return `${toSquareMillimetres(area).toFixed(1)} mm2`;
+      return `${toSquareMillimeters(area).toFixed(1)} mm2`;
     case "in2":
       return `${toSquareInches(area).toFixed(3)} in2`;
   }

@@ -15,7 +15,7 @@ export function mulDivUp(a: number, b: number, c: number): number {
   return (product - rest) / c + (rest === 0 ? 0 : 1);
 }
 
-/** One eighth, rounded up: the smallest whole area with 8 x area >= total. */
+/** 12.5 percent of a total, rounded up: the smallest whole area with 8 x area >= total. */
 export function eighthUp(total: number): number {
   return mulDivUp(total, 1, 8);
 }

@@ -7,7 +7,9 @@ describe("ampacity table", () => {
   it("has the same 75 C values in every edition", () => {
     for (const size of standardSizes) {
       for (const material of ["copper", "aluminum"] as const) {
-        const values = editionYears.map((year) => ampacityOf(year, size, material, 75).amperes);
+        const values = editionYears.map(
+          (year) => ampacityOf({ edition: year, size, material, temperature: 75 }).amperes,
+        );
         expect(new Set(values).size).toBe(1);
       }
     }
@@ -19,10 +21,13 @@ describe("ampacity table", () => {
         columns
           .filter(
             (column) =>
-              ampacityOf("2008", size, material, column).amperes !==
-              ampacityOf("2011", size, material, column).amperes,
+              ampacityOf({ edition: "2008", size, material, temperature: column }).amperes !==
+              ampacityOf({ edition: "2011", size, material, temperature: column }).amperes,
           )
-          .map((column) => ampacityOf("2008", size, material, column).citation.evidence),
+          .map(
+            (column) =>
+              ampacityOf({ edition: "2008", size, material, temperature: column }).citation.evidence,
+          ),
       ),
     );
     expect(changed).toEqual(Array.from({ length: 15 }, () => "memory"));
@@ -32,34 +37,52 @@ describe("ampacity table", () => {
     for (const year of editionYears) {
       for (const column of columns) {
         const copper = standardSizes.flatMap(
-          (size) => ampacityOf(year, size, "copper", column).amperes ?? [],
+          (size) =>
+            ampacityOf({ edition: year, size, material: "copper", temperature: column }).amperes ?? [],
         );
         expect(copper).toEqual([...copper].sort((a, b) => a - b));
       }
       for (const size of standardSizes) {
         const [low, middle, high] = columns.map(
-          (column) => ampacityOf(year, size, "copper", column).amperes ?? 0,
+          (column) =>
+            ampacityOf({ edition: year, size, material: "copper", temperature: column }).amperes ?? 0,
         );
         expect((low ?? 0) <= (middle ?? 0) && (middle ?? 0) <= (high ?? 0)).toBe(true);
-        expect(ampacityOf(year, size, "aluminum", 75).amperes ?? 0).toBeLessThanOrEqual(middle ?? 0);
+        expect(
+          ampacityOf({ edition: year, size, material: "aluminum", temperature: 75 }).amperes ?? 0,
+        ).toBeLessThanOrEqual(middle ?? 0);
       }
     }
   });
 
   it("finds the smallest conductor, or none", () => {
     for (const amperes of [1, 55, 200, 310, 311, 560]) {
-      const size = smallestConductorFor("2023", amperes, "aluminum", 75);
+      const size = smallestConductorFor({ edition: "2023", amperes, material: "aluminum", temperature: 75 });
       const smaller = standardSizes.filter((one) => size !== null && areaOf(one) < areaOf(size));
-      expect(ampacityOf("2023", size ?? "18 AWG", "aluminum", 75).amperes).toBeGreaterThanOrEqual(amperes);
-      expect(smaller.every((one) => (ampacityOf("2023", one, "aluminum", 75).amperes ?? 0) < amperes)).toBe(
-        true,
-      );
+      expect(
+        ampacityOf({ edition: "2023", size: size ?? "18 AWG", material: "aluminum", temperature: 75 })
+          .amperes,
+      ).toBeGreaterThanOrEqual(amperes);
+      expect(
+        smaller.every(
+          (one) =>
+            (ampacityOf({ edition: "2023", size: one, material: "aluminum", temperature: 75 }).amperes ?? 0) <
+            amperes,
+        ),
+      ).toBe(true);
     }
-    expect(smallestConductorFor("2023", 561, "aluminum", 75)).toBeNull();
+    expect(
+      smallestConductorFor({ edition: "2023", amperes: 561, material: "aluminum", temperature: 75 }),
+    ).toBeNull();
   });
 
   it("has the number of its edition", () => {
-    expect(editionYears.map((year) => ampacityOf(year, "4 AWG", "copper", 75).citation.section)).toEqual([
+    expect(
+      editionYears.map(
+        (year) =>
+          ampacityOf({ edition: year, size: "4 AWG", material: "copper", temperature: 75 }).citation.section,
+      ),
+    ).toEqual([
       "Table 310.16",
       "Table 310.15(B)(16)",
       "Table 310.15(B)(16)",

@@ -1,11 +1,18 @@
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
-import { importsOf, readTree, roomOf, type Tree } from "../../docs/rooms/imports.js";
-import { rooms } from "../../docs/rooms/rooms.js";
-import { roles } from "../../src/edition/role.js";
+import { importsOf, readToolTree, readTree, roomOf, type Tree } from "../../docs/pages/rooms/imports.js";
+import { rooms } from "../../docs/pages/rooms/rooms.js";
+import { toolRoomOf, toolRooms } from "../../docs/pages/rooms/tool-rooms.js";
+import { roleIds } from "../../src/edition/index.js";
 
 const names = rooms.map(({ name }) => name);
 const longestFile = 300;
+
+/** What shapes are generated from; nothing that runs imports it. */
+function isDefinition(file: string): boolean {
+  return /(?:^|\/)(?:shape|define)\.ts$/.test(file);
+}
+
 function wrongImports(tree: Tree): readonly string[] {
   return [...tree].flatMap(([file, text]) => {
     if (file === "index.ts") return [];
@@ -17,11 +24,58 @@ function wrongImports(tree: Tree): readonly string[] {
       .filter((target) => {
         if (target.startsWith("node:")) return own.nodeModules !== true;
         if (own.packages?.includes(target)) return false;
+        if (isDefinition(file) && (target === "valibot" || isDefinition(target))) return false;
+        if (isDefinition(target)) return true;
         const above = names.indexOf(roomOf(target));
         return !tree.has(target) || above < 0 || above > floor;
       })
       .map((target) => `${file} may not import ${target}`);
   });
+}
+
+/** The entries of the package by the files that they are. */
+const entries: Readonly<Record<string, string>> = {
+  bondmil: "src/index.ts",
+  "bondmil/tables": "tables/tools/index.ts",
+  "bondmil/corpus": "corpus/tools/index.ts",
+};
+
+function importsOfTool(file: string, text: string): readonly string[] {
+  return importsOf(file, text).map((target) => entries[target] ?? target);
+}
+
+function wrongToolImports(tree: Tree): readonly string[] {
+  return [...tree].flatMap(([file, text]) => {
+    const room = toolRoomOf(file);
+    if (room === undefined) return [`${file} stands among the data, not in a folder of tools`];
+    const floor = toolRooms.indexOf(room);
+    const isAllowed = (target: string): boolean => {
+      const [, inSrc] = /^src\/(.*)/.exec(target) ?? [];
+      if (inSrc !== undefined) return room.src.some((path) => inSrc.startsWith(path));
+      const [, data] = /^(tables|corpus)\/.*\.json$/.exec(target) ?? [];
+      if (data !== undefined) return !(data === "corpus" && file.startsWith("tables/"));
+      const other = toolRoomOf(target);
+      return other === undefined
+        ? !/^(?:src|tables|corpus|docs|tests)\//.test(target)
+        : toolRooms.indexOf(other) <= floor;
+    };
+    return importsOfTool(file, text)
+      .filter((target) => !isAllowed(target))
+      .map((target) => `${file} may not import ${target}`);
+  });
+}
+
+/** Generated modules that what writes them would need in order to run. */
+function generatedBelow(tools: Tree, src: Tree, starts: readonly string[]): readonly string[] {
+  const seen = new Set<string>();
+  const visit = (path: string): void => {
+    if (seen.has(path)) return;
+    seen.add(path);
+    const text = tools.get(path) ?? src.get(path.replace(/^src\//, "")) ?? "";
+    for (const target of importsOfTool(path, text)) visit(target);
+  };
+  starts.forEach(visit);
+  return [...seen].filter((path) => path.endsWith(".generated.ts"));
 }
 
 /** Type-only imports count: two files that need each other's types are one file. */
@@ -49,7 +103,10 @@ function longFiles(tree: Tree): readonly string[] {
 
 /** The kernel gets rows and a policy; whose they are is not its business. */
 function kernelSecrets(tree: Tree): readonly string[] {
-  const secret = new RegExp(`(?<![\\w-])(?:${roles.join("|")}|20(?:08|11|14|17|20|23|26|29))(?![\\w-])`, "g");
+  const secret = new RegExp(
+    `(?<![\\w-])(?:${roleIds.join("|")}|20(?:08|11|14|17|20|23|26|29))(?![\\w-])`,
+    "g",
+  );
   const printer = ts.createPrinter({ removeComments: true });
   return [...tree]
     .filter(([file]) => file.startsWith("sizing/"))
@@ -69,7 +126,65 @@ describe("the floors of src", () => {
   it("keep roles and editions out of sizing", () => expect(kernelSecrets(tree)).toEqual([]));
 });
 
+describe("the floors of the tools", () => {
+  const tools = readToolTree();
+  it("import only upwards, and of src what they name", () => expect(wrongToolImports(tools)).toEqual([]));
+  it("have no import cycles", () => expect(cycles(tools)).toEqual([]));
+  it("are all lived in", () =>
+    expect(toolRooms.filter((room) => ![...tools.keys()].some((file) => toolRoomOf(file) === room))).toEqual(
+      [],
+    ));
+  it("have no long files", () => expect(longFiles(tools)).toEqual([]));
+  it("write the generated modules without importing one", () => {
+    const commands = ["generate", "scaffold-edition", "scaffold-role", "witness"];
+    const starts = commands.map((name) => `tables/tools/${name}.ts`);
+    expect(starts.filter((path) => !tools.has(path))).toEqual([]);
+    expect(generatedBelow(tools, readTree(), starts)).toEqual([]);
+  });
+});
+
 describe("the checks themselves", () => {
+  it("see each fault of the tools", () => {
+    const tools: Tree = new Map([
+      ["tables/loose.ts", ""],
+      [
+        "tables/tools/generator/a.ts",
+        'import "../witness/b.js"; import "../../../src/report/csv.js"; import "ajv";',
+      ],
+      [
+        "tables/tools/witness/b.ts",
+        'import "../generator/a.js"; import "../../../corpus/main-bonding-jumper.json";',
+      ],
+      ["tables/tools/generate.ts", 'import "bondmil"; import "bondmil/corpus"; import "../policies.json";'],
+      ["corpus/tools/index.ts", 'import "../../docs/pages/c.js"; import "../../tables/policies.json";'],
+      [
+        "docs/pages/c.ts",
+        'import "bondmil/corpus"; import "../../src/rules/b.js"; import "../../tests/needs.js";',
+      ],
+      ["docs/demos/d.ts", 'import "bondmil"; import "../../src/rules/b.js";'],
+    ]);
+    expect(wrongToolImports(tools)).toEqual([
+      "tables/loose.ts stands among the data, not in a folder of tools",
+      "tables/tools/generator/a.ts may not import tables/tools/witness/b.ts",
+      "tables/tools/generator/a.ts may not import src/report/csv.ts",
+      "tables/tools/witness/b.ts may not import corpus/main-bonding-jumper.json",
+      "tables/tools/generate.ts may not import corpus/tools/index.ts",
+      "corpus/tools/index.ts may not import docs/pages/c.ts",
+      "docs/pages/c.ts may not import tests/needs.ts",
+      "docs/demos/d.ts may not import src/rules/b.ts",
+    ]);
+    expect(cycles(tools)).toEqual([
+      "tables/tools/generator/a.ts -> tables/tools/witness/b.ts -> tables/tools/generator/a.ts",
+    ]);
+    const src: Tree = new Map([
+      ["index.ts", 'import "./edition/tables/a.generated.js";'],
+      ["edition/tables/a.generated.ts", ""],
+    ]);
+    expect(generatedBelow(tools, src, ["tables/tools/generate.ts"])).toEqual([
+      "src/edition/tables/a.generated.ts",
+    ]);
+  });
+
   it("see each fault", () => {
     const tree: Tree = new Map([
       ["cellar/a.ts", ""],
@@ -81,7 +196,7 @@ describe("the checks themselves", () => {
       ["rules/b.ts", 'import { b } from "../index.js";'],
       [
         "sizing/k.ts",
-        `// ${roles[0]} of 2008 may be named here\nexport const year = "2023", role = "${roles[0]}";`,
+        `// ${roleIds[0]} of 2008 may be named here\nexport const year = "2023", role = "${roleIds[0]}";`,
       ],
       ["sizing/long.ts", `${"\n".repeat(longestFile)}export {};`],
     ]);
@@ -96,6 +211,6 @@ describe("the checks themselves", () => {
     ]);
     expect(cycles(tree)).toEqual(["units/b.ts -> units/c.ts -> units/b.ts"]);
     expect(longFiles(tree)).toEqual([`sizing/long.ts has ${longestFile + 1} lines`]);
-    expect(kernelSecrets(tree)).toEqual(["sizing/k.ts mentions 2023", `sizing/k.ts mentions ${roles[0]}`]);
+    expect(kernelSecrets(tree)).toEqual(["sizing/k.ts mentions 2023", `sizing/k.ts mentions ${roleIds[0]}`]);
   });
 });

@@ -1,5 +1,5 @@
 import { CEILING, IF, LOOKUP } from "@formulajs/formulajs";
-import { areaOf, prepareMainBondingJumper, sizeMainBondingJumper } from "bondmil";
+import { areaOf, mainBondingJumper, prepare, size } from "bondmil";
 import jsonLogic from "json-logic-js";
 import { bondingConductor } from "../../src/edition/tables/bonding-conductor.generated.js";
 
@@ -29,7 +29,11 @@ function sortedArray(): Contender {
 }
 
 function prepared(): Contender {
-  const path = prepareMainBondingJumper({ code, supply: "copper", jumper: "copper" });
+  const path = prepare(mainBondingJumper, {
+    code,
+    supplyMaterial: "copper",
+    conductor: { material: "copper" },
+  });
   if (path.kind !== "by-area") throw new Error("one material is sized by area alone");
   return path.requiredArea;
 }
@@ -57,10 +61,10 @@ export const contenders: Readonly<Record<string, Contender>> = {
 
 /** The full call on one typical input: reading, steps, citations, evidence, cautions. */
 export function fullCall(): number | null {
-  return sizeMainBondingJumper({
+  return size(mainBondingJumper, {
     code,
     supply: { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] },
-    jumper: { material: "copper" },
+    conductor: { material: "copper" },
   }).requiredArea;
 }
 

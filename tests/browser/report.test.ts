@@ -1,9 +1,9 @@
 import { existsSync } from "node:fs";
 import axe from "axe-core";
-import { pictureAsSvg, pictureOf, reportAsHtml } from "bondmil";
+import { drawingAsSvg, drawingOf, render, reportDocument } from "bondmil";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { demo, demoNames } from "../installation/drawings.js";
+import { demo, demoNames } from "../installation/installations.js";
 import { need } from "../needs.js";
 
 const executablePath = process.env.CHROMIUM ?? "/usr/bin/chromium";
@@ -47,12 +47,12 @@ describe.skipIf(browserThere.isMissing)(`in Chromium${browserThere.because}`, ()
   }
 
   it.each(demoNames)("no label of the drawing overlaps another: %s", async (name) => {
-    const picture = pictureOf(demo(name));
-    const page = await open(pictureAsSvg(picture));
+    const drawing = drawingOf(demo(name));
+    const page = await open(drawingAsSvg(drawing));
     const { found, count } = await page.evaluate<Overlaps>(overlapsInPage);
     expect(found).toEqual([]);
-    expect(count).toBeGreaterThan(picture.sheets.flatMap(({ labels }) => labels).length);
-    const widest = Math.max(...picture.sheets.flatMap(({ labels }) => labels.map(({ width }) => width)));
+    expect(count).toBeGreaterThan(drawing.sheets.flatMap(({ labels }) => labels).length);
+    const widest = Math.max(...drawing.sheets.flatMap(({ labels }) => labels.map(({ width }) => width)));
     const widths = await page.evaluate<readonly (readonly [string, number])[]>(widthsInPage);
     expect(widths.filter(([, width]) => width > widest)).toEqual([]);
     await page.close();
@@ -72,7 +72,7 @@ describe.skipIf(browserThere.isMissing)(`in Chromium${browserThere.because}`, ()
     ["cold-store", 360, "dark"],
     ["cold-store", 1600, "light"],
   ] as const)("the report of %s at %i px, %s, fits and is accessible", async (name, width, theme) => {
-    const page = await open(reportAsHtml(demo(name)), width, theme);
+    const page = await open(render(reportDocument(demo(name)), { as: "html" }), width, theme);
     expect(await page.evaluate<number>("document.documentElement.scrollWidth")).toBeLessThanOrEqual(width);
     await page.evaluate(axe.source);
     const violations = await page.evaluate<readonly string[]>(
@@ -83,18 +83,18 @@ describe.skipIf(browserThere.isMissing)(`in Chromium${browserThere.because}`, ()
   });
 
   it("can be walked with the keyboard, drawings included", async () => {
-    const page = await open(reportAsHtml(demo("shop")));
+    const page = await open(render(reportDocument(demo("shop")), { as: "html" }));
     const reached: string[] = [];
-    for (let i = 0; i < 7; i++) {
+    for (let i = 0; i < 8; i++) {
       await page.keyboard.press("Tab");
       reached.push(await page.evaluate<string>("document.activeElement.tagName"));
     }
-    expect(reached).toEqual(["A", "A", "A", "A", "A", "DIV", "DIV"]);
+    expect(reached).toEqual(["A", "A", "A", "A", "A", "A", "DIV", "DIV"]);
     await page.close();
   });
 
   it("prints black on white, with table heads on every page", async () => {
-    const page = await open(reportAsHtml(demo("cold-store")), 1600, "dark");
+    const page = await open(render(reportDocument(demo("cold-store")), { as: "html" }), 1600, "dark");
     await page.emulateMedia({ media: "print", colorScheme: "dark" });
     const styles = await page.evaluate<readonly string[]>(`(() => {
       const of = (selector) => getComputedStyle(document.querySelector(selector));

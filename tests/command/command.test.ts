@@ -1,21 +1,24 @@
 import { Readable } from "node:stream";
 import {
-  buildSchedule,
   type Check,
-  checkInstalled,
-  type Drawing,
-  type DrawingComparison,
+  checkOf,
+  type Installation,
+  type InstallationComparison,
+  readInstallation,
+  render,
   type Schedule,
-  writeSchedule,
+  scheduleDocument,
+  scheduleOf,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { exitCodes } from "../../src/command/exit-codes.js";
 import { subcommands } from "../../src/command/subcommands.js";
-import { demo, demoNames, drawing, service } from "../installation/drawings.js";
+import { conductorName } from "../../src/installation/conductor-names.js";
+import { demo, demoNames, installation, service } from "../installation/installations.js";
 import { runHere } from "./run-here.js";
 
-const shop = "docs/drawings/shop.json";
-const tall = (name: string) => `docs/drawings/${name}.json`;
+const shop = "docs/installations/shop.json";
+const tall = (name: string) => `docs/installations/${name}.json`;
 
 /** The rows of a CSV text, by a reader of its own: quotes doubled, line breaks inside of quotes kept. */
 function csvRows(text: string): readonly (readonly string[])[] {
@@ -40,9 +43,9 @@ function csvRows(text: string): readonly (readonly string[])[] {
 
 describe("bondmil schedule", () => {
   it.each(demoNames)("writes %s in each format", async (name) => {
-    const schedule = buildSchedule(demo(name));
+    const schedule = scheduleOf(demo(name));
     const text = await runHere(["schedule", tall(name)]);
-    expect(text).toEqual({ code: 0, output: `${writeSchedule(schedule)}\n`, errors: "" });
+    expect(text).toEqual({ code: 0, output: render(scheduleDocument(schedule), { as: "text" }), errors: "" });
     const json = await runHere(["schedule", tall(name), "--as", "json"]);
     expect(JSON.parse(json.output)).toEqual(schedule);
     const [head, ...rows] = csvRows((await runHere(["schedule", tall(name), "--as=csv"])).output);
@@ -50,8 +53,19 @@ describe("bondmil schedule", () => {
     expect(rows.map(([id]) => id)).toEqual(schedule.conductors.map(({ id }) => id));
     expect(new Set(rows.map((row) => row.length))).toEqual(new Set([head?.length]));
     const markdown = await runHere(["schedule", tall(name), "--as", "markdown"]);
-    for (const { id } of schedule.conductors) expect(markdown.output).toContain(`| ${id} `);
-    expect(markdown.output.trimEnd().endsWith(`Fingerprint: ${schedule.fingerprint}`)).toBe(true);
+    for (const one of schedule.conductors) expect(markdown.output).toContain(`| ${conductorName(one)} |`);
+    expect(markdown.output).toContain(`| Fingerprint | ${schedule.fingerprint} |`);
+  });
+
+  it("names who prepared it and when, in every paper", async () => {
+    const by = ["--prepared-by", "J. Doe", "--date=31 January 2026"];
+    for (const words of [["schedule"], ["report"], ["check"], ["compare", "--years", "2017"]]) {
+      const { output, errors } = await runHere([words[0] ?? "", shop, ...words.slice(1), ...by]);
+      expect([errors, output]).toEqual(["", expect.stringContaining("J. Doe")]);
+      expect(output).toContain("31 January 2026");
+    }
+    const blank = await runHere(["schedule", shop, "--date", " "]);
+    expect([blank.errors, blank.output.includes("Date")]).toEqual(["", false]);
   });
 
   it("reads standard input, with a byte order mark or without", async () => {
@@ -61,7 +75,7 @@ describe("bondmil schedule", () => {
     expect((await runHere(["schedule", "-"], { input: `\ufeff${input}` })).output).toBe(output);
   });
 
-  it("refuses a drawing with every path and what to do", async () => {
+  it("refuses an installation with every path and what to do", async () => {
     const input = '{"format":1,"title":"Barn","code":{"yeer":"2020"}}';
     const { code, output, errors } = await runHere(["schedule"], { input });
     expect([code, output]).toEqual([exitCodes.refused.code, ""]);
@@ -77,7 +91,7 @@ describe("bondmil schedule", () => {
     expect([latin.code, latin.errors]).toEqual([2, expect.stringContaining("save it as UTF-8")]);
   });
 
-  it("keeps spreadsheets from computing what a drawing names", async () => {
+  it("keeps spreadsheets from computing what an installation names", async () => {
     const runs = [
       {
         id: '=1+"1",2',
@@ -88,7 +102,7 @@ describe("bondmil schedule", () => {
     ];
     const disconnects = [{ id: "-D1", designation: "service-disconnect", amperes: 400 }];
     const input = JSON.stringify(
-      drawing({ services: [service({ runs, disconnects, electrodes: [] } as never)] }),
+      installation({ services: [service({ runs, disconnects, electrodes: [] } as never)] }),
     );
     const { output } = await runHere(["schedule", "--as", "csv"], { input });
     const rows = csvRows(output);
@@ -101,11 +115,11 @@ describe("bondmil schedule", () => {
 
 describe("bondmil check", () => {
   const installed = (size: string): string => {
-    const bare = drawing({ services: [service({ electrodes: [] })] });
-    const found = buildSchedule(bare)
+    const bare = installation({ services: [service({ electrodes: [] })] });
+    const found = scheduleOf(bare)
       .conductors.filter(({ quantity }) => quantity > 0)
       .map(({ id, result: { material } }) => ({ conductor: id, size, material }));
-    return JSON.stringify({ ...bare, installed: found } as Drawing);
+    return JSON.stringify({ ...bare, installed: found } as Installation);
   };
 
   it("ends with 0 where everything holds and with 1 where something does not", async () => {
@@ -116,7 +130,7 @@ describe("bondmil check", () => {
       const input = installed(size);
       const ran = await runHere(["check", "--as", "json"], { input });
       expect(ran.code).toBe(code);
-      const check = checkInstalled(input);
+      const check = checkOf(readInstallation(input));
       expect(JSON.parse(ran.output) as Check).toEqual(check);
       const rows = csvRows((await runHere(["check", "--as", "csv"], { input })).output);
       expect(rows.slice(1).map(([id, verdict]) => [id, verdict])).toEqual(
@@ -124,7 +138,7 @@ describe("bondmil check", () => {
       );
       const { output } = await runHere(["check", "--as", "markdown"], { input });
       expect(output).toContain(
-        code === 0 ? "| Larger than needed | main-bonding-jumper D1 |" : "| SHORT | main-bonding-jumper D1 |",
+        code === 0 ? "| Larger than needed | main bonding jumper D1 |" : "| SHORT | main bonding jumper D1 |",
       );
     }
     const missing = await runHere(["check", shop]);
@@ -133,7 +147,7 @@ describe("bondmil check", () => {
 
   it("marks verdicts by color on a terminal only, and not against NO_COLOR", async () => {
     const world = { input: installed("14 AWG"), columns: 100 };
-    const red = "\u001b[31mSHORT\u001b[0m: main-bonding-jumper D1";
+    const red = "\u001b[31mSHORT\u001b[0m: main bonding jumper D1";
     expect((await runHere(["check"], world)).output).toContain(red);
     for (const environment of [{ NO_COLOR: "1" }, { TERM: "dumb" }]) {
       expect((await runHere(["check"], { ...world, environment })).output).not.toContain("\u001b");
@@ -147,7 +161,7 @@ describe("bondmil compare", () => {
   const compared = async (...words: readonly string[]) => {
     const ran = await runHere(["compare", tall("cold-store"), "--as", "json", ...words]);
     expect(ran.code).toBe(0);
-    return (JSON.parse(ran.output) as DrawingComparison).variants.map(
+    return (JSON.parse(ran.output) as InstallationComparison).variants.map(
       ({ key, change }) => `${key} ${change.kind}`,
     );
   };
@@ -182,7 +196,7 @@ describe("bondmil compare", () => {
     const [head = [], ...rows] = csvRows(output);
     const json = JSON.parse(
       (await runHere(["compare", tall("print-works"), "--as", "json"])).output,
-    ) as DrawingComparison;
+    ) as InstallationComparison;
     expect(rows).toHaveLength(json.conductors.length * json.variants.length);
     const cell = (row: readonly string[], name: string) => row[head.indexOf(name)];
     const pipe = rows.filter((row) => cell(row, "id") === "water-piping-bonding-jumper cold water");
@@ -192,11 +206,11 @@ describe("bondmil compare", () => {
     ]);
     const markdown = await runHere(["compare", tall("print-works"), "--as", "markdown"]);
     expect(markdown.output).toContain(
-      "| water-piping-bonding-jumper cold water | 3/0 AWG Cu | 3/0 AWG Cu | 3/0 AWG Cu | 400 kcmil Cu + | 3/0 AWG Cu - | 3/0 AWG Cu | 3/0 AWG Cu |",
+      "| water piping bonding jumper cold water | 3/0 AWG Cu | 3/0 AWG Cu | 3/0 AWG Cu | 400 kcmil Cu + | 3/0 AWG Cu - | 3/0 AWG Cu | 3/0 AWG Cu |",
     );
   });
 
-  it("refuses a drawing only if every column does", async () => {
+  it("refuses an installation only if every column does", async () => {
     const some = await runHere(["compare", tall("cold-store"), "--years", "2014,2017"]);
     expect([some.code, some.output]).toEqual([0, expect.stringContaining("2014: NFPA 70-2014; refused")]);
     const all = await runHere(["compare", tall("cold-store"), "--years", "2011,2014"]);
@@ -226,7 +240,7 @@ describe("a terminal", () => {
     }
   });
 
-  it("is not given orders by what a drawing names", async () => {
+  it("is not given orders by what an installation names", async () => {
     const evil = { ...demo("shop"), title: "a\u001b[2Jb\u009bc\u202ed" };
     for (const words of [["schedule"], ["check"], ["compare"]]) {
       const { output } = await runHere(words, { input: JSON.stringify(evil) });
@@ -257,16 +271,16 @@ describe("the command line", () => {
     ["schedul", 'there is no subcommand "schedul"; did you mean schedule?'],
     ["help nothing", 'there is no subcommand "nothing"'],
     ["schedule --sa csv", 'there is no option "--sa"'],
-    ["schedule --as", "--as wants a value: one of text, markdown, csv, json"],
+    ["schedule --as", "--as requires a value: one of text, markdown, csv, json"],
     ["schedule --as pdf", '--as does not know "pdf": one of text'],
     ["schedule --as csv --as json", "--as is given twice"],
-    ["schedule a.json b.json", 'one drawing at a time, "b.json" is one too many'],
+    ["schedule a.json b.json", 'one installation at a time, "b.json" is one too many'],
     ["compare --years 2020,1999", '--years does not know "1999": some of 2008'],
     ["compare a.json --by reading --years 2020", "--years is for --by edition only"],
     ["compare a.json --amendments x.json", "--amendments is for --by amendment only"],
     ["stream a.json", "stream takes no path"],
     ["stream --strict=no", "--strict takes no value"],
-    ["stream --first-line 0", '--first-line wants a whole number from 1, not "0"'],
+    ["stream --first-line 0", '--first-line requires a whole number from 1, not "0"'],
   ])("%s is told what is wrong with it", async (words, message) => {
     const { code, output, errors } = await runHere(words.split(" "));
     expect([code, output]).toEqual([exitCodes.usage.code, ""]);
@@ -292,6 +306,6 @@ describe("the command line", () => {
 
   it("gives the schedule that the library gives", async () => {
     const { output } = await runHere(["schedule", shop, "--as", "json"]);
-    expect((JSON.parse(output) as Schedule).fingerprint).toBe(buildSchedule(demo("shop")).fingerprint);
+    expect((JSON.parse(output) as Schedule).fingerprint).toBe(scheduleOf(demo("shop")).fingerprint);
   });
 });

@@ -1,18 +1,18 @@
-import { buildSchedule, type CheckVerdict, checkInstalled, type Drawing } from "bondmil";
+import { type CheckVerdict, checkOf, type Installation, readInstallation, scheduleOf } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { exitCodes } from "../../src/command/exit-codes.js";
-import { demo, drawing, service } from "../installation/drawings.js";
+import { demo, installation, service } from "../installation/installations.js";
 import { runHere } from "./run-here.js";
 
-const shop = "docs/drawings/shop.json";
-const bare = drawing({ services: [service({ electrodes: [] })] });
+const shop = "docs/installations/shop.json";
+const bare = installation({ services: [service({ electrodes: [] })] });
 const store = { ...demo("cold-store"), installed: [] };
 
-type Installed = NonNullable<Drawing["installed"]>[number];
+type Installed = NonNullable<Installation["installed"]>[number];
 
-/** All that the schedule of a drawing asks for, with one conductor of it as it is said. */
-function installed(drawn: Drawing, one: string, changed: Partial<Installed> | null): Drawing {
-  const all = buildSchedule(drawn)
+/** All that the schedule of an installation requires, with one conductor of it as it is said. */
+function installed(drawn: Installation, one: string, changed: Partial<Installed> | null): Installation {
+  const all = scheduleOf(drawn)
     .conductors.filter(({ quantity }) => quantity > 0)
     .map(
       ({ id, quantity, result: { material, outcome } }): Installed => ({
@@ -34,12 +34,12 @@ function installed(drawn: Drawing, one: string, changed: Partial<Installed> | nu
 const jumper = "main-bonding-jumper D1";
 // The code names copper for this conductor.
 const tie = "intersystem-bonding-conductor I1";
-const tied: Drawing = { ...bare, intersystem: [{ id: "I1", at: "D1", termination: "apart" }] };
+const tied: Installation = { ...bare, intersystem: [{ id: "I1", at: "D1", termination: "apart" }] };
 const stranger = { conductor: "jumper of nothing", size: "4 AWG", material: "copper" } as const;
 const whole = installed(bare, jumper, {});
 
 describe("a check ends by its verdicts", () => {
-  it.each<readonly [verdict: CheckVerdict, code: number, drawn: Drawing]>([
+  it.each<readonly [verdict: CheckVerdict, code: number, drawn: Installation]>([
     ["sufficient-on-unconfirmed-values", 0, whole],
     ["larger-than-needed", 0, installed(bare, jumper, { size: "500 kcmil" })],
     ["short", 1, installed(bare, jumper, { size: "14 AWG" })],
@@ -50,7 +50,7 @@ describe("a check ends by its verdicts", () => {
     ["not-in-schedule", 1, { ...whole, installed: [...(whole.installed ?? []), stranger] }],
   ])("%s", async (verdict, code, drawn) => {
     const input = JSON.stringify(drawn);
-    const verdicts = checkInstalled(input).conductors.map((one) => one.verdict);
+    const verdicts = checkOf(readInstallation(input)).conductors.map((one) => one.verdict);
     const beside = ["sufficient", "sufficient-on-unconfirmed-values"];
     const [only = beside[1], ...more] = verdicts.filter((one) => !beside.includes(one));
     expect([only, more]).toEqual([verdict, []]);
@@ -142,7 +142,7 @@ describe("an option", () => {
     const apart = await runHere([...words, "--amendments", "--as", "csv"], { open });
     expect([apart.code, apart.errors]).toEqual([
       3,
-      expect.stringContaining("--amendments wants a value: a file"),
+      expect.stringContaining("--amendments requires a value: a file"),
     ]);
     const joined = await runHere([...words, "--amendments=--as"], { open });
     expect([joined.code, seen]).toEqual([2, ["--as"]]);

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { exitCodes } from "../../src/command/exit-codes.js";
 import { mostBytes } from "../../src/command/source.js";
-import { demo } from "../installation/drawings.js";
+import { demo } from "../installation/installations.js";
 import { runHere } from "./run-here.js";
 
-const shop = "docs/drawings/shop.json";
+const shop = "docs/installations/shop.json";
 const barn = JSON.stringify(demo("shop"));
 const error = (code: string): NodeJS.ErrnoException => Object.assign(new Error(`${code}: as told`), { code });
 const full = (where: "output" | "errors") => (to: string) => (to === where ? error("ENOSPC") : undefined);
@@ -74,9 +74,9 @@ describe("an output that fails", () => {
 });
 
 describe("a source that cannot be read", () => {
-  const tooMuch = `is refused: more than ${mostBytes} bytes are no drawing; several go through bondmil stream.`;
+  const tooMuch = `is refused: more than ${mostBytes} bytes are no installation; several go through bondmil stream.`;
 
-  it("is read no further than a drawing can be long", async () => {
+  it("is read no further than an installation can be long", async () => {
     let taken = 0;
     let ended = false;
     async function* long(): AsyncGenerator<Uint8Array> {

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
-import { commandPage } from "../../docs/command-page.js";
+import { commandPage } from "../../docs/pages/command.js";
 import { subcommands } from "../../src/command/subcommands.js";
 import { root } from "./run-here.js";
 

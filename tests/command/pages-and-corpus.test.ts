@@ -1,18 +1,18 @@
 import {
-  checkAsHtml,
-  checkInstalled,
-  compareDrawing,
-  comparisonAsHtml,
-  pictureAsSvg,
-  pictureOf,
-  reportAsHtml,
-  reportAsMarkdown,
+  checkDocument,
+  checkOf,
+  compareInstallation,
+  comparisonDocument,
+  drawingAsSvg,
+  drawingOf,
+  render,
+  reportDocument,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { demo } from "../installation/drawings.js";
+import { demo } from "../installation/installations.js";
 import { runHere } from "./run-here.js";
 
-const shop = "docs/drawings/shop.json";
+const shop = "docs/installations/shop.json";
 const asked = async (...words: readonly string[]) => {
   const { code, output, errors } = await runHere(words);
   expect(errors).toBe("");
@@ -20,12 +20,14 @@ const asked = async (...words: readonly string[]) => {
 };
 
 describe("bondmil report", () => {
-  it("writes HTML unless told, Markdown, and the drawing alone", async () => {
-    const html = reportAsHtml(demo("shop"));
+  it("writes HTML by default, Markdown, and the drawing alone", async () => {
+    const html = render(reportDocument(demo("shop")), { as: "html" });
     expect(await asked("report", shop)).toEqual({ code: 0, output: html });
     expect(await asked("report", shop, "--as", "html")).toEqual({ code: 0, output: html });
-    expect((await asked("report", shop, "--as", "markdown")).output).toBe(reportAsMarkdown(demo("shop")));
-    expect((await asked("report", shop, "--as", "svg")).output).toBe(pictureAsSvg(pictureOf(demo("shop"))));
+    expect((await asked("report", shop, "--as", "markdown")).output).toBe(
+      render(reportDocument(demo("shop")), { as: "markdown" }),
+    );
+    expect((await asked("report", shop, "--as", "svg")).output).toBe(drawingAsSvg(drawingOf(demo("shop"))));
   });
 
   it("knows no format of rows", async () => {
@@ -37,25 +39,29 @@ describe("bondmil report", () => {
 
 describe("pages of the other subcommands", () => {
   it("are HTML files that load nothing", async () => {
-    const drawing = demo("shop");
-    expect((await asked("schedule", shop, "--as", "html")).output).toBe(reportAsHtml(drawing));
+    const installation = demo("shop");
+    expect((await asked("schedule", shop, "--as", "html")).output).toBe(
+      render(reportDocument(installation), { as: "html" }),
+    );
     const check = await asked("check", shop, "--as", "html");
-    expect(check.output).toBe(checkAsHtml(checkInstalled(drawing)));
+    expect(check.output).toBe(render(checkDocument(checkOf(installation)), { as: "html" }));
     const by = { by: "edition", years: ["2017", "2020"] } as const;
     const comparison = await asked("compare", shop, "--years", "2017,2020", "--as", "html");
-    expect(comparison.output).toBe(comparisonAsHtml(compareDrawing({ ...by, drawing })));
+    expect(comparison.output).toBe(
+      render(comparisonDocument(compareInstallation({ ...by, installation })), { as: "html" }),
+    );
     for (const { output } of [check, comparison]) {
       expect(output).toMatch(/^<!doctype html>\n.*<table>.*<\/html>\n$/s);
       expect(output).not.toMatch(/src=|<script|<link|https?:/);
     }
   });
 
-  it("escape what a drawing names", () => {
+  it("escape what an installation names", () => {
     const title = '<script>alert("x")</script>';
-    const drawing = { ...demo("shop"), title };
+    const installation = { ...demo("shop"), title };
     for (const page of [
-      checkAsHtml(checkInstalled(drawing)),
-      comparisonAsHtml(compareDrawing({ by: "reading", drawing })),
+      render(checkDocument(checkOf(installation)), { as: "html" }),
+      render(comparisonDocument(compareInstallation({ by: "reading", installation })), { as: "html" }),
     ]) {
       expect(page).not.toContain("<script>");
       expect(page).toContain("&lt;script&gt;");
@@ -76,7 +82,7 @@ describe("bondmil corpus", () => {
       [["--source", "nowhere"], "no published check is left"],
       [["--role", "roof"], "one of main-bonding-jumper"],
       [["--standing", "believed"], "one of cited"],
-      [["drawing.json"], "takes no path"],
+      [["installation.json"], "takes no path"],
     ] as const) {
       const { code, errors } = await runHere(["corpus", ...words]);
       expect([code, errors]).toEqual([3, expect.stringContaining(told)]);

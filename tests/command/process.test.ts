@@ -2,14 +2,14 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { buildSchedule, reportAsHtml } from "bondmil";
+import { render, reportDocument, scheduleOf } from "bondmil";
 import { afterAll, describe, expect, it } from "vitest";
 import { mostBytes } from "../../src/command/source.js";
-import { demo } from "../installation/drawings.js";
+import { demo } from "../installation/installations.js";
 import { need } from "../needs.js";
 import { root } from "./run-here.js";
 
-const shop = "docs/drawings/shop.json";
+const shop = "docs/installations/shop.json";
 const barn = JSON.stringify(demo("shop"));
 const folder = mkdtempSync(join(tmpdir(), "bondmil-files-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -44,7 +44,7 @@ describe("an output of the process that fails", () => {
   });
 
   it("is noticed where a file takes a part only", () => {
-    const whole = reportAsHtml(demo("shop"));
+    const whole = render(reportDocument(demo("shop")), { as: "html" });
     const cut = inShell(`ulimit -f 8; bondmil report ${shop} > "$folder/cut.html"`);
     expect(cut).toEqual({ code: 6, output: "", errors: expect.stringContaining("is not all: EFBIG") });
     const written = readFileSync(join(folder, "cut.html"), "utf8");
@@ -60,12 +60,12 @@ describe("an output of the process that fails", () => {
     );
     expect([code, output.trim()]).toEqual([0, "30"]);
     const slow = inShell(`bondmil schedule "${shop}" --as json | (sleep 1; cat)`);
-    expect(JSON.parse(slow.output)).toEqual(buildSchedule(demo("shop")));
+    expect(JSON.parse(slow.output)).toEqual(scheduleOf(demo("shop")));
   });
 });
 
 describe("a source of the process that has no end, or is none", () => {
-  const tooMuch = `is refused: more than ${mostBytes} bytes are no drawing; several go through bondmil stream.`;
+  const tooMuch = `is refused: more than ${mostBytes} bytes are no installation; several go through bondmil stream.`;
 
   it("is a directory, a device without end, a pipe without end or a file of three gigabytes", () => {
     writeFileSync(join(folder, "large"), "");

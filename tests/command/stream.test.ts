@@ -3,18 +3,19 @@ import { once } from "node:events";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { buildSchedule, checkInstalled, type Issue, type Schedule, scheduleRows } from "bondmil";
+import { checkOf, type Issue, readInstallation, type Schedule, scheduleDocument, scheduleOf } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { linesOf } from "../../src/command/lines.js";
 import { mostBytes } from "../../src/command/source.js";
 import { answerLines } from "../../src/command/stream.js";
-import { demo, drawing, service } from "../installation/drawings.js";
+import { demo, installation, service } from "../installation/installations.js";
 import { answers, need } from "../needs.js";
 import { root, runHere } from "./run-here.js";
 
-const barn = JSON.stringify(drawing({ services: [service()] }));
-const titled = (title: string): string => JSON.stringify({ ...drawing({ services: [service()] }), title });
+const barn = JSON.stringify(installation({ services: [service()] }));
+const titled = (title: string): string =>
+  JSON.stringify({ ...installation({ services: [service()] }), title });
 
 interface Answered {
   readonly line: number;
@@ -85,7 +86,7 @@ describe("bondmil stream", () => {
       "missing",
       undefined,
     ]);
-    expect(answers[0]?.schedule).toEqual(buildSchedule(barn));
+    expect(answers[0]?.schedule).toEqual(scheduleOf(readInstallation(barn)));
     expect(answers[4]?.schedule?.title).toBe("last");
     expect((await runHere(["stream", "--strict"], { input })).code).toBe(2);
     expect((await runHere(["stream", "--strict"], { input: barn })).code).toBe(0);
@@ -95,9 +96,12 @@ describe("bondmil stream", () => {
   it("gives rows or the check, and counts from another line", async () => {
     const input = JSON.stringify(demo("shop"));
     const rows = await runHere(["stream", "--give", "rows", "--first-line", "1001"], { input });
-    expect(JSON.parse(rows.output)).toEqual({ line: 1001, rows: scheduleRows(buildSchedule(input)) });
+    expect(JSON.parse(rows.output)).toEqual({
+      line: 1001,
+      rows: scheduleDocument(scheduleOf(readInstallation(input))).rows,
+    });
     const check = await runHere(["stream", "--give", "check"], { input });
-    expect(JSON.parse(check.output)).toEqual({ line: 1, check: checkInstalled(input) });
+    expect(JSON.parse(check.output)).toEqual({ line: 1, check: checkOf(readInstallation(input)) });
   });
 
   it("refuses bytes that are no text, and lines without end", async () => {

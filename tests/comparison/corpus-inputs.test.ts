@@ -1,91 +1,44 @@
 import {
-  type CodedInput,
-  compareEditions,
-  compareReadings,
-  type EditionComparison,
+  type AnyRole,
+  compare,
+  comparisonDocument,
   editionYears,
-  type Role,
+  type Input,
+  render,
+  roleIds,
   roles,
-  type SizingResult,
-  sizeCommonConductorOfDerivedSystems,
-  sizeElectrodeBondingJumper,
-  sizeElectrodeRacewayBondingJumper,
-  sizeEquipmentBondingJumper,
-  sizeEquipmentGroundingConductor,
-  sizeGroundedConductor,
-  sizeGroundingElectrodeConductor,
-  sizeImpedanceBondingJumper,
-  sizeImpedanceGroundingConductor,
-  sizeIntersystemBondingConductor,
-  sizeMainBondingJumper,
-  sizeOtherPipingBondingJumper,
-  sizeStructuralMetalBondingJumper,
-  sizeSupplySideBondingJumper,
-  sizeSystemBondingJumper,
-  sizeWaterPipingBondingJumper,
-  writeEditions,
+  size,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import type { CheckInput, CommonDerivedCheckInput } from "../../corpus/runner/check-input.js";
-import { entriesOf } from "../../corpus/runner/model.js";
-import { readDocuments } from "../../corpus/runner/read.js";
-import { validate } from "../../corpus/runner/validate.js";
-
-type AnySize = (input: CodedInput) => SizingResult;
-
-const sizing: Readonly<Record<Role, unknown>> = {
-  "main-bonding-jumper": sizeMainBondingJumper,
-  "system-bonding-jumper": sizeSystemBondingJumper,
-  "supply-side-bonding-jumper": sizeSupplySideBondingJumper,
-  "grounded-conductor": sizeGroundedConductor,
-  "impedance-grounding-conductor": sizeImpedanceGroundingConductor,
-  "impedance-bonding-jumper": sizeImpedanceBondingJumper,
-  "equipment-grounding-conductor": sizeEquipmentGroundingConductor,
-  "equipment-bonding-jumper": sizeEquipmentBondingJumper,
-  "water-piping-bonding-jumper": sizeWaterPipingBondingJumper,
-  "other-piping-bonding-jumper": sizeOtherPipingBondingJumper,
-  "structural-metal-bonding-jumper": sizeStructuralMetalBondingJumper,
-  "grounding-electrode-conductor": sizeGroundingElectrodeConductor,
-  "electrode-bonding-jumper": sizeElectrodeBondingJumper,
-  "electrode-raceway-bonding-jumper": sizeElectrodeRacewayBondingJumper,
-  "intersystem-bonding-conductor": sizeIntersystemBondingConductor,
-};
-
-/** The corpus writes the common conductor of derived systems as an electrode conductor without a supply. */
-function functionFor(role: Role, input: CheckInput): { readonly size: AnySize; readonly input: object } {
-  const { part, of, ...rest } = input as CommonDerivedCheckInput;
-  return part === "common" && of === "separately-derived"
-    ? { size: sizeCommonConductorOfDerivedSystems as unknown as AnySize, input: rest }
-    : { size: sizing[role] as AnySize, input };
-}
+import { entriesOf } from "../../corpus/tools/runner/model.js";
+import { readDocuments } from "../../corpus/tools/runner/read.js";
+import { validate } from "../../corpus/tools/runner/validate.js";
+import { plainText } from "../../src/report/render/markdown.js";
+import { cautionWords } from "../../src/report/words/caution-words.js";
 
 const { corpus } = validate(readDocuments());
 const asked =
   corpus === null
     ? []
     : entriesOf(corpus).map(({ role, check }) => ({ role, id: check.id, input: check.input }));
-const compared = asked.map(({ role, id, input: given }) => {
-  const { size, input } = functionFor(role, given);
-  return {
-    role,
-    id,
-    size,
-    input,
-    editions: compareEditions({ size, input }) as EditionComparison<SizingResult>,
-  };
+const compared = asked.map(({ role: name, id, input: given }) => {
+  const role: AnyRole = roles[name];
+  const input = given as Omit<Input<AnyRole>, "code">;
+  return { role, id, input, editions: compare(role, { over: "editions", input }) };
 });
 
 describe("every input of the corpus, in all editions", () => {
   it("is there for every role", () => {
-    expect(new Set(compared.map(({ role }) => role))).toEqual(new Set(roles));
+    expect(new Set(compared.map(({ role }) => role.id))).toEqual(new Set(roleIds));
     expect(compared.length).toBeGreaterThan(250);
   });
 
   it("has the single results", () => {
-    for (const { size, input, editions } of compared) {
+    for (const { role, input, editions } of compared) {
       expect(editions.map(({ edition }) => edition)).toEqual(editionYears);
       for (const { edition, result } of editions) {
-        if (result !== undefined) expect(result).toStrictEqual(size({ ...input, code: { year: edition } }));
+        if (result !== undefined)
+          expect(result).toStrictEqual(size(role, { ...input, code: { year: edition } }));
       }
     }
   });
@@ -109,23 +62,26 @@ describe("every input of the corpus, in all editions", () => {
 
   it("can be written, with every change, every step and every caution", () => {
     for (const { id, editions } of compared) {
-      const text = writeEditions(editions, id);
+      const text = render(comparisonDocument(editions, { title: id }), { as: "markdown" });
       const bullets = text.split("\n## Each edition in full")[0]?.match(/^- /gm) ?? [];
       const changes = editions.slice(1).flatMap((one) => one.changes);
       expect(bullets).toHaveLength(changes.length);
       const steps = editions.flatMap(({ result }) => result?.steps ?? []);
       for (const { citation } of steps) expect(text).toContain(citation.section);
       for (const { code } of editions.flatMap(({ result }) => result?.cautions ?? []))
-        expect(text).toContain(`(${code})`);
+        expect(text).toContain(plainText(cautionWords[code]));
     }
   });
 
   it("has under every open reading what its result says that it would have", () => {
     let open = 0;
-    for (const { size, input, editions } of compared) {
+    for (const { role, input, editions } of compared) {
       for (const { edition, result } of editions) {
         if (result === undefined) continue;
-        const { otherwise } = compareReadings({ size, input: { ...input, code: { year: edition } } });
+        const { otherwise } = compare(role, {
+          over: "readings",
+          input: { ...input, code: { year: edition } },
+        });
         const said = result.readings.flatMap((one) =>
           one.otherwise.map((other) => [one.id, one.chosen, other.alternative, other.requiredArea]),
         );

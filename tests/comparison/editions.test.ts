@@ -1,25 +1,27 @@
 import {
   type Change,
-  type ComparedResult,
   cableTrayAsEquipmentGroundingConductor,
-  compareEditions,
+  compare,
   type EditionComparison,
   editionYears,
+  equipmentBondingJumper,
+  equipmentGroundingConductor,
+  groundingElectrodeConductor,
+  type Input,
   InputError,
-  type JumperInput,
+  intersystemBondingConductor,
+  mainBondingJumper,
+  type Sizing,
   type SizingResult,
-  sizeEquipmentBondingJumper,
-  sizeEquipmentGroundingConductor,
-  sizeGroundingElectrodeConductor,
-  sizeIntersystemBondingConductor,
-  sizeMainBondingJumper,
-  sizeStructuralMetalBondingJumper,
-  sizeSupplySideBondingJumper,
-  sizeSystemBondingJumper,
-  sizeWaterPipingBondingJumper,
+  size,
+  structuralMetalBondingJumper,
+  supplySideBondingJumper,
+  systemBondingJumper,
+  waterPipingBondingJumper,
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { ComparedResult } from "../../src/comparison/comparison.js";
 import { readings, request, year } from "../laws/arbitraries.js";
 
 const copper = { material: "copper" } as const;
@@ -41,36 +43,32 @@ function short(
 const rules = ["value", "policy", "reading"] as const;
 
 describe("comparing editions", () => {
-  const jumpers = fc.constantFrom(
-    sizeMainBondingJumper,
-    sizeSystemBondingJumper,
-    sizeSupplySideBondingJumper,
-  );
+  const jumpers = fc.constantFrom(mainBondingJumper, systemBondingJumper, supplySideBondingJumper);
   const asked = fc.record({
-    size: jumpers as fc.Arbitrary<(input: JumperInput) => SizingResult>,
+    role: jumpers as fc.Arbitrary<Sizing<Input<typeof mainBondingJumper>, SizingResult>>,
     input: request,
     chosen: fc.option(readings, { nil: undefined }),
-    years: fc.option(fc.array(year, { minLength: 1, maxLength: 9 }), { nil: undefined }),
+    editions: fc.option(fc.array(year, { minLength: 1, maxLength: 9 }), { nil: undefined }),
   });
   const compared = ({
-    size,
+    role,
     input,
     chosen,
-    years,
+    editions,
   }: typeof asked extends fc.Arbitrary<infer T> ? T : never) => {
     const code = chosen === undefined ? {} : { readings: chosen };
-    return compareEditions({ size, input: { ...input, code }, ...(years && { years }) });
+    return compare(role, { over: "editions", input: { ...input, code }, ...(editions && { editions }) });
   };
 
   it("gives exactly the single results, in the order that was asked for", () => {
     fc.assert(
       fc.property(asked, (one) => {
-        const { size, input, chosen, years = editionYears } = one;
+        const { role, input, chosen, editions = editionYears } = one;
         const comparison = compared(one);
-        expect(comparison.map(({ edition }) => edition)).toEqual(years);
+        expect(comparison.map(({ edition }) => edition)).toEqual(editions);
         for (const { edition, result } of comparison) {
           const code = { year: edition, ...(chosen && { readings: chosen }) };
-          expect(result).toStrictEqual(size({ ...input, code }));
+          expect(result).toStrictEqual(size(role, { ...input, code }));
         }
       }),
       { numRuns: 200 },
@@ -115,8 +113,11 @@ describe("comparing editions", () => {
     fc.assert(
       fc.property(asked, (one) => {
         const { edition } = compared(one)[0] ?? {};
-        const years = [edition ?? "2008", edition ?? "2008"] as const;
-        expect(compared({ ...one, years: [...years] })[1]).toMatchObject({ effect: "same", changes: [] });
+        const editions = [edition ?? "2008", edition ?? "2008"] as const;
+        expect(compared({ ...one, editions: [...editions] })[1]).toMatchObject({
+          effect: "same",
+          changes: [],
+        });
       }),
       { numRuns: 100 },
     );
@@ -127,8 +128,8 @@ describe("comparing editions", () => {
     const plain = ({ what, of, before, after }: Change) => [what, of, before, after];
     fc.assert(
       fc.property(asked, year, year, (one, a, b) => {
-        const forwards = compared({ ...one, years: [a, b] })[1]?.changes ?? [];
-        const backwards = compared({ ...one, years: [b, a] })[1]?.changes ?? [];
+        const forwards = compared({ ...one, editions: [a, b] })[1]?.changes ?? [];
+        const backwards = compared({ ...one, editions: [b, a] })[1]?.changes ?? [];
         const sorted = (list: readonly unknown[]) => list.map((item) => JSON.stringify(item)).sort();
         expect(sorted(backwards.map(turned))).toEqual(sorted(forwards.map(plain)));
       }),
@@ -139,8 +140,8 @@ describe("comparing editions", () => {
 
 describe("why editions differ", () => {
   it("another cell of a table is a value", () => {
-    const editions = compareEditions({
-      size: sizeEquipmentGroundingConductor,
+    const editions = compare(equipmentGroundingConductor, {
+      over: "editions",
       input: { circuits: [{ device: { amperes: 4000 } }], conductor: { material: "aluminum" } },
     });
     expect(short(editions, "2011", rules)).toEqual([["value", "rating-row", null, "800 kcmil", "750 kcmil"]]);
@@ -151,9 +152,9 @@ describe("why editions differ", () => {
   });
 
   it("another rule is a policy, and one in force on both sides that acts on one alone is not", () => {
-    const water = compareEditions({
-      size: sizeWaterPipingBondingJumper,
-      input: { of: "service", supply: copperSets(6, "500 kcmil"), jumper: copper },
+    const water = compare(waterPipingBondingJumper, {
+      over: "editions",
+      input: { system: "service", supply: copperSets(6, "500 kcmil"), conductor: copper },
     });
     expect(short(water, "2017", rules)).toEqual([
       ["policy", "row", "copper", "3/0 AWG", null],
@@ -164,13 +165,13 @@ describe("why editions differ", () => {
       ["policy", "governs", null, "one-eighth", "cap"],
       ["policy", "cap", "largest-size", null, 167800],
     ]);
-    const small = compareEditions({
-      size: sizeStructuralMetalBondingJumper,
-      input: { of: "service", supply: copperSets(1, "500 kcmil"), jumper: copper },
+    const small = compare(structuralMetalBondingJumper, {
+      over: "editions",
+      input: { system: "service", supply: copperSets(1, "500 kcmil"), conductor: copper },
     });
     for (const { edition } of small) expect(short(small, edition, rules)).toEqual([]);
-    const limited = compareEditions({
-      size: sizeEquipmentGroundingConductor,
+    const limited = compare(equipmentGroundingConductor, {
+      over: "editions",
       input: {
         circuits: [
           {
@@ -180,7 +181,7 @@ describe("why editions differ", () => {
         ],
         conductor: { material: "aluminum" },
       },
-      years: ["2008", "2011"],
+      editions: ["2008", "2011"],
     });
     expect(limited.map(({ result }) => result?.governs)).toEqual(["cap", "rating-row"]);
     expect(short(limited, "2011", rules)).toEqual([
@@ -190,19 +191,19 @@ describe("why editions differ", () => {
   });
 
   it("a rule that shows and changes nothing is told, without an effect", () => {
-    const jumper = compareEditions({
-      size: sizeMainBondingJumper,
-      input: { supply: copperSets(3, "600 kcmil"), jumper: copper },
-      years: ["2011", "2014"],
+    const jumper = compare(mainBondingJumper, {
+      over: "editions",
+      input: { supply: copperSets(3, "600 kcmil"), conductor: copper },
+      editions: ["2011", "2014"],
     });
     expect(jumper[1]?.effect).toBe("same");
     expect(short(jumper, "2014", rules)).toEqual([["policy", "floor", "last-row", "3/0 AWG", null]]);
   });
 
   it("what another alternative of an open text would undo is a reading", () => {
-    const jumper = compareEditions({
-      size: sizeMainBondingJumper,
-      input: { supply: copperSets(1, "10 AWG"), jumper: copper },
+    const jumper = compare(mainBondingJumper, {
+      over: "editions",
+      input: { supply: copperSets(1, "10 AWG"), conductor: copper },
     });
     expect(short(jumper, "2017", rules)).toEqual([
       ["reading", "governs", null, "row", "cap"],
@@ -217,12 +218,12 @@ describe("why editions differ", () => {
       chosen: "absent",
       alternative: "as-in-2017",
     });
-    const chosen = compareEditions({
-      size: sizeMainBondingJumper,
+    const chosen = compare(mainBondingJumper, {
+      over: "editions",
       input: {
         code: { readings: { "cap-in-2014": "as-in-2017" } },
         supply: copperSets(1, "10 AWG"),
-        jumper: copper,
+        conductor: copper,
       },
     });
     expect(short(chosen, "2017", ["value", "policy"])).toEqual([]);
@@ -230,23 +231,23 @@ describe("why editions differ", () => {
   });
 
   it("the same rule elsewhere is a place, told once for each step", () => {
-    const conductor = compareEditions({
-      size: sizeGroundingElectrodeConductor,
+    const conductor = compare(groundingElectrodeConductor, {
+      over: "editions",
       input: {
-        of: "service",
+        system: "service",
         supply: copperSets(1, "500 kcmil"),
         conductor: copper,
         electrodes: [{ kind: "metal-water-pipe" }],
       },
-      years: ["2020", "2023"],
+      editions: ["2020", "2023"],
     });
     expect(short(conductor, "2023", [...rules, "place", "name"])).toEqual([
       ["place", "rule", null, "250.24(D)", "250.24(E)"],
     ]);
-    const jumper = compareEditions({
-      size: sizeMainBondingJumper,
-      input: { supply: copperSets(1, "500 kcmil"), jumper: copper },
-      years: ["2011", "2014"],
+    const jumper = compare(mainBondingJumper, {
+      over: "editions",
+      input: { supply: copperSets(1, "500 kcmil"), conductor: copper },
+      editions: ["2011", "2014"],
     });
     expect(short(jumper, "2014", [...rules, "place"])).toEqual([
       ["place", "sum", null, "Table 250.66", "Table 250.102(C)(1)"],
@@ -255,9 +256,9 @@ describe("why editions differ", () => {
   });
 
   it("names and evidence are told apart", () => {
-    const jumper = compareEditions({
-      size: sizeSupplySideBondingJumper,
-      input: { supply: copperSets(1, "500 kcmil"), jumper: copper },
+    const jumper = compare(supplySideBondingJumper, {
+      over: "editions",
+      input: { supply: copperSets(1, "500 kcmil"), conductor: copper },
     });
     expect(short(jumper, "2011", ["name", "evidence"])).toEqual([
       [
@@ -272,8 +273,8 @@ describe("why editions differ", () => {
   });
 
   it("a limit by one conductor that became one by the set is explained by the reading that kept it", () => {
-    const jumper = compareEditions({
-      size: sizeEquipmentBondingJumper,
+    const jumper = compare(equipmentBondingJumper, {
+      over: "editions",
       input: {
         circuits: [
           {
@@ -281,15 +282,15 @@ describe("why editions differ", () => {
             conductors: { sets: [{ count: 2, size: "3 AWG", material: "copper" }] },
           },
         ],
-        jumper: copper,
+        conductor: copper,
       },
-      years: ["2008", "2011"],
+      editions: ["2008", "2011"],
     });
     expect(short(jumper, "2011", rules)[0]).toEqual(["reading", "cap", "circuit-conductors", 52620, 105240]);
   });
 
   it("an edition that refuses the input says why and stands in its place", () => {
-    const tie = compareEditions({ size: sizeIntersystemBondingConductor, input: { termination: "busbar" } });
+    const tie = compare(intersystemBondingConductor, { over: "editions", input: { termination: "busbar" } });
     expect(tie.map(({ effect, refused }) => [effect, refused?.map(({ code }) => code)])).toEqual([
       ["first", ["unknown-value"]],
       ["same", ["unknown-value"]],
@@ -306,9 +307,8 @@ describe("why editions differ", () => {
   });
 
   it("a conductor that is no longer required is another outcome, not a smaller one", () => {
-    const size = (input: { readonly code: JumperInput["code"] }): SizingResult =>
-      sizeIntersystemBondingConductor({ ...input, termination: "apart", communicationsUnlikely: true });
-    const tie = compareEditions({ size, input: {} });
+    const input = { termination: "apart", communicationsUnlikely: true } as const;
+    const tie = compare(intersystemBondingConductor, { over: "editions", input });
     const excused = tie.filter(({ effect }) => effect === "other-outcome");
     expect(excused.map(({ edition, result }) => [edition, result?.outcome.kind])).toEqual([
       ["2017", "not-required"],
@@ -319,8 +319,8 @@ describe("why editions differ", () => {
   });
 
   it("a cable tray is compared too", () => {
-    const tray = compareEditions({
-      size: cableTrayAsEquipmentGroundingConductor,
+    const tray = compare(cableTrayAsEquipmentGroundingConductor, {
+      over: "editions",
       input: { amperes: 800, metal: "aluminum" },
     });
     expect(tray.every(({ result }) => result?.outcome.kind === "permitted")).toBe(true);
@@ -340,41 +340,46 @@ describe("a request that is wrong", () => {
       throw error;
     }
   };
-  const input = { supply: copperSets(1, "500 kcmil"), jumper: copper };
+  const input = { supply: copperSets(1, "500 kcmil"), conductor: copper };
 
   it("is refused with everything that is wrong", () => {
-    const wrong = { size: "main", input: 7, years: ["2022", "2023"], more: 1 };
-    expect(issues(() => compareEditions(wrong as never))).toEqual([
+    const wrong = { over: "editions", input: 7, editions: ["2022", "2023"], more: 1 };
+    expect(issues(() => compare(mainBondingJumper, wrong as never))).toEqual([
       ["unknown-key", "more"],
-      ["wrong-type", "size"],
-      ["unknown-value", "years[0]"],
+      ["unknown-value", "editions[0]"],
       ["wrong-type", "input"],
     ]);
-    expect(issues(() => compareEditions({ size: sizeMainBondingJumper, input, years: [] }))).toEqual([
-      ["empty-list", "years"],
+    expect(issues(() => compare(mainBondingJumper, { over: "editions", input, editions: [] }))).toEqual([
+      ["empty-list", "editions"],
     ]);
-    expect(issues(() => compareEditions({ input } as never))).toEqual([["missing", "size"]]);
+    const request = { over: "editions", input } as const;
+    expect(issues(() => compare(undefined as never, request))).toEqual([["missing", "role"]]);
+    expect(issues(() => compare("main-bonding-jumper" as never, request))).toEqual([["wrong-type", "role"]]);
+    expect(issues(() => compare(mainBondingJumper, { input } as never))).toEqual([["missing", "over"]]);
     const code = { yaer: "2020" };
     expect(
-      issues(() => compareEditions({ size: sizeMainBondingJumper, input: { ...input, code } as never })),
+      issues(() => compare(mainBondingJumper, { over: "editions", input: { ...input, code } as never })),
     ).toEqual([["unknown-key", "input.code.yaer"]]);
   });
 
-  it("and a fault in the function itself is passed on", () => {
-    const broken = (_: JumperInput): SizingResult => {
-      throw new RangeError("broken");
+  it("and a fault in the role itself is passed on", () => {
+    const broken: typeof mainBondingJumper = {
+      ...mainBondingJumper,
+      decide: () => {
+        throw new RangeError("broken");
+      },
     };
-    expect(() => compareEditions({ size: broken, input })).toThrow(RangeError);
+    expect(() => compare(broken, { over: "editions", input })).toThrow(RangeError);
   });
 
   it("does not compile", () => {
     const supply = copperSets(1, "500 kcmil");
-    // @ts-expect-error The jumper is missing.
-    const missing = () => compareEditions({ size: sizeMainBondingJumper, input: { supply } });
-    const occupancy = { of: "occupancy", supply, jumper: copper } as const;
+    // @ts-expect-error The conductor is missing.
+    const missing = () => compare(mainBondingJumper, { over: "editions", input: { supply } });
+    const occupancy = { system: "occupancy", supply, conductor: copper } as const;
     // @ts-expect-error Piping of one occupancy goes by a device.
-    const other = () => compareEditions({ size: sizeWaterPipingBondingJumper, input: occupancy });
-    expect(missing()[0]?.refused?.map(({ path }) => path)).toEqual(["jumper"]);
+    const other = () => compare(waterPipingBondingJumper, { over: "editions", input: occupancy });
+    expect(missing()[0]?.refused?.map(({ path }) => path)).toEqual(["conductor"]);
     expect(other()[0]?.refused?.map(({ path }) => path)).toEqual(["supply", "deviceAmperes"]);
   });
 });

@@ -1,38 +1,41 @@
 import {
   type Amendment,
   cableTrayAsEquipmentGroundingConductor,
-  compareReadings,
+  compare,
+  type Input,
   InputError,
-  type JumperInput,
-  sizeMainBondingJumper,
-  sizeSupplySideBondingJumper,
-  sizeSystemBondingJumper,
+  mainBondingJumper,
+  type Sizing,
+  type SizingResult,
+  size,
+  supplySideBondingJumper,
+  systemBondingJumper,
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readings, request } from "../laws/arbitraries.js";
 
-const small: JumperInput = {
+const small: Input<typeof mainBondingJumper> = {
   code: { year: "2020" },
   supply: { sets: [{ count: 1, size: "10 AWG", material: "copper" }] },
-  jumper: { material: "copper" },
+  conductor: { material: "copper" },
 };
 
 describe("comparing readings", () => {
   it("puts the whole results side by side, one reading changed at a time", () => {
-    const jumpers = fc.constantFrom(
-      sizeMainBondingJumper,
-      sizeSystemBondingJumper,
-      sizeSupplySideBondingJumper,
+    const jumpers = fc.constantFrom<Sizing<Input<typeof mainBondingJumper>, SizingResult>>(
+      mainBondingJumper,
+      systemBondingJumper,
+      supplySideBondingJumper,
     );
     fc.assert(
-      fc.property(jumpers, request, readings, (size, input, chosen) => {
+      fc.property(jumpers, request, readings, (role, input, chosen) => {
         const code = { ...input.code, readings: chosen };
-        const comparison = compareReadings({ size, input: { ...input, code } });
-        expect(comparison.result).toStrictEqual(size({ ...input, code }));
+        const comparison = compare(role, { over: "readings", input: { ...input, code } });
+        expect(comparison.result).toStrictEqual(size(role, { ...input, code }));
         for (const { reading, alternative, result, effect } of comparison.otherwise) {
           const other = { ...code, readings: { ...chosen, [reading]: alternative } };
-          expect(result).toStrictEqual(size({ ...input, code: other }));
+          expect(result).toStrictEqual(size(role, { ...input, code: other }));
           expect(effect === "same").toBe(result.requiredArea === comparison.result.requiredArea);
         }
         expect(JSON.parse(JSON.stringify(comparison))).toStrictEqual(comparison);
@@ -42,7 +45,7 @@ describe("comparing readings", () => {
   });
 
   it("tells what a reading changes", () => {
-    const { edition, otherwise } = compareReadings({ size: sizeMainBondingJumper, input: small });
+    const { edition, otherwise } = compare(mainBondingJumper, { over: "readings", input: small });
     expect(edition).toBe("2020");
     expect(otherwise).toMatchObject([
       { reading: "cap-on-small-supplies", chosen: "every-supply", effect: "larger" },
@@ -58,7 +61,7 @@ describe("comparing readings", () => {
 
   it("goes both ways", () => {
     const code = { year: "2020", readings: { "cap-on-small-supplies": "large-supplies-only" } } as const;
-    const { otherwise } = compareReadings({ size: sizeMainBondingJumper, input: { ...small, code } });
+    const { otherwise } = compare(mainBondingJumper, { over: "readings", input: { ...small, code } });
     expect(otherwise.map(({ alternative, effect }) => [alternative, effect])).toEqual([
       ["every-supply", "smaller"],
     ]);
@@ -72,12 +75,12 @@ describe("comparing readings", () => {
       citation: { jurisdiction: "Example County", section: "12-3" },
     };
     const code = { year: "2020", amendments: [amendment] } as const;
-    const { result, otherwise } = compareReadings({ size: sizeMainBondingJumper, input: { ...small, code } });
+    const { result, otherwise } = compare(mainBondingJumper, { over: "readings", input: { ...small, code } });
     expect(result.requiredArea).toBe(16510);
     expect(otherwise).toEqual([]);
   });
 
-  it("says what an alternative asks for with the amendments of the code", () => {
+  it("says what an alternative requires with the amendments of the code", () => {
     const floor: Amendment = {
       kind: "floor",
       role: "main-bonding-jumper",
@@ -85,27 +88,27 @@ describe("comparing readings", () => {
       citation: { jurisdiction: "Example County", section: "12-4" },
     };
     const code = { year: "2020", amendments: [floor] } as const;
-    const { result, otherwise } = compareReadings({ size: sizeMainBondingJumper, input: { ...small, code } });
+    const { result, otherwise } = compare(mainBondingJumper, { over: "readings", input: { ...small, code } });
     expect(result).toMatchObject({ requiredArea: 16510, readings: [] });
     expect(otherwise).toEqual([]);
   });
 
   it("has nothing beside the result where no reading has a say", () => {
-    const large = compareReadings({
-      size: sizeMainBondingJumper,
+    const large = compare(mainBondingJumper, {
+      over: "readings",
       input: { ...small, supply: { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] } },
     });
     expect(large.otherwise).toEqual([]);
-    const tray = compareReadings({
-      size: cableTrayAsEquipmentGroundingConductor,
+    const tray = compare(cableTrayAsEquipmentGroundingConductor, {
+      over: "readings",
       input: { code: { year: "2020" }, amperes: 100, metal: "steel" },
     });
     expect(tray.otherwise).toEqual([]);
   });
 
-  it("refuses what the function refuses", () => {
+  it("refuses what the role refuses", () => {
     const bad = { ...small, code: { year: "2019" } } as never;
-    expect(() => compareReadings({ size: sizeMainBondingJumper, input: bad })).toThrow(InputError);
-    expect(() => compareReadings({ input: small } as never)).toThrow(InputError);
+    expect(() => compare(mainBondingJumper, { over: "readings", input: bad })).toThrow(InputError);
+    expect(() => compare(undefined as never, { over: "readings", input: small })).toThrow(InputError);
   });
 });

@@ -1,14 +1,13 @@
 import {
   areaOf,
   editionYears,
+  equipmentGroundingConductor,
   InputError,
-  type SupplySweepRequest,
-  sizeEquipmentGroundingConductor,
-  sizeMainBondingJumper,
-  sizeOtherPipingBondingJumper,
+  mainBondingJumper,
+  otherPipingBondingJumper,
+  size,
   standardSizes,
-  sweepRating,
-  sweepSupplyArea,
+  sweep,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -23,11 +22,7 @@ function issues(action: () => unknown): readonly (readonly string[])[] {
 }
 
 describe("a sweep over supplies", () => {
-  const whole = sweepSupplyArea({
-    size: sizeMainBondingJumper,
-    material: "aluminum",
-    jumperMaterial: "copper",
-  });
+  const whole = sweep(mainBondingJumper, { supplyMaterial: "aluminum", material: "copper" });
 
   it("walks every size, 1 to 20 sets and every edition, in this order", () => {
     expect(whole).toHaveLength(standardSizes.length * 20 * editionYears.length);
@@ -41,10 +36,10 @@ describe("a sweep over supplies", () => {
 
   it("has in each row what the function says", () => {
     for (const row of whole.filter((_, place) => place % 37 === 0)) {
-      const result = sizeMainBondingJumper({
+      const result = size(mainBondingJumper, {
         code: { year: row.edition },
         supply: { sets: [{ count: row.sets, size: row.supplySize, material: "aluminum" }] },
-        jumper: { material: "copper" },
+        conductor: { material: "copper" },
       });
       const { outcome, requiredArea, governs, evidence } = result;
       expect(row).toMatchObject({ requiredArea, governs, evidence, outcome: outcome.kind, refused: null });
@@ -54,11 +49,10 @@ describe("a sweep over supplies", () => {
   });
 
   it("takes what is asked for, and names the place of what governs", () => {
-    const rows = sweepSupplyArea({
-      size: sizeMainBondingJumper,
-      years: ["2023", "2011"],
+    const rows = sweep(mainBondingJumper, {
+      editions: ["2023", "2011"],
+      supplyMaterial: "copper",
       material: "copper",
-      jumperMaterial: "copper",
       sizes: ["600 kcmil", "2000 kcmil"],
       counts: [3, 9],
     });
@@ -78,22 +72,22 @@ describe("a sweep over supplies", () => {
   });
 
   it("refuses a wrong request with everything that is wrong", () => {
-    const wrong = { size: 1, material: "iron", sizes: ["4"], counts: [0], years: ["2024"], jumper: "copper" };
-    expect(issues(() => sweepSupplyArea(wrong as unknown as SupplySweepRequest))).toEqual([
-      ["unknown-key", "jumper"],
-      ["wrong-type", "size"],
-      ["unknown-value", "years[0]"],
-      ["unknown-value", "material"],
-      ["missing", "jumperMaterial"],
+    const wrong = { supplyMaterial: "iron", sizes: ["4"], counts: [0], editions: ["2024"], years: ["2023"] };
+    expect(issues(() => sweep(mainBondingJumper, wrong as never))).toEqual([
+      ["unknown-key", "years"],
+      ["unknown-value", "editions[0]"],
+      ["unknown-value", "supplyMaterial"],
+      ["missing", "material"],
       ["unknown-size", "sizes[0]"],
       ["not-positive", "counts[0]"],
     ]);
+    expect(issues(() => sweep(1 as never, wrong as never))).toEqual([["wrong-type", "role"]]);
   });
 });
 
 describe("a sweep over devices", () => {
-  it("asks for the row ends of the tables unless told", () => {
-    const rows = sweepRating({ size: sizeEquipmentGroundingConductor, years: ["2017"], material: "copper" });
+  it("takes the last rating of every row by default", () => {
+    const rows = sweep(equipmentGroundingConductor, { editions: ["2017"], material: "copper" });
     expect(rows.map(({ amperes }) => amperes).slice(0, 4)).toEqual([15, 20, 60, 100]);
     expect(rows.at(-1)).toEqual({
       edition: "2017",
@@ -110,9 +104,8 @@ describe("a sweep over devices", () => {
   });
 
   it("says in a row what an edition refuses", () => {
-    const rows = sweepRating({
-      size: sizeEquipmentGroundingConductor,
-      years: ["2017"],
+    const rows = sweep(equipmentGroundingConductor, {
+      editions: ["2017"],
       material: "copper",
       ratings: [6001],
     });
@@ -132,24 +125,20 @@ describe("a sweep over devices", () => {
     ]);
   });
 
-  it("takes another function that goes by the device", () => {
-    const rows = sweepRating({
-      size: ({ code, circuits, conductor }) => {
-        const device = circuits[0]?.device;
-        const deviceAmperes = device !== undefined && "amperes" in device ? device.amperes : 0;
-        return sizeOtherPipingBondingJumper({ code, deviceAmperes, jumper: conductor });
-      },
-      years: ["2020"],
-      material: "copper",
-      ratings: [100],
-    });
+  it("takes another role that goes by the device", () => {
+    const rows = sweep(otherPipingBondingJumper, { editions: ["2020"], material: "copper", ratings: [100] });
     expect(rows.map(({ size }) => size)).toEqual(["8 AWG"]);
   });
 
   it("refuses a wrong request", () => {
-    expect(issues(() => sweepRating({ material: "copper", ratings: [0] } as never))).toEqual([
-      ["missing", "size"],
+    expect(issues(() => sweep(equipmentGroundingConductor, { ratings: [0] } as never))).toEqual([
+      ["missing", "material"],
       ["not-positive", "ratings[0]"],
     ]);
+    const bySupply = { material: "copper", supplyMaterial: "copper" } as never;
+    expect(issues(() => sweep(equipmentGroundingConductor, bySupply))).toEqual([
+      ["unknown-key", "supplyMaterial"],
+    ]);
+    expect(issues(() => sweep(undefined as never, bySupply))).toEqual([["missing", "role"]]);
   });
 });

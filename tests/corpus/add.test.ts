@@ -2,17 +2,17 @@ import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writ
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { roles } from "bondmil";
+import { roleIds } from "bondmil";
 import { afterAll, beforeEach, describe, expect, it } from "vitest";
-import { addCheck } from "../../corpus/addition/add-check.js";
-import { addToCorpus } from "../../corpus/addition/command.js";
-import { draftOf } from "../../corpus/addition/draft.js";
-import { skeletonOf } from "../../corpus/addition/skeleton.js";
-import { writeAll } from "../../corpus/addition/write-all.js";
-import type { CheckGroup } from "../../corpus/runner/model.js";
-import { readDocuments } from "../../corpus/runner/read.js";
-import { shapeFaults } from "../../corpus/runner/shape-faults.js";
-import { shapesOf } from "../../corpus/runner/validate.js";
+import { addCheck } from "../../corpus/tools/addition/add-check.js";
+import { addToCorpus } from "../../corpus/tools/addition/command.js";
+import { draftOf } from "../../corpus/tools/addition/draft.js";
+import { skeletonOf } from "../../corpus/tools/addition/skeleton.js";
+import { writeAll } from "../../corpus/tools/addition/write-all.js";
+import type { CheckGroup } from "../../corpus/tools/runner/model.js";
+import { readDocuments } from "../../corpus/tools/runner/read.js";
+import { shapeFaults } from "../../corpus/tools/runner/shape-faults.js";
+import { shapesOf } from "../../corpus/tools/runner/validate.js";
 import { check, disputed, documentsOf, fileOf } from "./fixtures.js";
 
 const root = join(import.meta.dirname, "../..");
@@ -31,8 +31,10 @@ const sources = Object.fromEntries(
     used.has(id),
   ),
 );
-for (const part of ["corpus/references", "tables/copies"]) mkdirSync(join(temp, part), { recursive: true });
-cpSync(join(root, "corpus/schema"), join(temp, "corpus/schema"), { recursive: true });
+for (const part of ["corpus/references", "tables/copies", "tables/evidence"])
+  mkdirSync(join(temp, part), { recursive: true });
+for (const part of ["corpus/schema", "tables/schema"])
+  cpSync(join(root, part), join(temp, part), { recursive: true });
 
 beforeEach(() => {
   for (const [index, name] of names.entries())
@@ -184,7 +186,7 @@ describe("a draft", () => {
   const documents = readDocuments(pathToFileURL(`${root}/`));
   const { isCheckFile, isSources } = shapesOf(documents);
 
-  it.each(roles)("of %s is refused until it is filled in", (role) => {
+  it.each(roleIds)("of %s is refused until it is filled in", (role) => {
     const { register, check: empty } = draftOf(
       { role, source: "invented", standing: "disputed" },
       documents,
@@ -206,7 +208,7 @@ describe("a draft", () => {
     const written = JSON.parse(readFileSync(draft, "utf8"));
     expect(written.register).toBeUndefined();
     expect(written.check.standing).toBe("cited");
-    expect(written.check.input.jumper).toEqual({ material: "copper|aluminum|copper-clad aluminum" });
+    expect(written.check.input.conductor).toEqual({ material: "copper|aluminum|copper-clad aluminum" });
     expect(run(...args)).toMatchObject({ exitCode: 1, said: expect.stringContaining("is there already") });
 
     const { input, locator, holds, stated, flags, expect: size } = one;
@@ -228,7 +230,7 @@ describe("a draft", () => {
     ["no source", [draft, "--role", "main-bonding-jumper"], "--source: expected"],
     [
       "an unknown standing",
-      [draft, "--role", roles[0], "--source", "y", "--standing", "z"],
+      [draft, "--role", roleIds[0], "--source", "y", "--standing", "z"],
       "--standing: expected",
     ],
     ["an unknown option", [draft, "--kind", "x"], "--kind"],

@@ -1,18 +1,20 @@
 import {
   type Code,
+  electrodeBondingJumper,
+  groundedConductor,
+  groundingElectrodeConductor,
+  type Input,
+  impedanceBondingJumper,
   type Material,
+  mainBondingJumper,
   type SizingResult,
   type Supply,
-  sizeElectrodeBondingJumper,
-  sizeGroundedConductor,
-  sizeGroundingElectrodeConductor,
-  sizeImpedanceBondingJumper,
-  sizeMainBondingJumper,
-  sizeStructuralMetalBondingJumper,
-  sizeSupplySideBondingJumper,
-  sizeSystemBondingJumper,
-  sizeWaterPipingBondingJumper,
+  size,
+  structuralMetalBondingJumper,
+  supplySideBondingJumper,
+  systemBondingJumper,
   type TemperatureColumn,
+  waterPipingBondingJumper,
 } from "bondmil";
 
 /** One conductor that goes by its supply, asked for under a policy. */
@@ -25,12 +27,14 @@ export interface Asked {
 
 type Ask = (asked: Asked) => SizingResult;
 
+type OfSupply = Extract<Input<typeof groundingElectrodeConductor>, { readonly supply: Supply }>;
+
 /** The question that is decided by a policy and nothing else, by the policy's name in `tables/policies.json`. */
 export const byPolicy: Readonly<Record<string, Ask>> = {
   "main-bonding-jumper": ({ code, supply, material, temperature }) =>
-    sizeMainBondingJumper({ code, supply, jumper: { material }, temperature }),
+    size(mainBondingJumper, { code, supply, conductor: { material }, temperature }),
   "system-bonding-jumper": ({ code, supply, material, temperature }) =>
-    sizeSystemBondingJumper({ code, supply, jumper: { material }, temperature }),
+    size(systemBondingJumper, { code, supply, conductor: { material }, temperature }),
   "supply-side-bonding-jumper": supplySide("service", "all"),
   "supply-side-bonding-jumper-raceway": supplySide("service", "raceway"),
   "supply-side-bonding-jumper-derived": supplySide("separately-derived", "all"),
@@ -39,19 +43,29 @@ export const byPolicy: Readonly<Record<string, Ask>> = {
   "grounded-conductor-raceway": grounded("service", "raceway"),
   "grounded-conductor-derived": grounded("separately-derived", "all"),
   "grounded-conductor-derived-raceway": grounded("separately-derived", "raceway"),
-  "grounding-electrode-conductor-service": electrode({ of: "service" }),
-  "grounding-electrode-conductor-derived": electrode({ of: "separately-derived" }),
-  "grounding-electrode-conductor-building": electrode({ of: "building" }),
-  "grounding-electrode-conductor-common": electrode({ of: "service", part: "common" }),
+  "grounding-electrode-conductor-service": electrode({ system: "service" }),
+  "grounding-electrode-conductor-derived": electrode({ system: "separately-derived" }),
+  "grounding-electrode-conductor-building": electrode({ system: "building" }),
+  "grounding-electrode-conductor-common": electrode({ system: "service", part: "common" }),
   "grounding-electrode-conductor-common-from-drop": electrode({
-    of: "service",
+    system: "service",
     part: "common",
     fromDrop: true,
   }),
   "electrode-bonding-jumper": ({ code, supply, material }) =>
-    sizeElectrodeBondingJumper({ code, supply, jumper: { material }, to: [{ kind: "metal-water-pipe" }] }),
+    size(electrodeBondingJumper, {
+      code,
+      supply,
+      conductor: { material },
+      electrodes: [{ kind: "metal-water-pipe" }],
+    }),
   "impedance-bonding-jumper": ({ code, supply, material }) =>
-    sizeImpedanceBondingJumper({ code, supply, jumper: { material }, electrodeConductorAt: "impedance" }),
+    size(impedanceBondingJumper, {
+      code,
+      supply,
+      conductor: { material },
+      electrodeConductorAt: "impedance",
+    }),
   "water-piping-service": waterPiping("service"),
   "water-piping-derived": waterPiping("separately-derived"),
   "water-piping-building": waterPiping("building"),
@@ -70,20 +84,18 @@ export const withTemperature: readonly string[] = [
 
 function supplySide(system: "service" | "separately-derived", scope: "all" | "raceway"): Ask {
   return ({ code, supply, material, temperature }) =>
-    sizeSupplySideBondingJumper({ code, supply, jumper: { material }, system, scope, temperature });
+    size(supplySideBondingJumper, { code, supply, conductor: { material }, system, scope, temperature });
 }
 
 function grounded(system: "service" | "separately-derived", scope: "all" | "raceway"): Ask {
   const more = system === "separately-derived" ? ({ jumperAt: "enclosure" } as const) : {};
   return ({ code, supply, material, temperature }) =>
-    sizeGroundedConductor({ code, supply, conductor: { material }, system, scope, temperature, ...more });
+    size(groundedConductor, { code, supply, conductor: { material }, system, scope, temperature, ...more });
 }
 
-function electrode(
-  more: Pick<Parameters<typeof sizeGroundingElectrodeConductor>[0], "of" | "part" | "fromDrop">,
-): Ask {
+function electrode(more: Pick<OfSupply, "system" | "part" | "fromDrop">): Ask {
   return ({ code, supply, material }) =>
-    sizeGroundingElectrodeConductor({
+    size(groundingElectrodeConductor, {
       code,
       supply,
       conductor: { material },
@@ -92,12 +104,12 @@ function electrode(
     });
 }
 
-function waterPiping(of: "service" | "separately-derived" | "building"): Ask {
+function waterPiping(system: "service" | "separately-derived" | "building"): Ask {
   return ({ code, supply, material }) =>
-    sizeWaterPipingBondingJumper({ code, of, supply, jumper: { material } });
+    size(waterPipingBondingJumper, { code, system, supply, conductor: { material } });
 }
 
-function structuralMetal(of: "service" | "separately-derived"): Ask {
+function structuralMetal(system: "service" | "separately-derived"): Ask {
   return ({ code, supply, material }) =>
-    sizeStructuralMetalBondingJumper({ code, of, supply, jumper: { material } });
+    size(structuralMetalBondingJumper, { code, system, supply, conductor: { material } });
 }

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { library } from "../../corpus/runner/library.js";
-import { writeMisses } from "../../corpus/runner/misses.js";
-import { type Corpus, entriesOf } from "../../corpus/runner/model.js";
-import { readDocuments } from "../../corpus/runner/read.js";
-import { runChecks } from "../../corpus/runner/run-checks.js";
-import { validate } from "../../corpus/runner/validate.js";
+import { library } from "../../corpus/tools/runner/library.js";
+import { writeMisses } from "../../corpus/tools/runner/misses.js";
+import { type Corpus, entriesOf } from "../../corpus/tools/runner/model.js";
+import { readDocuments } from "../../corpus/tools/runner/read.js";
+import { runChecks } from "../../corpus/tools/runner/run-checks.js";
+import { validate } from "../../corpus/tools/runner/validate.js";
 
 const { corpus, faults } = validate(readDocuments());
 const { files, sources }: Corpus = corpus ?? { files: [], sources: {} };

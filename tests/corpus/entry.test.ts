@@ -1,21 +1,21 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { roles, sizeIntersystemBondingConductor } from "bondmil";
+import { intersystemBondingConductor, roleIds, size } from "bondmil";
 import { checkFiles, corpusCases, type Implementation, judgeCase, mistakes, runCorpus } from "bondmil/corpus";
 import * as tables from "bondmil/tables";
 import { describe, expect, it } from "vitest";
-import { library } from "../../corpus/runner/library.js";
+import { library } from "../../corpus/tools/runner/library.js";
 
 const read = (path: string) => JSON.parse(readFileSync(new URL(`../../${path}`, import.meta.url), "utf8"));
 
 describe("bondmil/corpus", () => {
   it("holds the file of every role", () => {
-    expect(Object.keys(checkFiles)).toEqual(roles);
-    for (const role of roles) expect(checkFiles[role]).toEqual(read(`corpus/${role}.json`));
+    expect(Object.keys(checkFiles)).toEqual(roleIds);
+    for (const role of roleIds) expect(checkFiles[role]).toEqual(read(`corpus/${role}.json`));
   });
 
   it("puts every check under every edition to an implementation, here to this library", () => {
     const rows = runCorpus(library);
-    const holds = roles.flatMap((role) =>
+    const holds = roleIds.flatMap((role) =>
       checkFiles[role].groups.flatMap(({ checks }) => checks.flatMap((check) => check.holds)),
     );
     expect(rows).toHaveLength(holds.length);
@@ -37,7 +37,7 @@ describe("bondmil/corpus", () => {
     const rows = runCorpus(
       (question) => {
         if (question.role !== "intersystem-bonding-conductor") return null;
-        const { outcome } = sizeIntersystemBondingConductor({
+        const { outcome } = size(intersystemBondingConductor, {
           ...question.input,
           code: { year: question.edition },
         });
@@ -76,6 +76,16 @@ describe("bondmil/tables", () => {
     const id = name.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
     expect(exported[id]).toEqual(read(`tables/${name}.json`));
   });
+
+  it.each(readdirSync(new URL("../../tables/evidence", import.meta.url)))(
+    "holds the evidence of %s",
+    (name) => {
+      const id = name.replace(".json", "").replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+      expect((tables.evidence as Readonly<Record<string, unknown>>)[id]).toEqual(
+        read(`tables/evidence/${name}`),
+      );
+    },
+  );
 
   it("gives the rows in force, with the cells by column", () => {
     const { equipmentGrounding, rowsIn } = tables;

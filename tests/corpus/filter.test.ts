@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { Corpus } from "../../corpus/runner/model.js";
-import { readFilter } from "../../corpus/runner/read-filter.js";
+import type { Corpus } from "../../corpus/tools/runner/model.js";
+import { readFilter } from "../../corpus/tools/runner/read-filter.js";
 import { fileOf, source } from "./fixtures.js";
 
 const corpus = { files: [fileOf([])], sources: { handbook: source } } as unknown as Corpus;

@@ -1,7 +1,8 @@
-import type { Answer, Implementation } from "../../corpus/runner/answer.js";
-import type { Check, CheckFile, Entry, Source } from "../../corpus/runner/model.js";
-import { readDocuments } from "../../corpus/runner/read.js";
-import { type Documents, validate } from "../../corpus/runner/validate.js";
+import type { Answer, Implementation } from "../../corpus/tools/runner/answer.js";
+import type { Check, CheckFile, Entry } from "../../corpus/tools/runner/model.js";
+import { readDocuments } from "../../corpus/tools/runner/read.js";
+import { type Documents, validate } from "../../corpus/tools/runner/validate.js";
+import type { Source } from "../../tables/tools/source.js";
 
 /** A sound check; tests break it in one place. */
 export const check: Check<"main-bonding-jumper"> = {
@@ -11,7 +12,7 @@ export const check: Check<"main-bonding-jumper"> = {
   flags: ["basic-row"],
   input: {
     supply: { sets: [{ count: 1, size: "3/0 AWG", material: "copper" }] },
-    jumper: { material: "copper" },
+    conductor: { material: "copper" },
   },
   expect: { size: "4 AWG" },
   figures: { sum: 167800 },
@@ -44,7 +45,7 @@ export const source: Source = {
   seen: "whole",
 };
 
-const { checksSchema, sourcesSchema } = readDocuments();
+const { checksSchema, sourcesSchema, editionsSchema, inputsSchema } = readDocuments();
 
 /** A corpus of one file with these checks, and what is to be otherwise about it. */
 export function documentsOf(checks: readonly object[], otherwise: Partial<Documents> = {}): Documents {
@@ -53,6 +54,8 @@ export function documentsOf(checks: readonly object[], otherwise: Partial<Docume
     sources: { handbook: source },
     checksSchema,
     sourcesSchema,
+    editionsSchema,
+    inputsSchema,
     namedByTables: [],
     ...otherwise,
   };

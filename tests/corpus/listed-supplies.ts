@@ -1,9 +1,9 @@
 import { type Conductor, columnOf, correspondingSum, type Supply, sumOfLargest } from "bondmil";
 import fc from "fast-check";
-import type { PhaseOfSet } from "../../corpus/sql/database.js";
+import type { PhaseOfSet } from "../../corpus/tools/sql/database.js";
 import { ofColumn, supply, supplyOf } from "../laws/arbitraries.js";
 
-/** Its aluminum alone asks for 2 AWG copper; all of it, replaced by assumed copper conductors, for 4 AWG. A draw seldom meets this. */
+/** Its aluminum alone requires 2 AWG copper; all of it, replaced by assumed copper conductors, requires 4 AWG. A draw seldom meets this. */
 const lessWhenReplaced: Supply = {
   sets: [
     { count: 3, size: "1 AWG", material: "aluminum" },

@@ -1,18 +1,19 @@
 import { fileURLToPath } from "node:url";
-import { type EditionYear, sizeMainBondingJumper } from "bondmil";
+import { type EditionYear, type Input, mainBondingJumper, size } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { liveTables, writesOf } from "../../corpus/mutation/live-tables.js";
-import { type MutatedCell, mutateCells } from "../../corpus/mutation/mutate.js";
-import { sourcesOfCell } from "../../corpus/mutation/own-sources.js";
-import { oneSizeOff } from "../../corpus/mutation/steps.js";
-import { watched, withValue } from "../../corpus/mutation/watch.js";
-import { library } from "../../corpus/runner/library.js";
-import type { Check, Source, Sources } from "../../corpus/runner/model.js";
-import { cellsPage } from "../../docs/cells-page/page.js";
-import { fateOf, figuresOf } from "../../docs/cells-page/tally.js";
-import { cellsOf } from "../../tables/generator/cells.js";
-import type { CopiesFile } from "../../tables/generator/copies.js";
-import { readTable } from "../../tables/generator/read-tables.js";
+import { liveTables, writesOf } from "../../corpus/tools/mutation/live-tables.js";
+import { type MutatedCell, mutateCells } from "../../corpus/tools/mutation/mutate.js";
+import { sourcesOfCell } from "../../corpus/tools/mutation/own-sources.js";
+import { oneSizeOff } from "../../corpus/tools/mutation/steps.js";
+import { watched, withValue } from "../../corpus/tools/mutation/watch.js";
+import { library } from "../../corpus/tools/runner/library.js";
+import type { Check } from "../../corpus/tools/runner/model.js";
+import { cellsPage } from "../../docs/pages/cells/page.js";
+import { fateOf, figuresOf } from "../../docs/pages/cells/tally.js";
+import { cellsOf } from "../../tables/tools/generator/cells.js";
+import type { CopiesFile } from "../../tables/tools/generator/copies.js";
+import { readTable } from "../../tables/tools/generator/read-tables.js";
+import type { Source, Sources } from "../../tables/tools/source.js";
 import { check, disputed, source } from "./fixtures.js";
 
 const folder = fileURLToPath(new URL("../../tables/", import.meta.url));
@@ -106,8 +107,12 @@ describe("cells changed by one size", () => {
     const before = structuredClone(liveTables);
     mutated(check);
     expect(liveTables).toEqual(before);
-    const input = { code: { year: "2017" }, supply: check.input["supply"], jumper: { material: "copper" } };
-    expect(sizeMainBondingJumper(input as Parameters<typeof sizeMainBondingJumper>[0]).outcome).toEqual({
+    const input = {
+      code: { year: "2017" },
+      supply: check.input["supply"],
+      conductor: { material: "copper" },
+    };
+    expect(size(mainBondingJumper, input as Input<typeof mainBondingJumper>).outcome).toEqual({
       kind: "conductor",
       size: "4 AWG",
       quantity: 1,

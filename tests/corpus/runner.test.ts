@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { judge } from "../../corpus/runner/judge.js";
-import { library } from "../../corpus/runner/library.js";
-import { writeMisses } from "../../corpus/runner/misses.js";
-import type { Check, Sources } from "../../corpus/runner/model.js";
-import { type Row, runChecks } from "../../corpus/runner/run-checks.js";
-import { select } from "../../corpus/runner/select.js";
-import { writeSummary } from "../../corpus/runner/summary.js";
+import { judge } from "../../corpus/tools/runner/judge.js";
+import { library } from "../../corpus/tools/runner/library.js";
+import { writeMisses } from "../../corpus/tools/runner/misses.js";
+import type { Check } from "../../corpus/tools/runner/model.js";
+import { type Row, runChecks } from "../../corpus/tools/runner/run-checks.js";
+import { select } from "../../corpus/tools/runner/select.js";
+import { writeSummary } from "../../corpus/tools/runner/summary.js";
+import type { Sources } from "../../tables/tools/source.js";
 import {
   answering,
   check,
@@ -142,14 +143,14 @@ describe("a run", () => {
   it("holds the assumed conductors and the installed ones apart", () => {
     const input = {
       supply: { sets: [{ count: 3, size: "600 kcmil", material: "aluminum" }] },
-      jumper: { material: "copper" },
+      conductor: { material: "copper" },
     } as const;
     const figures = { sum: 1_800_000, assumedSum: 1_500_000, requiredArea: 187_500 };
     expect(verdicts({ ...check, input, figures, expect: { size: "4/0 AWG" } })).toEqual(["met"]);
   });
 
   it("meets a refusal that is expected, by its code", () => {
-    const input = { supply: { sets: [] }, jumper: { material: "copper" } } as const;
+    const input = { supply: { sets: [] }, conductor: { material: "copper" } } as const;
     const { figures: _, ...bare } = check;
     expect(verdicts({ ...bare, input, expect: { error: "empty-list" } })).toEqual(["met"]);
     expect(verdicts({ ...bare, input, expect: { error: "unknown-size" } })).toEqual(["missed"]);

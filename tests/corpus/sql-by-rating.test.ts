@@ -1,17 +1,18 @@
 import {
   cableTrayAsEquipmentGroundingConductor,
   type EditionYear,
+  equipmentBondingJumper,
+  equipmentGroundingConductor,
   type Material,
+  otherPipingBondingJumper,
   type SizingResult,
   type StandardSize,
-  sizeEquipmentBondingJumper,
-  sizeEquipmentGroundingConductor,
-  sizeOtherPipingBondingJumper,
-  sizeWaterPipingBondingJumper,
-  type TrayMetal,
+  size,
+  waterPipingBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { openDatabase, rowsOf } from "../../corpus/sql/database.js";
+import { openDatabase, rowsOf } from "../../corpus/tools/sql/database.js";
+import type { TrayMetal } from "../../src/edition/index.js";
 
 /** As for the rules by supply: the whole in `npm run proof`, every so manieth cell in `npm test`. */
 const everyNth = process.env["WHOLE_GRID"] === "true" ? 1 : 11;
@@ -32,12 +33,12 @@ interface Rated {
 const circuitsOf = ({ amperes, supply }: Rated) => [{ device: { amperes }, conductors: supply }];
 
 const withConductors: Readonly<
-  Record<string, { readonly from: string; readonly size: (asked: Rated) => SizingResult }>
+  Record<string, { readonly from: string; readonly ask: (asked: Rated) => SizingResult }>
 > = {
   "equipment-grounding-conductor": {
     from: "equipment where policy = 'equipment-grounding-conductor'",
-    size: (asked) =>
-      sizeEquipmentGroundingConductor({
+    ask: (asked) =>
+      size(equipmentGroundingConductor, {
         code: asked.code,
         circuits: circuitsOf(asked),
         conductor: { material: asked.material },
@@ -45,22 +46,22 @@ const withConductors: Readonly<
   },
   "equipment-bonding-jumper": {
     from: "equipment where policy = 'equipment-bonding-jumper'",
-    size: (asked) =>
-      sizeEquipmentBondingJumper({
+    ask: (asked) =>
+      size(equipmentBondingJumper, {
         code: asked.code,
         circuits: circuitsOf(asked),
-        jumper: { material: asked.material },
+        conductor: { material: asked.material },
       }),
   },
   "water piping of a building": {
     from: "building_piping",
-    size: ({ code, amperes, material, supply }) =>
-      sizeWaterPipingBondingJumper({
+    ask: ({ code, amperes, material, supply }) =>
+      size(waterPipingBondingJumper, {
         code,
-        of: "building",
+        system: "building",
         supply,
         deviceAmperes: amperes,
-        jumper: { material },
+        conductor: { material },
       }),
   },
 };
@@ -68,13 +69,18 @@ const withConductors: Readonly<
 /** What goes by the device alone. */
 const alone: Readonly<Record<string, (asked: Omit<Rated, "supply">) => SizingResult>> = {
   "other piping": ({ code, amperes, material }) =>
-    sizeOtherPipingBondingJumper({ code, deviceAmperes: amperes, jumper: { material } }),
+    size(otherPipingBondingJumper, { code, deviceAmperes: amperes, conductor: { material } }),
   "water piping of one occupancy": ({ code, amperes, material }) =>
-    sizeWaterPipingBondingJumper({ code, of: "occupancy", deviceAmperes: amperes, jumper: { material } }),
+    size(waterPipingBondingJumper, {
+      code,
+      system: "occupancy",
+      deviceAmperes: amperes,
+      conductor: { material },
+    }),
 };
 
 describe("the rules by rating, written again in SQL", () => {
-  it.each(Object.entries(withConductors))("agree on %s", (_, { from, size }) => {
+  it.each(Object.entries(withConductors))("agree on %s", (_, { from, ask }) => {
     const wrong: object[] = [];
     let place = 0;
     for (const row of rowsOf(
@@ -90,7 +96,7 @@ describe("the rules by rating, written again in SQL", () => {
         material,
         supply: { sets: [{ count, size: of, material: metal }] },
       };
-      const { requiredArea } = size(asked);
+      const { requiredArea } = ask(asked);
       if (requiredArea !== area)
         wrong.push({ input: JSON.stringify(asked), sql: area, library: requiredArea });
     }
@@ -98,12 +104,12 @@ describe("the rules by rating, written again in SQL", () => {
     expect(wrong.slice(0, 5)).toEqual([]);
   });
 
-  it.each(Object.entries(alone))("agree on %s, at every edge of a row", (_, size) => {
+  it.each(Object.entries(alone))("agree on %s, at every edge of a row", (_, ask) => {
     const rows = [...rowsOf(database, "select edition, amperes, metal, area from device")];
     const wrong = rows.flatMap((row) => {
       const [year, amperes, material, area] = row as unknown as AloneCell;
       const input = { code: { year }, amperes, material };
-      const { requiredArea } = size(input);
+      const { requiredArea } = ask(input);
       return requiredArea === area ? [] : [{ input, sql: area, library: requiredArea }];
     });
     expect(rows.length).toBeGreaterThan(500);
@@ -115,8 +121,8 @@ describe("the rules by rating, written again in SQL", () => {
     const wrong = rows.flatMap((row) => {
       const [year, amperes, metal, least] = row as unknown as TrayCell;
       const input = { code: { year }, amperes, metal };
-      const { outcome } = cableTrayAsEquipmentGroundingConductor(input);
-      const library = outcome.kind === "permitted" ? outcome.least.squareMillimetres : null;
+      const { outcome } = size(cableTrayAsEquipmentGroundingConductor, input);
+      const library = outcome.kind === "permitted" ? outcome.least.squareMillimeters : null;
       return library === least ? [] : [{ input, sql: least, library }];
     });
     expect(rows.filter((row) => row.at(-1) === null).length).toBeGreaterThan(0);

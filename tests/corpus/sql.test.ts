@@ -8,7 +8,7 @@ import {
   type TemperatureColumn,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { openDatabase, rowsOf } from "../../corpus/sql/database.js";
+import { openDatabase, rowsOf } from "../../corpus/tools/sql/database.js";
 import { byPolicy, withTemperature } from "./by-policy.js";
 import { listedSupplies, phasesOf } from "./listed-supplies.js";
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { roles } from "bondmil";
+import { roleIds } from "bondmil";
 import { sources } from "bondmil/corpus";
 import ts from "typescript";
 import { expect, it } from "vitest";
@@ -38,11 +38,11 @@ function typeErrors(documents: ReadonlyMap<string, string>): readonly string[] {
 }
 
 function checkFile(role: string, json: string): string {
-  return `import type { CheckFile } from "./runner/model.js";\nexport const file: CheckFile<"${role}"> = ${json};`;
+  return `import type { CheckFile } from "./tools/runner/model.js";\nexport const file: CheckFile<"${role}"> = ${json};`;
 }
 
 const documents = new Map(
-  roles.map((role) => [role, readFileSync(join(root, "corpus", `${role}.json`), "utf8")] as const),
+  roleIds.map((role) => [role, readFileSync(join(root, "corpus", `${role}.json`), "utf8")] as const),
 );
 
 const json = documents.get("intersystem-bonding-conductor") ?? "";
@@ -50,7 +50,7 @@ const sound = new Map([
   ...[...documents].map(([role, text]) => [role, checkFile(role, text)] as const),
   [
     "register",
-    `import type { Sources } from "./runner/model.js";\nexport const register: Sources = ${JSON.stringify(sources)};`,
+    `import type { Sources } from "../tables/tools/source.js";\nexport const register: Sources = ${JSON.stringify(sources)};`,
   ] as const,
 ]);
 const broken = new Map([

@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { deviceGrids } from "../../docs/atlas/devices.js";
-import { electrodeGrids } from "../../docs/atlas/electrodes.js";
-import { placeReadings } from "../../docs/atlas/places.js";
+import { deviceGrids } from "../../docs/pages/atlas/devices.js";
+import { electrodeGrids } from "../../docs/pages/atlas/electrodes.js";
+import { placeReadings } from "../../docs/pages/atlas/places.js";
 import {
   patchesSupplyPolicies,
   requiredAreas,
   supplyPolicies,
   supplyRows,
-} from "../../docs/atlas/supplies.js";
-import { merged, tallyOf } from "../../docs/atlas/tally.js";
+} from "../../docs/pages/atlas/supplies.js";
+import { merged, tallyOf } from "../../docs/pages/atlas/tally.js";
 import type { Readings } from "../../src/edition/index.js";
 import { readingFacts } from "../../src/edition/tables/readings.generated.js";
 

@@ -35,7 +35,7 @@ const modules: ReadonlyMap<string, unknown> = new Map<string, unknown>([
   ["bondmil/corpus", corpus],
   ["bondmil/tables", tables],
 ]);
-const faces = ["src/index.ts", "corpus/index.ts", "tables/index.ts"];
+const faces = ["src/index.ts", "corpus/tools/index.ts", "tables/tools/index.ts"];
 
 const sources = sourceFiles.map((path) => host.getSourceFile(path, ts.ScriptTarget.ES2022) ?? fail(path));
 const inComments = sources.flatMap(snippetsOfSource);

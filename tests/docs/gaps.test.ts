@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type CheckFile, entriesOf } from "../../corpus/runner/model.js";
-import { gapsSection } from "../../docs/coverage-page/gaps.js";
+import { type CheckFile, entriesOf } from "../../corpus/tools/runner/model.js";
+import { gapsSection } from "../../docs/pages/role-coverage/gaps.js";
 import { check, source as handbook } from "../corpus/fixtures.js";
 
 const five = ["page 1", "page 2", "page 3", "page 4", "page 5"];
@@ -25,30 +25,30 @@ function rowsOf(places: readonly Place[], copies: string | null = null, standing
   const corpus = { files: [file], sources };
   return gapsSection(entriesOf(corpus), corpus)
     .split("\n")
-    .filter((line) => line.startsWith("| main-bonding-jumper "));
+    .filter((line) => line.startsWith("| main bonding jumper "));
 }
 
 const places = five.map((locator, index) => ({ source: ["a", "b", "c"][index % 3] ?? "a", locator }));
 
 describe("what could not be filled", () => {
   it("leaves out a role with five places from three publishers", () => {
-    expect(rowsOf(places)).toEqual(["| main-bonding-jumper | 2008, 2011, 2014, 2020, 2023, 2026 | none |"]);
+    expect(rowsOf(places)).toEqual(["| main bonding jumper | 2008, 2011, 2014, 2020, 2023, 2026 | none |"]);
   });
 
   it("counts several checks from one place once", () => {
     expect(rowsOf([...places.slice(1), ...places.slice(1)])[0]).toBe(
-      "| main-bonding-jumper | 4 | 3 | places |",
+      "| main bonding jumper | 4 | 3 | places |",
     );
   });
 
   it("counts a copy as the source that it repeats", () => {
-    expect(rowsOf(places, "a")[0]).toBe("| main-bonding-jumper | 5 | 2 | publishers |");
+    expect(rowsOf(places, "a")[0]).toBe("| main bonding jumper | 5 | 2 | publishers |");
   });
 
   it("does not count what only follows from the text", () => {
     expect(rowsOf(places, null, "arithmetic")).toEqual([
-      "| main-bonding-jumper | 0 | 0 | places and publishers |",
-      "| main-bonding-jumper | 2008, 2011, 2014, 2020, 2023, 2026 | 2017 |",
+      "| main bonding jumper | 0 | 0 | places and publishers |",
+      "| main bonding jumper | 2008, 2011, 2014, 2020, 2023, 2026 | 2017 |",
     ]);
   });
 

@@ -1,11 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import type { Check, Corpus, Dispute, Source } from "../../corpus/runner/model.js";
-import { mistakes } from "../../corpus/runner/model.js";
-import { readDocuments } from "../../corpus/runner/read.js";
-import { mistakeSentences } from "../../docs/published-errors/mistake-sentences.js";
-import { publishedErrorsPage } from "../../docs/published-errors/page.js";
-import { directionOf, tallyOf } from "../../docs/published-errors/tally.js";
+import type { Check, Corpus, Dispute } from "../../corpus/tools/runner/model.js";
+import { mistakes } from "../../corpus/tools/runner/model.js";
+import { readDocuments } from "../../corpus/tools/runner/read.js";
+import { mistakeSentences } from "../../docs/pages/published-errors/mistake-sentences.js";
+import { publishedErrorsPage } from "../../docs/pages/published-errors/page.js";
+import { directionOf, tallyOf } from "../../docs/pages/published-errors/tally.js";
+import type { Source } from "../../tables/tools/source.js";
 import { check, disputed, fileOf, source } from "../corpus/fixtures.js";
 
 const says = mistakeSentences(readDocuments().checksSchema);
@@ -52,7 +53,7 @@ describe("the page of published errors", () => {
     expect(page).toContain("| share | 10 % |  |");
     expect(page).toContain("| handbook | 1 | 10 | 1 | 10 % | 1 |  |");
     expect(page).toContain("| 2017 | 10 | 1 | 10 % |");
-    expect(page).toContain("| main-bonding-jumper | 10 | 1 | 10 % |");
+    expect(page).toContain("| main bonding jumper | 10 | 1 | 10 % |");
     expect(publishedErrorsPage(corpusOf([wrong]), says)).toContain("| handbook | 1 | 1 | 1 |  | 1 |  |");
   });
 
@@ -65,7 +66,7 @@ describe("the page of published errors", () => {
     const url = "https://example.org/some-author";
     const named = publishedErrorsPage(corpusOf([wrong], { url, publisher: "Some Author" }), says);
     expect(named).toContain(
-      "| A handbook | page 1 | 2017 | main-bonding-jumper | 6 AWG | 4 AWG | Table 250.102(C)(1) | wrong-row | `wrong` |",
+      "| A handbook | page 1 | 2017 | main bonding jumper | 6 AWG | 4 AWG | Table 250.102(C)(1) | `wrong-row` | `wrong` |",
     );
     expect(named).not.toMatch(/author\b(?! are| is)/i);
   });

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
 describe("rectangular bars", () => {
-  it("meet the area, and one eighth narrower would not", () => {
+  it("meet the area, and 1/8 in narrower would not", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 5_000_000 }), (required) => {
         for (const { thickness, width, area } of rectangularBarsFor(required)) {

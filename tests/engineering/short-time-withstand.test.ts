@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import {
   areaOf,
   type ConductorSize,
-  explainShortTimeWithstand,
+  explain,
   InputError,
   type ShortTimeWithstand,
   type ShortTimeWithstandInput,
@@ -11,8 +11,8 @@ import {
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { checkWithstand } from "../../tables/generator/emit-withstand.js";
-import type { WithstandFile } from "../../tables/generator/model.js";
+import { checkWithstand } from "../../tables/tools/generator/emit-withstand.js";
+import type { WithstandFile } from "../../tables/tools/generator/withstand-file.js";
 
 const readJson = <T>(name: string): T =>
   JSON.parse(readFileSync(new URL(`../../tables/${name}.json`, import.meta.url), "utf8")) as T;
@@ -53,7 +53,7 @@ describe("the rule of thumb beside the formula", () => {
       amperes: 1000,
       capacity: 5_000_000,
       sameTemperatures: true,
-      standing: "one-practitioner-source",
+      restsOn: "one-practitioner-source",
       evidence: "single",
     });
   });
@@ -152,13 +152,13 @@ describe("a short-time withstand", () => {
       fault: { amperes: 12_000, seconds: 0.2 },
     });
     expect(aluminum.crossCheck).toBeNull();
-    expect(explainShortTimeWithstand(aluminum)).not.toContain("practitioner");
+    expect(explain(aluminum)).not.toContain("practitioner");
   });
 
   it("is told in sentences, the ratio never rounded up to 1", () => {
-    const told = explainShortTimeWithstand(result);
+    const told = explain(result);
     expect(told).toContain("41,740 cmil takes 4,883,200 A2s [Table 240.92(B)].");
-    expect(told).toContain("That needs 47,222 cmil [Table 240.92(B)].");
+    expect(told).toContain("That requires 47,222 cmil [Table 240.92(B)].");
     expect(told).toContain("from one practitioner source");
     expect(told).toContain("never permit a smaller one");
     const short = shortTimeWithstand({
@@ -166,7 +166,7 @@ describe("a short-time withstand", () => {
       temperatures: insulated,
       fault: { letThrough: result.capacity * 1.00001 },
     });
-    expect(explainShortTimeWithstand(short)).toContain("Does not withstand the fault: ratio 0.999.");
+    expect(explain(short)).toContain("Does not withstand the fault: ratio 0.999.");
   });
 });
 

@@ -1,14 +1,14 @@
 import * as bondmil from "bondmil";
 import * as corpus from "bondmil/corpus";
-import { type checkFiles, corpusCases, implementationOf, runCorpus, sources } from "bondmil/corpus";
+import { corpusCases, implementationOf, runCorpus, sources } from "bondmil/corpus";
 import * as tables from "bondmil/tables";
-import { demo, demoNames } from "../installation/drawings.js";
+import { demo, demoNames } from "../installation/installations.js";
 
 /** Right arguments of a function, from which wrong ones are made. */
 export interface Entry {
   readonly call: (...args: never[]) => unknown;
   readonly args: readonly (readonly unknown[])[];
-  /** How often it is called beside the others; 1 unless told. */
+  /** How often it is called beside the others; 1 by default. */
   readonly weight?: number;
   /** Whether one call takes seconds, so that it is left to the large run. */
   readonly slow?: true;
@@ -17,19 +17,17 @@ export interface Entry {
 /** Exports that are not called, each with the reason. */
 export const notCalled: Readonly<Record<string, string>> = {
   "bondmil InputError": "a class for whoever throws: the library makes it from its own issues",
-  "bondmil drawingSchema":
-    "a schema of valibot, walked by valibot; what it refuses is fuzzed through readDrawing",
 };
 
 const code = { year: "2023" } as const;
 const copper = { material: "copper" } as const;
-const size = { size: "4/0 AWG", material: "copper" } as const;
+const wire = { size: "4/0 AWG", material: "copper" } as const;
 const big = { size: "500 kcmil", material: "copper" } as const;
 const supply = { sets: [{ count: 3, size: "600 kcmil", material: "aluminum" }] } as const;
 const phased = {
   sets: [
-    { count: 2, phases: [big, size, null] },
-    { count: 1, phases: [size, big, size] },
+    { count: 2, phases: [big, wire, null] },
+    { count: 1, phases: [wire, big, wire] },
   ],
 } as const;
 const amendments = [
@@ -52,7 +50,7 @@ const amendments = [
 const jumper = {
   code: { ...code, amendments, circumstances: { location: "coast" } },
   supply,
-  jumper: copper,
+  conductor: copper,
 } as const;
 const circuits = [{ device: { amperes: 400 }, conductors: { sets: [{ count: 1, ...big }] } }] as const;
 const enclosures = [
@@ -61,187 +59,234 @@ const enclosures = [
 ] as const;
 const electrodes = [{ kind: "metal-water-pipe" }, { kind: "ring", conductor: "2 AWG" }] as const;
 
-const drawings = demoNames.map(demo);
-const drawingArgs = [...drawings.map((one) => [one]), [JSON.stringify(drawings[0])]];
-const shop = drawings[0] as bondmil.Drawing;
-const schedule = bondmil.buildSchedule(shop);
-const check = bondmil.checkInstalled(shop);
+const installations = demoNames.map(demo);
+const installationArgs = [...installations.map((one) => [one]), [JSON.stringify(installations[0])]];
+const shop = installations[0] as bondmil.Installation;
+const schedule = bondmil.scheduleOf(shop);
+const check = bondmil.checkOf(shop);
 const compared = (["edition", "reading", "arrangement"] as const).map((by) =>
-  bondmil.compareDrawing({ by, drawing: shop }),
+  bondmil.compareInstallation({ by, installation: shop }),
 );
 const results = [
-  bondmil.sizeMainBondingJumper(jumper),
-  bondmil.sizeMainBondingJumper({ code, supply: phased, jumper: { ...copper, form: "bus" } }),
-  bondmil.sizeEquipmentGroundingConductor({ code, circuits, conductor: copper }),
+  bondmil.size(bondmil.mainBondingJumper, jumper),
+  bondmil.size(bondmil.mainBondingJumper, { code, supply: phased, conductor: { ...copper, form: "bus" } }),
+  bondmil.size(bondmil.equipmentGroundingConductor, { code, circuits, conductor: copper }),
 ];
 const withstand = {
-  conductor: size,
+  conductor: wire,
   temperatures: { initial: 75, final: 150 },
   fault: { amperes: 5000, seconds: 0.25 },
 };
-const service = { code, enclosures, jumper: copper, wireway: { id: "W1", supply } } as const;
+const service = { code, enclosures, conductor: copper, wireway: { id: "W1", supply } } as const;
 const source = {
   code,
   source: { kind: "transformer", windings: "separate", overcurrentDevice: "not-integral" },
   grounding: "solidly-grounded",
 } as const;
 const designation = { code, designation: "meter-disconnect", grounding: "solidly-grounded" } as const;
-const editionsRequest = {
-  size: bondmil.sizeMainBondingJumper,
-  input: { supply, jumper: copper },
-  years: ["2011", "2023"],
+const overEditions = {
+  over: "editions",
+  input: { supply, conductor: copper },
+  editions: ["2011", "2023"],
 } as const;
-const readingsRequest = { size: bondmil.sizeMainBondingJumper, input: jumper } as const;
-const supplyRequest = {
-  size: bondmil.sizeMainBondingJumper,
-  years: ["2020"],
+const overReadings = { over: "readings", input: jumper } as const;
+const overAmendments = { over: "amendments", input: jumper } as const;
+const supplySweep = {
+  editions: ["2020"],
+  supplyMaterial: "copper",
   material: "copper",
-  jumperMaterial: "copper",
   sizes: ["600 kcmil"],
   counts: [1, 4],
 } as const;
-const ratingRequest = {
-  size: bondmil.sizeEquipmentGroundingConductor,
-  years: ["2020"],
-  material: "copper",
-  ratings: [100, 4000],
-} as const;
+const ratingSweep = { editions: ["2020"], material: "copper", ratings: [100, 4000] } as const;
 const filter = { role: "intersystem-bonding-conductor", edition: "2023", standing: "cited" } as const;
 const rows = runCorpus(implementationOf(bondmil), { role: "intersystem-bonding-conductor" });
 const csvRows = [{ size: "4/0 AWG", area: 211600, note: null, ok: true }, { size: 'a "b"' }];
 
-const preparedRequest = { code, supply: "aluminum", jumper: "copper" } as const;
-const prepares = {
-  prepareMainBondingJumper: bondmil.prepareMainBondingJumper,
-  prepareSupplySideBondingJumper: bondmil.prepareSupplySideBondingJumper,
-  prepareSystemBondingJumper: bondmil.prepareSystemBondingJumper,
-};
+const sizings = { ...bondmil.roles, "cable-tray": bondmil.cableTrayAsEquipmentGroundingConductor };
+const roleIds = Object.keys(bondmil.roles) as readonly bondmil.Role[];
+const documentOptions = { title: "Shop", preparedBy: "J. Doe", date: "2026-01-31" } as const;
+const told = [
+  ...results,
+  bondmil.size(bondmil.cableTrayAsEquipmentGroundingConductor, { code, amperes: 225, metal: "steel" }),
+  bondmil.shortTimeWithstand(withstand),
+  bondmil.bondingAtDesignation(designation),
+  bondmil.classifySource(source),
+];
+const documents = [
+  bondmil.reportDocument(shop, documentOptions),
+  bondmil.rowsDocument(csvRows),
+  ...told.map((one) => bondmil.resultDocument(one)),
+];
 
-/** A prepared sizing is asked too: what is fuzzed is the request and the areas. */
-function askedPrepared(prepare: (request: bondmil.PreparedRequest) => bondmil.Prepared): Entry {
-  return {
-    call: (request: bondmil.PreparedRequest, area: number, assumed: number, sets: number) => {
-      const prepared = prepare(request);
-      if (prepared.kind === "by-area") return prepared.requiredArea(area);
-      return [prepared.needsAssumedArea(area, sets), prepared.requiredArea(area, assumed, sets)];
-    },
-    args: [
-      [preparedRequest, 1_800_000, 1_500_000, 3],
-      [{ ...preparedRequest, supply: "copper" }, 1_800_000, 0, 1],
-    ],
-  };
+/** The value of a role by its id; what is no id is taken as it is. */
+function roleOf(id: unknown): never {
+  const isId = typeof id === "string" && Object.hasOwn(sizings, id);
+  return (isId ? sizings[id as keyof typeof sizings] : id) as never;
 }
 
-/** Every sizing function with the inputs of the published checks. */
-function sizing(
-  role: keyof typeof checkFiles,
-  call: Entry["call"],
-  keep: (input: object) => boolean = () => true,
-): Entry {
+/** A function that takes a role, called with its id: what is fuzzed is the id and what stands beside it. */
+function ofRole(call: (role: never, request: never) => unknown): Entry["call"] {
+  return (id: unknown, request: never) => call(roleOf(id), request);
+}
+
+/** Every role of one kind with the same request. */
+function rolesBy(by: bondmil.AnyRole["by"], ...rest: readonly unknown[]): Entry["args"] {
+  return roleIds.filter((id) => bondmil.roles[id].by === by).map((id) => [id, ...rest]);
+}
+
+/** A prepared sizing is asked too: what is fuzzed is the request, and the areas or amperes. */
+function askPrepared(id: unknown, request: never, area: number, assumed: number, sets: number): unknown {
+  const prepared: bondmil.Prepared | bondmil.PreparedByRating = bondmil.prepare(roleOf(id), request);
+  if (prepared.kind !== "by-assumed-area") return prepared.requiredArea(area);
+  return [prepared.needsAssumedArea(area, sets), prepared.requiredArea(area, assumed, sets)];
+}
+
+/** A role with some of the inputs of its published checks. */
+function published(role: bondmil.Role): Entry["args"] {
   const inputs = corpusCases({ role }).map(({ edition, question }) => ({
     ...question.input,
     code: { year: edition },
   }));
-  const kept = inputs.filter(keep);
-  const step = Math.ceil(kept.length / 40);
-  return { call, args: kept.filter((_, i) => i % step === 0).map((one) => [one]) };
+  const step = Math.ceil(inputs.length / 40);
+  return inputs.filter((_, i) => i % step === 0).map((input) => [role, input]);
 }
 
-const hasSupply = (input: object): boolean => "supply" in input;
+/** The name of the value of a role. */
+function camel(id: string): string {
+  return id.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+}
 
 const ofBondmil: Readonly<Record<string, Entry>> = {
   amend: { call: bondmil.amend, args: [[code, ...amendments]] },
-  ampacityOf: { call: bondmil.ampacityOf, args: [["2023", "600 kcmil", "aluminum", 75]] },
+  ampacityOf: {
+    call: bondmil.ampacityOf,
+    args: [[{ edition: "2023", size: "600 kcmil", material: "aluminum", temperature: 75 }]],
+  },
   areaOf: { call: bondmil.areaOf, args: [["1/0 AWG"]] },
-  arrangeElectrodeConductors: {
-    call: bondmil.arrangeElectrodeConductors,
+  arrangementsOf: {
+    call: ofRole(bondmil.arrangementsOf as never),
     args: [
-      [{ code, of: "service", conductor: copper, electrodes, enclosures, wireway: { id: "W1", supply } }],
-      [{ code, of: "separately-derived", conductor: copper, electrodes, systems: enclosures }],
+      ["main-bonding-jumper", service],
+      [
+        "system-bonding-jumper",
+        { code, source: { id: "T1", outdoors: false }, enclosures, conductor: copper },
+      ],
+      ["supply-side-bonding-jumper", { code, raceways: enclosures, conductor: copper, temperature: 75 }],
+      [
+        "grounding-electrode-conductor",
+        { code, system: "service", conductor: copper, electrodes, enclosures, wireway: { id: "W1", supply } },
+      ],
+      [
+        "grounding-electrode-conductor",
+        { code, system: "separately-derived", conductor: copper, electrodes, systems: enclosures },
+      ],
     ],
+    weight: 4,
   },
-  arrangeRacewayJumpers: {
-    call: bondmil.arrangeRacewayJumpers,
-    args: [[{ code, raceways: enclosures, jumper: copper, temperature: 75 }]],
+  arrangementsDocument: {
+    call: bondmil.arrangementsDocument,
+    args: [[bondmil.arrangementsOf(bondmil.mainBondingJumper, service), { title: "Shop" }]],
   },
-  arrangeSeparatelyDerivedSystem: {
-    call: bondmil.arrangeSeparatelyDerivedSystem,
-    args: [[{ code, source: { id: "T1", outdoors: false }, enclosures, jumper: copper }]],
+  assumedConductors: {
+    call: bondmil.assumedConductors,
+    args: [[{ edition: "2023", supply, material: "copper", temperature: 75 }]],
   },
-  arrangeService: { call: bondmil.arrangeService, args: [[service]] },
-  assumedConductors: { call: bondmil.assumedConductors, args: [["2023", supply, "copper", 75]] },
   bondingAtDesignation: { call: bondmil.bondingAtDesignation, args: [[designation]] },
-  buildSchedule: { call: bondmil.buildSchedule, args: drawingArgs },
-  cableTrayAsEquipmentGroundingConductor: {
-    call: bondmil.cableTrayAsEquipmentGroundingConductor,
-    args: [[{ code, amperes: 225, metal: "steel" }]],
-  },
-  checkAsHtml: { call: bondmil.checkAsHtml, args: [[check]] },
-  checkInstalled: { call: bondmil.checkInstalled, args: drawingArgs },
-  checkRows: { call: bondmil.checkRows, args: [[check]] },
+  scheduleOf: { call: bondmil.scheduleOf, args: installationArgs },
+  checkDocument: { call: bondmil.checkDocument, args: [[check, documentOptions]] },
+  checkOf: { call: bondmil.checkOf, args: installationArgs },
   classifySource: { call: bondmil.classifySource, args: [[source]] },
   columnOf: { call: bondmil.columnOf, args: [["copper-clad aluminum"]] },
-  compareDrawing: {
-    call: bondmil.compareDrawing,
+  compare: {
+    call: ofRole(bondmil.compare),
+    args: [overEditions, overReadings, overAmendments].map((one) => ["main-bonding-jumper", one]),
+    weight: 3,
+  },
+  compareInstallation: {
+    call: bondmil.compareInstallation,
     args: [
-      [{ by: "edition", drawing: shop, years: ["2011", "2023"] }],
-      [{ by: "amendment", drawing: shop, amendments }],
-      [{ by: "reading", drawing: shop }],
-      [{ by: "arrangement", drawing: shop }],
+      [{ by: "edition", installation: shop, years: ["2011", "2023"] }],
+      [{ by: "amendment", installation: shop, amendments }],
+      [{ by: "reading", installation: shop }],
+      [{ by: "arrangement", installation: shop }],
     ],
     weight: 0.05,
   },
-  compareEditions: { call: bondmil.compareEditions, args: [[editionsRequest]] },
-  compareReadings: { call: bondmil.compareReadings, args: [[readingsRequest]] },
   compareSizes: { call: bondmil.compareSizes, args: [["4 AWG", "4/0 AWG"]] },
-  comparisonAsHtml: { call: bondmil.comparisonAsHtml, args: compared.map((one) => [one]), weight: 0.1 },
-  comparisonRows: { call: bondmil.comparisonRows, args: compared.map((one) => [one]), weight: 0.1 },
+  comparisonDocument: {
+    call: bondmil.comparisonDocument,
+    args: [
+      ...compared.map((one) => [one]),
+      [bondmil.compare(bondmil.mainBondingJumper, overEditions), documentOptions],
+      [bondmil.compare(bondmil.mainBondingJumper, overReadings), { title: "Kiosk" }],
+    ],
+    weight: 0.1,
+  },
   correspondingSum: { call: bondmil.correspondingSum, args: [[supply], [phased]] },
-  "drawingStandardSchema.validate": {
-    call: bondmil.drawingStandardSchema["~standard"].validate,
-    args: drawingArgs,
+  "installationSchema.validate": {
+    call: bondmil.installationSchema["~standard"].validate,
+    args: installationArgs,
   },
-  explain: { call: bondmil.explain, args: results.map((one) => [one]) },
-  explainDesignation: {
-    call: bondmil.explainDesignation,
-    args: [[bondmil.bondingAtDesignation(designation)]],
+  effects: {
+    call: bondmil.effects,
+    args: [[{ code: { year: "2023", amendments }, installations: [shop] }]],
+    weight: 0.001,
+    slow: true,
   },
-  explainShortTimeWithstand: {
-    call: bondmil.explainShortTimeWithstand,
-    args: [[bondmil.shortTimeWithstand(withstand)]],
-  },
-  explainSource: { call: bondmil.explainSource, args: [[bondmil.classifySource(source)]] },
+  explain: { call: bondmil.explain, args: told.map((one) => [one]) },
   fingerprintOf: { call: bondmil.fingerprintOf, args: [[jumper], [[1, null, "a"]]], weight: 0.02 },
   formatArea: { call: bondmil.formatArea, args: [[1_800_000, "mm2"]] },
   formatSize: { call: bondmil.formatSize, args: [["3/0 AWG"]] },
   fromSquareInches: { call: bondmil.fromSquareInches, args: [[0.5]] },
+  issuesSoFar: { call: bondmil.issuesSoFar, args: installationArgs },
+  isEditionYear: { call: bondmil.isEditionYear, args: [["2023"]] },
+  isMaterial: { call: bondmil.isMaterial, args: [["copper"]] },
   isConductorSize: { call: bondmil.isConductorSize, args: [["1/0 AWG"]] },
   isStandardSize: { call: bondmil.isStandardSize, args: [["1250 kcmil"]] },
-  largestDeviceFor: { call: bondmil.largestDeviceFor, args: [[{ code, conductor: size }]] },
-  largestSupplyFor: {
-    call: bondmil.largestSupplyFor,
-    args: [[{ code, role: "main-bonding-jumper", jumper: size, supplyMaterial: "copper" }]],
+  largestDevice: {
+    call: ofRole(bondmil.largestDevice),
+    args: rolesBy("rating", { code, conductor: wire }),
+  },
+  largestSupply: {
+    call: ofRole(bondmil.largestSupply),
+    args: rolesBy("supply", { code, conductor: wire, supplyMaterial: "copper" }),
   },
   nextSizeDown: { call: bondmil.nextSizeDown, args: [["1/0 AWG"]] },
   nextSizeUp: { call: bondmil.nextSizeUp, args: [["4/0 AWG"]] },
   parseSize: { call: bondmil.parseSize, args: [["4/0 AWG"], ["#2"], ["250,000 cmil"], ["two aught"]] },
-  pictureAsSvg: { call: bondmil.pictureAsSvg, args: [[bondmil.pictureOf(shop)]] },
-  pictureOf: { call: bondmil.pictureOf, args: drawingArgs },
-  ...Object.fromEntries(Object.entries(prepares).map(([name, one]) => [name, askedPrepared(one)])),
-  proposalEffects: {
-    call: bondmil.proposalEffects,
-    args: [[{ year: "2023", amendments, drawings: [shop] }]],
-    weight: 0.001,
-    slow: true,
+  conductorName: { call: bondmil.conductorName, args: [[bondmil.scheduleOf(shop).conductors[0]]] },
+  drawingAsSvg: { call: bondmil.drawingAsSvg, args: [[bondmil.drawingOf(shop)]] },
+  drawingOf: { call: bondmil.drawingOf, args: installationArgs },
+  endName: { call: bondmil.endName, args: [[{ kind: "place", id: "D1" }]] },
+  prepare: {
+    call: askPrepared,
+    args: [
+      ...rolesBy("supply", { code, supplyMaterial: "aluminum", conductor: copper }, 1_800_000, 1_500_000, 3),
+      ...rolesBy("supply", { code, supplyMaterial: "copper", conductor: copper }, 1_800_000, 0, 1),
+      ...rolesBy("rating", { code, conductor: copper }, 400),
+    ],
+    weight: 3,
   },
-  readDrawing: { call: bondmil.readDrawing, args: drawingArgs },
+  readInstallation: { call: bondmil.readInstallation, args: installationArgs },
   rectangularBarsFor: { call: bondmil.rectangularBarsFor, args: [[375_000]] },
-  reportAsHtml: { call: bondmil.reportAsHtml, args: drawingArgs, weight: 0.3 },
-  reportAsMarkdown: { call: bondmil.reportAsMarkdown, args: drawingArgs, weight: 0.3 },
+  render: {
+    call: bondmil.render,
+    args: documents.flatMap((one) =>
+      (["text", "markdown", "html", "csv"] as const).map((as) => [one, { as, width: 60 }]),
+    ),
+    weight: 0.3,
+  },
+  reportDocument: {
+    call: bondmil.reportDocument,
+    args: installationArgs.map(([one]) => [one, documentOptions]),
+    weight: 0.3,
+  },
   requireEvidence: { call: bondmil.requireEvidence, args: results.map((one) => [one, "carried"]) },
-  reserveOf: { call: bondmil.reserveOf, args: results.map((result) => [{ installed: size, result }]) },
-  rowsToCsv: { call: bondmil.rowsToCsv, args: [[csvRows]] },
-  scheduleRows: { call: bondmil.scheduleRows, args: [[schedule]] },
+  reserveOf: { call: bondmil.reserveOf, args: results.map((result) => [{ installed: wire, result }]) },
+  resultDocument: { call: bondmil.resultDocument, args: told.map((one) => [one, documentOptions]) },
+  rowsDocument: { call: bondmil.rowsDocument, args: [[csvRows, documentOptions]] },
+  scheduleDocument: { call: bondmil.scheduleDocument, args: [[schedule, documentOptions]] },
   shortTimeWithstand: {
     call: bondmil.shortTimeWithstand,
     args: [
@@ -255,70 +300,39 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
       ],
     ],
   },
-  sizeCommonConductorOfDerivedSystems: {
-    call: bondmil.sizeCommonConductorOfDerivedSystems,
-    args: [[{ code, conductor: copper, electrodes }]],
+  size: {
+    call: ofRole(bondmil.size),
+    args: [...roleIds.flatMap(published), ["cable-tray", { code, amperes: 225, metal: "steel" }]],
+    weight: 16,
   },
-  sizeElectrodeBondingJumper: sizing("electrode-bonding-jumper", bondmil.sizeElectrodeBondingJumper),
-  sizeElectrodeRacewayBondingJumper: sizing(
-    "electrode-raceway-bonding-jumper",
-    bondmil.sizeElectrodeRacewayBondingJumper,
-  ),
-  sizeEquipmentBondingJumper: sizing("equipment-bonding-jumper", bondmil.sizeEquipmentBondingJumper),
-  sizeEquipmentGroundingConductor: sizing(
-    "equipment-grounding-conductor",
-    bondmil.sizeEquipmentGroundingConductor,
-  ),
-  sizeGroundedConductor: sizing("grounded-conductor", bondmil.sizeGroundedConductor),
-  sizeGroundingElectrodeConductor: sizing(
-    "grounding-electrode-conductor",
-    bondmil.sizeGroundingElectrodeConductor,
-    hasSupply,
-  ),
-  sizeImpedanceBondingJumper: sizing("impedance-bonding-jumper", bondmil.sizeImpedanceBondingJumper),
-  sizeImpedanceGroundingConductor: sizing(
-    "impedance-grounding-conductor",
-    bondmil.sizeImpedanceGroundingConductor,
-  ),
-  sizeIntersystemBondingConductor: sizing(
-    "intersystem-bonding-conductor",
-    bondmil.sizeIntersystemBondingConductor,
-  ),
-  sizeMainBondingJumper: sizing("main-bonding-jumper", bondmil.sizeMainBondingJumper),
-  sizeOtherPipingBondingJumper: sizing("other-piping-bonding-jumper", bondmil.sizeOtherPipingBondingJumper),
-  sizeStructuralMetalBondingJumper: sizing(
-    "structural-metal-bonding-jumper",
-    bondmil.sizeStructuralMetalBondingJumper,
-  ),
-  sizeSupplySideBondingJumper: sizing("supply-side-bonding-jumper", bondmil.sizeSupplySideBondingJumper),
-  sizeSystemBondingJumper: sizing("system-bonding-jumper", bondmil.sizeSystemBondingJumper),
-  sizeWaterPipingBondingJumper: sizing("water-piping-bonding-jumper", bondmil.sizeWaterPipingBondingJumper),
-  smallestConductorFor: { call: bondmil.smallestConductorFor, args: [["2023", 340, "aluminum", 75]] },
+  smallestConductorFor: {
+    call: bondmil.smallestConductorFor,
+    args: [[{ edition: "2023", amperes: 340, material: "aluminum", temperature: 75 }]],
+  },
   standardSizeFor: { call: bondmil.standardSizeFor, args: [[225_000]] },
   sumOfLargest: { call: bondmil.sumOfLargest, args: [[supply], [phased]] },
   suppliesForLoad: {
     call: bondmil.suppliesForLoad,
-    args: [[{ year: "2023", amperes: 760, material: "copper", mostSets: 3, column: 75 }]],
+    args: [[{ edition: "2023", amperes: 760, material: "copper", mostSets: 3, temperature: 75 }]],
   },
-  sweepRating: { call: bondmil.sweepRating, args: [[ratingRequest]] },
-  sweepSupplyArea: { call: bondmil.sweepSupplyArea, args: [[supplyRequest]], weight: 0.2 },
+  sweep: {
+    call: ofRole(bondmil.sweep),
+    args: [...rolesBy("supply", supplySweep), ...rolesBy("rating", ratingSweep)],
+  },
   toSquareInches: { call: bondmil.toSquareInches, args: [[250_000]] },
-  toSquareMillimetres: { call: bondmil.toSquareMillimetres, args: [[250_000]] },
+  toSquareMillimeters: { call: bondmil.toSquareMillimeters, args: [[250_000]] },
   transformerCurrent: { call: bondmil.transformerCurrent, args: [[{ kva: 112.5, volts: 208, phases: 3 }]] },
   weakestEvidence: { call: bondmil.weakestEvidence, args: [[["single", "carried"]]] },
-  writeArrangements: { call: bondmil.writeArrangements, args: [[bondmil.arrangeService(service), "Shop"]] },
-  writeCheck: { call: bondmil.writeCheck, args: [[check]] },
-  writeCheckMarkdown: { call: bondmil.writeCheckMarkdown, args: [[check]] },
-  writeComparison: { call: bondmil.writeComparison, args: compared.map((one) => [one, 100]), weight: 0.1 },
-  writeComparisonMarkdown: {
-    call: bondmil.writeComparisonMarkdown,
-    args: compared.map((one) => [one]),
-    weight: 0.1,
-  },
-  writeEditions: { call: bondmil.writeEditions, args: [[bondmil.compareEditions(editionsRequest), "Riser"]] },
-  writeReadings: { call: bondmil.writeReadings, args: [[bondmil.compareReadings(readingsRequest), "Kiosk"]] },
-  writeSchedule: { call: bondmil.writeSchedule, args: [[schedule]] },
-  writeScheduleMarkdown: { call: bondmil.writeScheduleMarkdown, args: [[schedule]] },
+  ...Object.fromEntries(
+    roleIds.map((id) => [
+      `${camel(id)}.validate`,
+      {
+        call: bondmil.roles[id]["~standard"].validate,
+        args: published(id).map(([, input]) => [input]),
+        weight: 0.3,
+      },
+    ]),
+  ),
 };
 
 const ofCorpus: Readonly<Record<string, Entry>> = {
@@ -337,6 +351,11 @@ const ofCorpus: Readonly<Record<string, Entry>> = {
 };
 
 const ofTables: Readonly<Record<string, Entry>> = {
+  inForce: {
+    call: tables.inForce,
+    args: [[tables.policies.policies["main-bonding-jumper"] ?? [], "2023"]],
+    weight: 0.3,
+  },
   rowsIn: { call: tables.rowsIn, args: [[tables.bondingConductor, "2023"]], weight: 0.3 },
 };
 
@@ -360,5 +379,5 @@ export const callable: readonly string[] = Object.entries({
 function functionsIn(value: unknown, name: string): readonly string[] {
   if (typeof value === "function") return [name];
   if (typeof value !== "object" || value === null || !("~standard" in value)) return [];
-  return [name === "drawingSchema" ? name : `${name}.validate`];
+  return [`${name}.validate`];
 }

@@ -3,42 +3,47 @@ import {
   ampacityOf,
   areaOf,
   assumedConductors,
-  buildSchedule,
   columnOf,
-  compareDrawing,
-  compareEditions,
+  compare,
+  compareInstallation,
   compareSizes,
   correspondingSum,
+  drawingOf,
+  equipmentGroundingConductor,
   explain,
   fingerprintOf,
   formatArea,
   fromSquareInches,
   InputError,
   type Issue,
+  intersystemBondingConductor,
+  largestDevice,
+  largestSupply,
+  mainBondingJumper,
   nextSizeUp,
   parseSize,
-  pictureOf,
-  prepareMainBondingJumper,
-  readDrawing,
+  prepare,
+  readInstallation,
   rectangularBarsFor,
-  reportAsHtml,
+  reportDocument,
   requireEvidence,
-  rowsToCsv,
+  rowsDocument,
+  scheduleDocument,
+  scheduleOf,
   shortTimeWithstand,
-  sizeEquipmentGroundingConductor,
-  sizeMainBondingJumper,
+  size,
   smallestConductorFor,
   standardSizeFor,
   sumOfLargest,
-  toSquareMillimetres,
+  sweep,
+  toSquareMillimeters,
   transformerCurrent,
   weakestEvidence,
-  writeSchedule,
 } from "bondmil";
 import { corpusCases, judgeCase, runCorpus } from "bondmil/corpus";
-import { bondingConductor, rowsIn } from "bondmil/tables";
+import { bondingConductor, inForce, rowsIn } from "bondmil/tables";
 import { describe, expect, it } from "vitest";
-import { drawing, service } from "../installation/drawings.js";
+import { installation, service } from "../installation/installations.js";
 
 /** What is refused in arguments of whatever type: code and path of every issue. */
 function refusedBy<A extends readonly unknown[]>(call: (...args: never[]) => unknown, ...args: A): string[] {
@@ -52,23 +57,34 @@ function refusedBy<A extends readonly unknown[]>(call: (...args: never[]) => unk
 }
 
 const code = { year: "2023" } as const;
+const copper = { material: "copper" } as const;
 const supply = { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] } as const;
-const result = sizeMainBondingJumper({ code, supply, jumper: { material: "copper" } });
+const result = size(mainBondingJumper, { code, supply, conductor: copper });
 
 describe("helpers refuse what they cannot answer", () => {
   it.each([
-    ["a column as text", smallestConductorFor, ["2023", 340, "aluminum", "75"], ["column: unknown-value"]],
-    ["a column of no table", ampacityOf, ["2023", "600 kcmil", "aluminum", 80], ["column: unknown-value"]],
+    [
+      "a column as text",
+      smallestConductorFor,
+      [{ edition: "2023", amperes: 340, material: "aluminum", temperature: "75" }],
+      ["temperature: unknown-value"],
+    ],
+    [
+      "a column of no table",
+      ampacityOf,
+      [{ edition: "2023", size: "600 kcmil", material: "aluminum", temperature: 80 }],
+      ["temperature: unknown-value"],
+    ],
     [
       "an edition and a size",
       ampacityOf,
-      [2023, "600", "lead", 75],
-      ["size: unknown-size", "year: unknown-value", "material: unknown-value"],
+      [{ edition: 2023, size: "600", material: "lead", temperature: 75 }],
+      ["size: unknown-size", "edition: unknown-value", "material: unknown-value"],
     ],
     [
       "a current of no amperes",
       smallestConductorFor,
-      ["2023", Number.NaN, "copper", 75],
+      [{ edition: "2023", amperes: Number.NaN, material: "copper", temperature: 75 }],
       ["amperes: out-of-range"],
     ],
     ["a material in capitals", columnOf, ["Copper"], [": unknown-value"]],
@@ -84,7 +100,12 @@ describe("helpers refuse what they cannot answer", () => {
       [{ sets: [{ count: -1, size: "4 AWG", material: "copper" }] }],
       ["sets[0].count: not-positive"],
     ],
-    ["a supply that is none", assumedConductors, ["2023", undefined, "copper", 75], ["supply: missing"]],
+    [
+      "a supply that is none",
+      assumedConductors,
+      [{ edition: "2023", material: "copper", temperature: 75 }],
+      ["supply: missing"],
+    ],
     ["no size", areaOf, [undefined], [": missing"]],
     ["a size without its unit", nextSizeUp, ["4/0"], [": unknown-size"]],
     ["a size beside one", compareSizes, ["4 AWG", "x"], [": unknown-size"]],
@@ -92,7 +113,7 @@ describe("helpers refuse what they cannot answer", () => {
     ["a negative area", standardSizeFor, [-1], [": not-positive"]],
     ["an area as text", formatArea, ["250000"], ["area: wrong-type"]],
     ["an unknown unit", formatArea, [250_000, "m2"], ["unit: unknown-value"]],
-    ["no number", toSquareMillimetres, [Number.NaN], [": out-of-range"]],
+    ["no number", toSquareMillimeters, [Number.NaN], [": out-of-range"]],
     ["an area beyond all bars", fromSquareInches, [1e308], [": out-of-range"]],
     ["an area beyond all bars", rectangularBarsFor, [1e308], [": out-of-range"]],
     [
@@ -103,8 +124,8 @@ describe("helpers refuse what they cannot answer", () => {
     ],
     ["a level that is none", weakestEvidence, [["single", "sure"]], [": unknown-value"]],
     ["no list of levels", weakestEvidence, ["single"], [": wrong-type"]],
-    ["rows that are none", rowsToCsv, [[{ a: 1 }, 7]], ["[1]: wrong-type"]],
-    ["cells that are none", rowsToCsv, [[{ a: { b: 1 } }]], ["[0].a: wrong-type"]],
+    ["rows that are none", rowsDocument, [[{ a: 1 }, 7]], ["[1]: wrong-type"]],
+    ["cells that are none", rowsDocument, [[{ a: { b: 1 } }]], ["[0].a: wrong-type"]],
     ["an amendment of nothing", amend, [undefined], [": missing"]],
     [
       "a fault of next to nothing",
@@ -120,9 +141,9 @@ describe("helpers refuse what they cannot answer", () => {
     ],
     [
       "inherited keys",
-      readDrawing,
-      [{ ...drawing({}), code: Object.create({ year: "2023", size: "4 AWG" }) as unknown }],
-      ["code.size: unknown-key"],
+      readInstallation,
+      [{ ...installation({}), code: Object.create({ year: "2023", size: "4 AWG" }) as unknown }],
+      ["code.year: missing"],
     ],
     ["a long text", parseSize, [" ".repeat(60_000)], [": out-of-range"]],
   ] as const)("%s (%#)", (_, call, args, faults) => {
@@ -130,19 +151,21 @@ describe("helpers refuse what they cannot answer", () => {
   });
 
   it("answers as before what is right", () => {
-    expect(smallestConductorFor("2023", 340, "aluminum", 75)).toBe("600 kcmil");
+    expect(
+      smallestConductorFor({ edition: "2023", amperes: 340, material: "aluminum", temperature: 75 }),
+    ).toBe("600 kcmil");
     expect(formatArea(-13_400)).toBe("-13,400 cmil");
     expect(rectangularBarsFor(1e12)).toHaveLength(5);
   });
 
   it("refuses areas that are no areas in a prepared loop", () => {
-    const one = prepareMainBondingJumper({ code, supply: "copper", jumper: "copper" });
+    const one = prepare(mainBondingJumper, { code, supplyMaterial: "copper", conductor: copper });
     if (one.kind !== "by-area") throw new Error("one material");
     expect(one.requiredArea(1_800_000)).toBe(225_000);
     for (const area of [Number.NaN, 0, -1, 0.5, 2 ** 53, "1"]) {
       expect(refusedBy(one.requiredArea, area)).toEqual(["supplyArea: out-of-range"]);
     }
-    const two = prepareMainBondingJumper({ code, supply: "aluminum", jumper: "copper" });
+    const two = prepare(mainBondingJumper, { code, supplyMaterial: "aluminum", conductor: copper });
     if (two.kind !== "by-assumed-area") throw new Error("two materials");
     expect(refusedBy(two.requiredArea, 1_800_000, Number.NaN, 3)).toEqual(["assumedArea: out-of-range"]);
     expect(refusedBy(two.needsAssumedArea, 1_800_000, 0)).toEqual(["sets: out-of-range"]);
@@ -156,7 +179,7 @@ describe("functions that take a result", () => {
     expect(refusedBy(explain, { ...result, steps: [null] })).toEqual([": wrong-type"]);
     expect(refusedBy(explain, { ...result, requiredArea: Number.NaN })).toEqual(["requiredArea: wrong-type"]);
     expect(refusedBy(explain, { ...result, steps: new Array(2 ** 32 - 1) })).toEqual(["steps: wrong-type"]);
-    expect(refusedBy(writeSchedule, result)).toContain("conductors: missing");
+    expect(refusedBy(scheduleDocument, result)).toContain("conductors: missing");
     expect(explain(JSON.parse(JSON.stringify(result)))).toBe(explain(result));
   });
 
@@ -168,15 +191,42 @@ describe("functions that take a result", () => {
       expect((error as InputError).cause).toBeInstanceOf(TypeError);
     }
   });
+});
 
-  it("refuse a sizing function that gives no result", () => {
-    const request = { input: { supply, jumper: { material: "copper" } } } as const;
-    expect(refusedBy(compareEditions, { ...request, size: () => undefined })).toEqual([]);
-    const entries = compareEditions({ ...request, size: () => undefined as never });
-    expect(entries.every(({ refused }) => refused?.[0]?.code === "missing")).toBe(true);
-    expect(refusedBy(compareEditions, undefined)).toEqual([": missing"]);
-    expect(refusedBy(compareEditions, { size: sizeMainBondingJumper, input: 7 })).toEqual([
+describe("functions that take a role", () => {
+  const wire = { size: "4/0 AWG", material: "copper" } as const;
+
+  it("refuse what is no role", () => {
+    for (const [role, code] of [
+      [undefined, "missing"],
+      [null, "wrong-type"],
+      ["main-bonding-jumper", "wrong-type"],
+      [{ ...mainBondingJumper, decide: undefined }, "wrong-type"],
+    ] as const)
+      for (const ask of [size, prepare, largestSupply, largestDevice, compare, sweep])
+        expect(refusedBy(ask, role, {})).toEqual([`role: ${code}`]);
+  });
+
+  it("refuse a role that goes by something else", () => {
+    const device = equipmentGroundingConductor;
+    expect(refusedBy(largestSupply, device, { code, conductor: wire, supplyMaterial: "copper" })).toEqual([
+      "role: wrong-type",
+    ]);
+    expect(refusedBy(largestDevice, mainBondingJumper, { code, conductor: wire })).toEqual([
+      "role: wrong-type",
+    ]);
+    const named = intersystemBondingConductor;
+    expect(refusedBy(prepare, named, { code, conductor: copper })).toEqual(["role: wrong-type"]);
+    expect(refusedBy(sweep, named, { material: "copper" })).toEqual(["role: wrong-type"]);
+  });
+
+  it("refuse a comparison of nothing", () => {
+    expect(refusedBy(compare, mainBondingJumper, undefined)).toContain(": missing");
+    expect(refusedBy(compare, mainBondingJumper, { over: "editions", input: 7 })).toEqual([
       "input: wrong-type",
+    ]);
+    expect(refusedBy(compare, mainBondingJumper, { over: "years", input: {} })).toEqual([
+      "over: unknown-value",
     ]);
   });
 });
@@ -188,10 +238,10 @@ describe("limits that no building meets", () => {
 
   it("are those of the document for one supply too", () => {
     const asked = (one: object) =>
-      refusedBy(sizeMainBondingJumper, { code, supply: one, jumper: { material: "copper" } });
+      refusedBy(size, mainBondingJumper, { code, supply: one, conductor: copper });
     const drawn = (one: object) => {
       const run = { id: "R1", from: "U1", to: "D1", supply: one as never };
-      return refusedBy(buildSchedule, drawing({ services: [service({ runs: [run] })] }));
+      return refusedBy(scheduleOf, installation({ services: [service({ runs: [run] })] }));
     };
     const at = "services[0].runs[0].supply";
     expect([asked(sets(100, 20)), drawn(sets(100, 20))]).toEqual([[], []]);
@@ -211,8 +261,8 @@ describe("limits that no building meets", () => {
     // What single runs may have, all runs of a system together may not have more of.
     const runs = (count: number, of: object) =>
       refusedBy(
-        buildSchedule,
-        drawing({
+        scheduleOf,
+        installation({
           services: [
             service({
               runs: Array.from({ length: count }, (_, i) => ({
@@ -239,8 +289,8 @@ describe("limits that no building meets", () => {
         reason: "voltage-drop",
       },
     };
-    const input = { code, circuits: [circuit], conductor: { material: "copper" } };
-    expect(refusedBy(sizeEquipmentGroundingConductor, input)).toEqual([]);
+    const input = { code, circuits: [circuit], conductor: copper };
+    expect(refusedBy(size, equipmentGroundingConductor, input)).toEqual([]);
   });
 
   it("end a fingerprint of what holds itself, doubles with each level, or is no JSON", () => {
@@ -267,8 +317,10 @@ describe("limits that no building meets", () => {
     const disconnects = runs.map(
       ({ to }) => ({ id: to, designation: "service-disconnect", amperes: 400 }) as const,
     );
-    const one = drawing({ services: [service({ runs, disconnects, electrodes: [] })] });
-    expect(refusedBy(compareDrawing, { by: "arrangement", drawing: one })).toEqual(["drawing: out-of-range"]);
+    const one = installation({ services: [service({ runs, disconnects, electrodes: [] })] });
+    expect(refusedBy(compareInstallation, { by: "arrangement", installation: one })).toEqual([
+      "installation: out-of-range",
+    ]);
   });
 
   it("end a picture of circuits one behind the other, and lists that only say to be long", () => {
@@ -279,11 +331,11 @@ describe("limits that no building meets", () => {
       device: { amperes: 100 },
       wiring: "raceway" as const,
     }));
-    const chain = drawing({ existing: [{ id: "P" }], circuits });
-    expect(buildSchedule(chain).conductors).toHaveLength(2000);
-    expect(refusedBy(pictureOf, chain)).toEqual(["circuits: out-of-range"]);
-    expect(refusedBy(reportAsHtml, chain)).toEqual(["circuits: out-of-range"]);
-    expect(refusedBy(buildSchedule, { ...chain, generators: new Array(2 ** 32 - 1) })).toEqual([
+    const chain = installation({ existing: [{ id: "P" }], circuits });
+    expect(scheduleOf(chain).conductors).toHaveLength(2000);
+    expect(refusedBy(drawingOf, chain)).toEqual(["circuits: out-of-range"]);
+    expect(refusedBy(reportDocument, chain)).toEqual(["circuits: out-of-range"]);
+    expect(refusedBy(scheduleOf, { ...chain, generators: new Array(2 ** 32 - 1) })).toEqual([
       ": out-of-range",
     ]);
   });
@@ -300,6 +352,9 @@ describe("the other entries of the package", () => {
     expect(refusedBy(corpusCases, { role: "nothing" })).toEqual(["role: unknown-value"]);
     expect(refusedBy(rowsIn, bondingConductor, "2024")).toEqual(["edition: unknown-value"]);
     expect(refusedBy(rowsIn, {}, "2023")).toContain("columns: missing");
+    expect(refusedBy(inForce, [], "2024")).toEqual(["edition: unknown-value"]);
+    expect(refusedBy(inForce, {}, "2023")).toEqual(["entries: wrong-type"]);
+    expect(refusedBy(inForce, [null], "2023")).not.toEqual([]);
     const [one] = corpusCases({ role: "main-bonding-jumper" });
     expect(refusedBy(judgeCase, one, "4 AWG")).toEqual(["given: wrong-type"]);
     expect(refusedBy(judgeCase, { ...one, check: {} }, { size: "4 AWG" })).toEqual([": wrong-type"]);

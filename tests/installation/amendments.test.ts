@@ -1,15 +1,16 @@
 import {
   type Amendment,
-  buildSchedule,
-  type Drawing,
+  effects,
   InputError,
-  proposalEffects,
-  readDrawing,
-  reportAsMarkdown,
+  type Installation,
+  readInstallation,
+  render,
+  reportDocument,
+  scheduleOf,
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { anyDrawing, demo, demoNames, derived, drawing, service, setsOf } from "./drawings.js";
+import { anyInstallation, demo, demoNames, derived, installation, service, setsOf } from "./installations.js";
 
 const citation = { jurisdiction: "Example County", section: "Sec. 12-3" };
 const floor: Amendment = { kind: "floor", role: "grounding-electrode-conductor", copper: "3 AWG", citation };
@@ -27,10 +28,14 @@ const wireOnRoofs: Amendment = {
   citation,
 };
 
-function amended(amendments: readonly unknown[], parts: Partial<Drawing>, circumstances?: object): Drawing {
-  const { code, ...rest } = drawing(parts);
+function amended(
+  amendments: readonly unknown[],
+  parts: Partial<Installation>,
+  circumstances?: object,
+): Installation {
+  const { code, ...rest } = installation(parts);
   const known = circumstances === undefined ? {} : { circumstances };
-  return { ...rest, code: { ...code, amendments, ...known } } as Drawing;
+  return { ...rest, code: { ...code, amendments, ...known } } as Installation;
 }
 
 const long = (parts: object) => ({
@@ -47,11 +52,11 @@ const long = (parts: object) => ({
 const amendmentCodes = (cautions: readonly { readonly code: string }[]) =>
   cautions.map(({ code }) => code).filter((code) => /amend|always/.test(code));
 
-function conductorsOf(data: Drawing) {
-  return buildSchedule(data).conductors;
+function conductorsOf(data: Installation) {
+  return scheduleOf(data).conductors;
 }
 
-describe("a drawing with amendments", () => {
+describe("an installation with amendments", () => {
   it("sizes by them and cites them", () => {
     const [, , electrode] = conductorsOf(amended([floor], { services: [service()] }));
     expect(electrode?.result).toMatchObject({ outcome: { size: "3 AWG" }, governs: "floor" });
@@ -66,7 +71,7 @@ describe("a drawing with amendments", () => {
       long({ id: "long", lengthFeet: 160 }),
       long({ id: "unknown" }),
       long({ id: "roof", lengthFeet: 60, location: "roof" }),
-    ] as unknown as Drawing["circuits"];
+    ] as unknown as NonNullable<Installation["circuits"]>;
     const all = conductorsOf(amended([shortRuns, wireOnRoofs], { services: [service()], circuits })).filter(
       ({ role }) => role === "equipment-grounding-conductor",
     );
@@ -82,8 +87,8 @@ describe("a drawing with amendments", () => {
     const reading = "electrode-connection-with-several-jumpers";
     const enforced = { kind: "reading", reading, alternative: "at-one-jumper", citation };
     const data = amended([enforced], { services: [service()] });
-    const chosen = (alternative: string) =>
-      buildSchedule({
+    const chosen = (alternative: "at-each-jumper" | "at-one-jumper") =>
+      scheduleOf({
         ...data,
         code: { ...data.code, readings: { [reading]: alternative } },
       }).cautions.filter(({ code }) => code === "enforced-reading-overrules-chosen");
@@ -96,8 +101,8 @@ describe("a drawing with amendments", () => {
     ]);
     expect(chosen("at-one-jumper")).toEqual([]);
     const named = { ...data, code: { ...data.code, readings: { [reading]: "at-each-jumper" } } };
-    expect(reportAsMarkdown(named as Drawing)).toMatch(
-      /at-each-jumper \(overruled by Example County, Sec\. 12-3, at-one-jumper\)/,
+    expect(render(reportDocument(named as Installation), { as: "markdown" })).toContain(
+      'read as "at each of them" (overruled by Example County, Sec. 12-3: "at one of them")',
     );
   });
 
@@ -126,7 +131,7 @@ describe("a drawing with amendments", () => {
     const raceways = { count: 1, kind: "nonflexible-metal" } as const;
     const runs = service().runs.map((run) => ({ ...run, raceways }));
     const mayServe = (amendments: readonly unknown[]) =>
-      buildSchedule(amended(amendments, { services: [service({ runs })] })).cautions.some(
+      scheduleOf(amended(amendments, { services: [service({ runs })] })).cautions.some(
         ({ code }) => code === "bonding-fittings-may-serve",
       );
     expect([mayServe([]), mayServe([wires])]).toEqual([true, false]);
@@ -155,7 +160,7 @@ describe("a drawing with amendments", () => {
   ])("refuses %j at %s", (amendments, path) => {
     let paths: readonly string[] = [];
     try {
-      buildSchedule(amended(amendments, { services: [service()] }));
+      scheduleOf(amended(amendments, { services: [service()] }));
     } catch (error) {
       if (error instanceof InputError) paths = error.issues.map((issue) => issue.path);
     }
@@ -164,32 +169,33 @@ describe("a drawing with amendments", () => {
 
   it("has the conductors that it has without them", () => {
     fc.assert(
-      fc.property(anyDrawing, (one) => {
-        const ids = (data: Drawing) => conductorsOf(data).map(({ id, alternative }) => [id, alternative]);
-        const amendments = [floor, shortRuns, wireOnRoofs] as unknown as Drawing["code"]["amendments"];
-        expect(ids({ ...one, code: { ...one.code, amendments } } as Drawing)).toEqual(ids(one));
+      fc.property(anyInstallation, (one) => {
+        const ids = (data: Installation) =>
+          conductorsOf(data).map(({ id, alternative }) => [id, alternative]);
+        const amendments = [floor, shortRuns, wireOnRoofs] as unknown as Installation["code"]["amendments"];
+        expect(ids({ ...one, code: { ...one.code, amendments } } as Installation)).toEqual(ids(one));
       }),
     );
   });
 });
 
 describe("a proposal", () => {
-  const drawings = demoNames.map(demo);
-  const effects = (...amendments: readonly Amendment[]) =>
-    proposalEffects({ year: "2023", amendments, drawings });
+  const installations = demoNames.map(demo);
+  const effectsOf = (...amendments: readonly Amendment[]) =>
+    effects({ code: { year: "2023", amendments }, installations: installations });
 
   it("changes nothing when it is empty or as printed", () => {
     const asPrinted = { ...floor, copper: "14 AWG" } as const;
-    for (const { grid, drawings: drawn } of [effects(), effects(asPrinted)]) {
+    for (const { grid, installations } of [effectsOf(), effectsOf(asPrinted)]) {
       expect(
         grid.map(({ larger, smaller, cautioned, metal }) => [larger, smaller, cautioned, metal]),
       ).toEqual(grid.map(() => [0, 0, 0, 0]));
-      expect(drawn.map(({ changed }) => changed)).toEqual(drawings.map(() => []));
+      expect(installations.map(({ changed }) => changed)).toEqual(installations.map(() => []));
     }
   });
 
   it("shows what a floor makes larger, with the metal, and no other role", () => {
-    const { grid } = effects(floor);
+    const { grid } = effectsOf(floor);
     const concerned = grid.filter(({ larger, smaller }) => larger + smaller > 0);
     expect(concerned).toMatchObject([{ role: "grounding-electrode-conductor", smaller: 0, cautioned: 0 }]);
     expect(concerned[0]?.example).toEqual({
@@ -201,15 +207,15 @@ describe("a proposal", () => {
     });
   });
 
-  it("adds up the metal of a drawing by quantity", () => {
-    const { drawings: drawn } = effects(floor);
-    for (const { changed } of drawn) {
+  it("adds up the metal of an installation by quantity", () => {
+    const { installations } = effectsOf(floor);
+    for (const { changed } of installations) {
       for (const { before, after, metal } of changed) {
         expect(after).toBeGreaterThan(before);
         expect(metal).toBeGreaterThan(0);
       }
     }
-    expect(drawn.map(({ title, changed }) => [title, changed.length])).toMatchInlineSnapshot(`
+    expect(installations.map(({ title, changed }) => [title, changed.length])).toMatchInlineSnapshot(`
       [
         [
           "Corner shop",
@@ -228,7 +234,7 @@ describe("a proposal", () => {
   });
 
   it("shows where a material is forbidden though no size changes", () => {
-    const { grid } = effects({
+    const { grid } = effectsOf({
       kind: "material",
       role: "grounding-electrode-conductor",
       material: "aluminum",
@@ -245,18 +251,18 @@ describe("a proposal", () => {
   });
 
   it.each([
-    [{ year: "2022", amendments: [] }, "year"],
-    [{ year: "2023", amendments: [], drawing: [] }, "drawing"],
-    [{ year: "2023", amendments: [{ kind: "ban", citation }] }, "amendments[0].kind"],
+    [{ code: { year: "2022", amendments: [] } }, "year"],
+    [{ code: { year: "2023" }, drawings: [] }, "drawings"],
+    [{ code: { year: "2023", amendments: [{ kind: "ban", citation }] } }, "code.amendments[0].kind"],
   ])("refuses %j at %s", (input, path) => {
-    expect(() => proposalEffects(input as never)).toThrow(path);
+    expect(() => effects(input as never)).toThrow(path);
   });
 
-  it("leaves a drawing that can be read as it is", () => {
+  it("leaves an installation that can be read as it is", () => {
     const one = demo("shop");
     const before = structuredClone(one);
-    proposalEffects({ year: "2020", amendments: [floor], drawings: [one] });
+    effects({ code: { year: "2020", amendments: [floor] }, installations: [one] });
     expect(one).toEqual(before);
-    expect(readDrawing(one)).toBeDefined();
+    expect(readInstallation(one)).toBeDefined();
   });
 });

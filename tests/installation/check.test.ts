@@ -2,21 +2,21 @@ import {
   type Amendment,
   type Check,
   type CheckVerdict,
-  checkInstalled,
-  type Drawing,
+  checkOf,
   type EditionYear,
+  type Installation,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { copper, demo, derived, drawing, refused, service, setsOf } from "./drawings.js";
+import { copper, demo, derived, installation, refused, service, setsOf } from "./installations.js";
 
-type Installed = NonNullable<Drawing["installed"]>;
+type Installed = NonNullable<Installation["installed"]>;
 
 const jumper = "main-bonding-jumper D1";
 const piece = (conductor: string, size: string, parts: object = {}): Installed[number] =>
   ({ conductor, size, material: "copper", ...parts }) as Installed[number];
 
 function check(installed: Installed, year: EditionYear = "2017"): Check {
-  return checkInstalled({ ...drawing({ services: [service({ electrodes: [] })] }, year), installed });
+  return checkOf({ ...installation({ services: [service({ electrodes: [] })] }, year), installed });
 }
 
 function verdicts({ conductors }: Check): readonly (readonly [string, CheckVerdict, number | null])[] {
@@ -33,7 +33,7 @@ function first(
 
 describe("a check of what is installed", () => {
   it("finds everything missing where nothing is installed", () => {
-    expect(verdicts(checkInstalled(drawing({ services: [service()] })))).toEqual([
+    expect(verdicts(checkOf(installation({ services: [service()] })))).toEqual([
       [jumper, "missing", null],
       ["grounded-conductor R1", "missing", null],
       ["grounding-electrode-conductor E1", "missing", null],
@@ -51,7 +51,7 @@ describe("a check of what is installed", () => {
 
   it("does not let the electrode conductor of all enclosures start in one of them", () => {
     const ids = ["D1", "D2"];
-    const data = drawing(
+    const data = installation(
       {
         services: [
           service({
@@ -69,14 +69,14 @@ describe("a check of what is installed", () => {
     );
     const id = "grounding-electrode-conductor E1";
     const found = (at: string) =>
-      verdicts(checkInstalled({ ...data, installed: [piece(id, "2/0 AWG", { at })] })).at(-1)?.[1];
+      verdicts(checkOf({ ...data, installed: [piece(id, "2/0 AWG", { at })] })).at(-1)?.[1];
     expect([found("W1"), found("D1")]).toEqual(["sufficient", "wrong-place"]);
   });
 
   it("names the arrangement of what is missing only where none is begun", () => {
-    const data = drawing({ derivedSystems: [derived({ jumperAt: "compare", electrodes: [] })] }, "2017");
+    const data = installation({ derivedSystems: [derived({ jumperAt: "compare", electrodes: [] })] }, "2017");
     const missing = (installed: Installed) =>
-      checkInstalled({ ...data, installed })
+      checkOf({ ...data, installed })
         .conductors.filter(({ verdict }) => verdict === "missing")
         .map(({ alternative }) => alternative);
     const [source, each] = ["jumper-at-source", "jumper-in-each-enclosure"];
@@ -98,7 +98,7 @@ describe("a check of what is installed", () => {
       runs: [{ ...service().runs[0], supply: setsOf(3, "600 kcmil") }],
     };
     const installed = [piece(jumper, "250 kcmil")];
-    const { conductors } = checkInstalled({ ...drawing({ services: [eighth as never] }, "2017"), installed });
+    const { conductors } = checkOf({ ...installation({ services: [eighth as never] }, "2017"), installed });
     // The next standard size above an eighth is what is needed, not larger than it.
     expect(conductors[0]).toMatchObject({ verdict: "sufficient", reserve: 25_000, requiredArea: 225_000 });
   });
@@ -108,8 +108,8 @@ describe("a check of what is installed", () => {
     const runs = [{ ...service().runs[0], supply: setsOf(3, "500 kcmil"), raceways }];
     const data = (installed: Installed) =>
       verdicts(
-        checkInstalled({
-          ...drawing({ services: [service({ runs: runs as never, electrodes: [] })] }, "2017"),
+        checkOf({
+          ...installation({ services: [service({ runs: runs as never, electrodes: [] })] }, "2017"),
           installed: [piece(jumper, "3/0 AWG"), ...installed],
         }),
       ).slice(1);
@@ -130,25 +130,25 @@ describe("a check of what is installed", () => {
     // The code names copper for this conductor.
     const termination = { id: "I1", at: "D1", termination: "apart" as const };
     const conductor = "intersystem-bonding-conductor I1";
-    const { conductors } = checkInstalled({
-      ...drawing({ services: [service()], intersystem: [termination] }, "2017"),
+    const { conductors } = checkOf({
+      ...installation({ services: [service()], intersystem: [termination] }, "2017"),
       installed: [piece(conductor, "4 AWG", { material: "aluminum" })],
     });
     expect(conductors.find(({ id }) => id === conductor)?.verdict).toBe("wrong-material");
-    const data = drawing({ services: [service({ electrodes: [] })] }, "2017");
+    const data = installation({ services: [service({ electrodes: [] })] }, "2017");
     const aluminum = { ...data, materials: { ...data.materials, bondingJumpers: "aluminum" as const } };
     const installed = [piece(jumper, "3/0 AWG", { material: "copper-clad aluminum" })];
     // Aluminum and copper-clad aluminum share a column.
-    expect(verdicts(checkInstalled({ ...aluminum, installed }))[0]).toEqual([jumper, "sufficient", 0]);
+    expect(verdicts(checkOf({ ...aluminum, installed }))[0]).toEqual([jumper, "sufficient", 0]);
   });
 
   it("finds a material that a rule treats otherwise than the one that is drawn", () => {
     const rod = service({ electrodes: [{ id: "E1", kind: "rod", from: "D1" }] });
-    const data = drawing({ services: [rod] }, "2017");
+    const data = installation({ services: [rod] }, "2017");
     const id = "grounding-electrode-conductor E1";
     const found = (size: string, material: string) =>
       verdicts(
-        checkInstalled({
+        checkOf({
           ...data,
           materials: { ...data.materials, electrodeConductors: "aluminum" },
           installed: [piece(id, size, { material })],
@@ -167,9 +167,9 @@ describe("a check of what is installed", () => {
       material: "aluminum",
       citation: { jurisdiction: "Example County", section: "Sec. 12-3" },
     };
-    const data = drawing({ services: [service({ electrodes: [] })] }, "2017");
+    const data = installation({ services: [service({ electrodes: [] })] }, "2017");
     const amended = { ...data, code: { year: "2017" as const, amendments: [amendment] as never } };
-    const found = checkInstalled({
+    const found = checkOf({
       ...amended,
       installed: [piece(jumper, "250 kcmil", { material: "aluminum" })],
     });
@@ -178,19 +178,24 @@ describe("a check of what is installed", () => {
       verdict: "wrong-material",
       citation: { section: "Example County, Sec. 12-3" },
     });
-    const drawn = checkInstalled({
+    const drawn = checkOf({
       ...amended,
       materials: { ...data.materials, bondingJumpers: "aluminum" },
     });
     expect(drawn.schedule.violations).toEqual([
-      { code: "material-forbidden", section: "Example County, Sec. 12-3", at: [jumper] },
+      {
+        code: "material-forbidden",
+        section: "Example County, Sec. 12-3",
+        at: [jumper],
+        conductors: [{ role: "main-bonding-jumper", subject: "D1" }],
+      },
     ]);
   });
 
   it("judges an electrode conductor at another lawful place by the conductors there", () => {
     const run = (id: string, from: string, to: string, size: string) =>
       ({ id, from, to, supply: setsOf(1, size) }) as never;
-    const data = drawing(
+    const data = installation(
       {
         services: [
           service({
@@ -204,7 +209,7 @@ describe("a check of what is installed", () => {
     );
     const id = "grounding-electrode-conductor E1";
     const found = (size: string, at: string) =>
-      verdicts(checkInstalled({ ...data, installed: [piece(id, size, { at })] })).at(-1);
+      verdicts(checkOf({ ...data, installed: [piece(id, size, { at })] })).at(-1);
     expect(found("8 AWG", "D1")).toEqual([id, "sufficient", 0]);
     expect(found("8 AWG", "M1")).toEqual([id, "short", -89_090]);
     expect(found("1/0 AWG", "M1")).toEqual([id, "sufficient", 0]);
@@ -213,7 +218,7 @@ describe("a check of what is installed", () => {
 
   it("does not let the electrode conductor of one enclosure serve from another", () => {
     const ids = ["D1", "D2"];
-    const data = drawing(
+    const data = installation(
       {
         services: [
           service({
@@ -231,12 +236,12 @@ describe("a check of what is installed", () => {
       "2017",
     );
     const installed = [piece("grounding-electrode-conductor ED1", "1/0 AWG", { at: "D2" })];
-    const found = verdicts(checkInstalled({ ...data, installed }));
+    const found = verdicts(checkOf({ ...data, installed }));
     expect(found).toContainEqual(["grounding-electrode-conductor ED1", "wrong-place", 0]);
   });
 
   it("takes any disconnect of an assembly for its jumper and its electrode conductor, and any place of an owner for its metal", () => {
-    const data = drawing(
+    const data = installation(
       {
         services: [
           service({
@@ -260,7 +265,7 @@ describe("a check of what is installed", () => {
       "2017",
     );
     const found = (conductor: string, at: string) =>
-      verdicts(checkInstalled({ ...data, installed: [piece(conductor, "2/0 AWG", { at })] })).find(
+      verdicts(checkOf({ ...data, installed: [piece(conductor, "2/0 AWG", { at })] })).find(
         ([id]) => id === conductor,
       )?.[1];
     expect(found("main-bonding-jumper S1", "D2")).toBe("sufficient");
@@ -273,8 +278,8 @@ describe("a check of what is installed", () => {
 
   it("finds a jumper where none may be, as drawn and as found", () => {
     const outdoors = { id: "T1", kind: "transformer" as const, outdoors: true };
-    const astray = checkInstalled({
-      ...drawing(
+    const astray = checkOf({
+      ...installation(
         { derivedSystems: [derived({ source: outdoors, jumperAt: "disconnects", electrodes: [] })] },
         "2017",
       ),
@@ -287,15 +292,15 @@ describe("a check of what is installed", () => {
       verdict: "not-permitted",
       citation: { section: "250.30(C)" },
     });
-    const ungrounded = checkInstalled({
-      ...drawing({ derivedSystems: [derived({ grounding: "ungrounded" })] }, "2017"),
+    const ungrounded = checkOf({
+      ...installation({ derivedSystems: [derived({ grounding: "ungrounded" })] }, "2017"),
       installed: [piece("system-bonding-jumper X1", "1/0 AWG")],
     });
     expect(verdicts(ungrounded)).toContainEqual(["system-bonding-jumper X1", "not-permitted", null]);
   });
 
   it("finds an electrode conductor where it is drawn astray, and not where it should be", () => {
-    const data = drawing(
+    const data = installation(
       {
         derivedSystems: [
           derived({ electrodes: [{ id: "G1", kind: "structural-metal" as const, from: "P1" }] }),
@@ -305,7 +310,7 @@ describe("a check of what is installed", () => {
     );
     const id = "grounding-electrode-conductor G1";
     const found = (parts: object) =>
-      verdicts(checkInstalled({ ...data, installed: [piece(id, "1/0 AWG", parts)] })).at(-1)?.[1];
+      verdicts(checkOf({ ...data, installed: [piece(id, "1/0 AWG", parts)] })).at(-1)?.[1];
     expect(found({})).toBe("wrong-place");
     expect(found({ at: "P1" })).toBe("wrong-place");
     expect(found({ at: "T1" })).toBe("sufficient");
@@ -320,8 +325,8 @@ describe("a check of what is installed", () => {
 
   it("finds what is not in the schedule; a second jumper with the section that forbids it", () => {
     const { conductors } = check([
-      piece("main-bonding-jumper panel 2", "6 AWG"),
-      piece("system-bonding-jumper T9", "6 AWG"),
+      piece("main-bonding-jumper panel 2", "6 AWG", { role: "main-bonding-jumper" }),
+      piece("system-bonding-jumper T9", "6 AWG", { role: "system-bonding-jumper" }),
       piece("equipment-grounding-conductor C9", "6 AWG"),
     ]);
     expect(conductors.slice(-3).map(({ id, verdict, citation }) => [id, verdict, citation?.section])).toEqual(
@@ -343,10 +348,10 @@ describe("a check of what is installed", () => {
         raceways: { count: 1, kind: "nonflexible-metal" as const },
       },
     ];
-    const data = drawing({ derivedSystems: [derived({ runs })] }, "2017");
+    const data = installation({ derivedSystems: [derived({ runs })] }, "2017");
     const id = "supply-side-bonding-jumper Y1";
-    expect(verdicts(checkInstalled(data)).map(([name]) => name)).not.toContain(id);
-    expect(verdicts(checkInstalled({ ...data, installed: [piece(id, "4 AWG")] }))).toContainEqual([
+    expect(verdicts(checkOf(data)).map(([name]) => name)).not.toContain(id);
+    expect(verdicts(checkOf({ ...data, installed: [piece(id, "4 AWG")] }))).toContainEqual([
       id,
       "not-required",
       null,
@@ -356,8 +361,8 @@ describe("a check of what is installed", () => {
   it("takes of compared arrangements the one that was begun, and marks a jumper of the other", () => {
     const data = (installed: Installed) =>
       verdicts(
-        checkInstalled({
-          ...drawing({ derivedSystems: [derived({ jumperAt: "compare", electrodes: [] })] }, "2017"),
+        checkOf({
+          ...installation({ derivedSystems: [derived({ jumperAt: "compare", electrodes: [] })] }, "2017"),
           installed,
         }),
       );
@@ -393,7 +398,7 @@ describe("a check of what is installed", () => {
     const installed = ["system-bonding-jumper T1", "system-bonding-jumper P2"].map((id) =>
       piece(id, "1/0 AWG"),
     );
-    const found = checkInstalled({ ...drawing({ derivedSystems: both }, "2017"), installed });
+    const found = checkOf({ ...installation({ derivedSystems: both }, "2017"), installed });
     expect(verdicts(found).filter(([id]) => id.startsWith("system"))).toEqual([
       ["system-bonding-jumper T1", "sufficient", 0],
       ["system-bonding-jumper P2", "sufficient", 0],
@@ -401,7 +406,7 @@ describe("a check of what is installed", () => {
   });
 
   it("finds the faults of the demo drawing", () => {
-    const { conductors } = checkInstalled(demo("print-works"));
+    const { conductors } = checkOf(demo("print-works"));
     const faults = conductors.filter(({ verdict }) => !verdict.startsWith("sufficient"));
     expect(faults.map(({ id, verdict }) => [verdict, id])).toEqual([
       ["short", "main-bonding-jumper PV"],
@@ -414,13 +419,13 @@ describe("a check of what is installed", () => {
       ["short", "equipment-grounding-conductor F4"],
       ["larger-than-needed", "equipment-grounding-conductor F5"],
       ["missing", "other-piping-bonding-jumper compressed air"],
-      ["not-in-schedule", "system-bonding-jumper T2 case"],
+      ["not-in-schedule", "system bonding jumper T2 case"],
     ]);
   });
 
   it("refuses what a schedule refuses", () => {
-    expect(refused({ ...drawing({}), installed: [{ ...piece(jumper, "4 AWG"), quantity: 0 }] })).toEqual([
-      ["not-positive", "installed[0].quantity"],
-    ]);
+    expect(refused({ ...installation({}), installed: [{ ...piece(jumper, "4 AWG"), quantity: 0 }] })).toEqual(
+      [["not-positive", "installed[0].quantity"]],
+    );
   });
 });

@@ -1,34 +1,34 @@
 import { readFileSync } from "node:fs";
 import {
-  buildSchedule,
   type ConductorSize,
-  type Drawing,
   type EditionYear,
   editionYears,
   fingerprintOf,
+  type Installation,
   type Material,
   materials,
-  roles,
+  roleIds,
   type Schedule,
   type ScheduledConductor,
+  scheduleOf,
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { anyDrawing, demo, demoNames, derived, drawing, service } from "./drawings.js";
+import { anyInstallation, demo, demoNames, derived, installation, service } from "./installations.js";
 import { python, runVerifier, verify } from "./verifier.js";
 
-function inEdition(name: (typeof demoNames)[number], year: EditionYear): Drawing {
+function inEdition(name: (typeof demoNames)[number], year: EditionYear): Installation {
   const drawn = demo(name);
   // A busbar as termination came with the 2017 edition.
   const intersystem = (drawn.intersystem ?? []).filter(({ termination }) => termination !== "busbar");
   return { ...drawn, title: `${name} ${year}`, code: { year }, intersystem };
 }
 
-const every = editionYears.flatMap((year) => demoNames.map((name) => buildSchedule(inEdition(name, year))));
+const every = editionYears.flatMap((year) => demoNames.map((name) => scheduleOf(inEdition(name, year))));
 
 describe.skipIf(python.isMissing)(`the verifier${python.because}`, () => {
   it("has at most 250 lines and imports nothing beyond the standard library", () => {
-    const text = readFileSync(new URL("../../corpus/verifier/verify.py", import.meta.url), "utf8");
+    const text = readFileSync(new URL("../../corpus/tools/verifier/verify.py", import.meta.url), "utf8");
     expect(text.trimEnd().split("\n").length).toBeLessThanOrEqual(250);
     const imported = text.match(/^(?:import|from) .*/gm);
     expect(imported).toEqual([
@@ -38,13 +38,13 @@ describe.skipIf(python.isMissing)(`the verifier${python.because}`, () => {
     ]);
   });
 
-  it("confirms the demo drawings in every edition", () => {
+  it("confirms the demo installations in every edition", () => {
     expect(verify(every)).toEqual({ status: 0, lines: [] });
   });
 
-  it("confirms drawings at random", () => {
-    const drawings = fc.sample(anyDrawing, { numRuns: 150, seed: 20_080 });
-    expect(verify(drawings.map((one) => buildSchedule(one)))).toEqual({ status: 0, lines: [] });
+  it("confirms installations at random", () => {
+    const installations = fc.sample(anyInstallation, { numRuns: 150, seed: 20_080 });
+    expect(verify(installations.map((one) => scheduleOf(one)))).toEqual({ status: 0, lines: [] });
   });
 
   it("reads a file, a list and a stream alike", () => {
@@ -67,7 +67,7 @@ describe.skipIf(python.isMissing)(`the verifier${python.because}`, () => {
       wiring: "raceway" as const,
       lengthFeet,
     }));
-    const schedule = buildSchedule(drawing({ existing: [{ id: "P" }], circuits: lengths }));
+    const schedule = scheduleOf(installation({ existing: [{ id: "P" }], circuits: lengths }));
     expect(verify([schedule])).toEqual({ status: 0, lines: [] });
   });
 });
@@ -87,12 +87,12 @@ describe.skipIf(python.isMissing)(`the verifier over the grid${python.because}`,
     metal: Material,
     of: Material,
     [count, size]: (typeof supplies)[number],
-  ): Drawing {
+  ): Installation {
     const supply = { sets: [{ count, size, material: of }] };
     const raceways = { count, kind: "flexible-metal" as const };
     const run = { supply, raceways, racewayJumpers: "per-raceway" as const };
     return {
-      ...drawing(
+      ...installation(
         {
           title: `${year} ${metal} for ${count} x ${size} ${of}`,
           services: [
@@ -157,7 +157,7 @@ describe.skipIf(python.isMissing)(`the verifier over the grid${python.because}`,
 
   const schedules = editionYears.flatMap((year) =>
     materials.flatMap((metal) =>
-      materials.flatMap((of) => supplies.map((supply) => buildSchedule(small(year, metal, of, supply)))),
+      materials.flatMap((of) => supplies.map((supply) => scheduleOf(small(year, metal, of, supply)))),
     ),
   );
 
@@ -165,10 +165,10 @@ describe.skipIf(python.isMissing)(`the verifier over the grid${python.because}`,
     expect(verify(schedules)).toEqual({ status: 0, lines: [] });
   });
 
-  it("meets every role that a drawing can hold", () => {
+  it("meets every role that an installation can hold", () => {
     const met = new Set(schedules.flatMap(({ conductors }) => conductors.map(({ role }) => role)));
-    // Load-side jumpers are no part of a drawing.
-    expect(roles.filter((role) => !met.has(role))).toEqual(["equipment-bonding-jumper"]);
+    // Load-side jumpers are no part of an installation.
+    expect(roleIds.filter((role) => !met.has(role))).toEqual(["equipment-bonding-jumper"]);
   });
 });
 
@@ -212,7 +212,7 @@ function forged(path: Path, leaf: unknown): unknown {
 }
 
 describe.skipIf(python.isMissing)(`the verifier against tampering${python.because}`, () => {
-  const honest = demoNames.map((name) => buildSchedule(demo(name)));
+  const honest = demoNames.map((name) => scheduleOf(demo(name)));
   const forgeries = honest.flatMap((schedule) =>
     schedule.conductors.flatMap((conductor) =>
       leaves(conductor).flatMap(({ path, leaf }) => {

@@ -10,7 +10,7 @@ export const python = need(
   "on Debian apt-get install python3",
 );
 
-const script = fileURLToPath(new URL("../../corpus/verifier/verify.py", import.meta.url));
+const script = fileURLToPath(new URL("../../corpus/tools/verifier/verify.py", import.meta.url));
 const tables = fileURLToPath(new URL("../../tables", import.meta.url));
 
 /** What the verifier says: one line for each refuted step. */

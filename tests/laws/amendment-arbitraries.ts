@@ -4,7 +4,7 @@ import {
   electrodeKinds,
   materials,
   type Readings,
-  roles,
+  roleIds,
   standardSizes,
 } from "bondmil";
 import fc from "fast-check";
@@ -14,7 +14,7 @@ import { readingFacts } from "../../src/edition/tables/readings.generated.js";
 export type Uncited<A = Amendment> = A extends Amendment ? Omit<A, "citation"> : never;
 
 const size = fc.constantFrom(...standardSizes);
-const role = fc.constantFrom(...roles);
+const role = fc.constantFrom(...roleIds);
 const supplyRows = ["2 AWG", "1/0 AWG", "3/0 AWG", "350 kcmil", "600 kcmil", "1100 kcmil", "last"];
 const ratings = [15, 20, 60, 100, 200, 300, 400, 500, 600, 800];
 
@@ -59,7 +59,7 @@ const reading = fc.constantFrom(...alternatives).map((one) => ({ kind: "reading"
 const material = fc.record(
   {
     kind: fc.constant("material" as const),
-    role: fc.constantFrom(...roles, "every-role" as const),
+    role: fc.constantFrom(...roleIds, "every-role" as const),
     material: fc.constantFrom(...materials),
     allowedFrom: size,
   },

@@ -12,7 +12,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { alternatives, anyFloor, cited, placeOf, type Uncited, uncited } from "./amendment-arbitraries.js";
 import { material, year } from "./arbitraries.js";
-import { type Asked, askedRoles, question } from "./asked-roles.js";
+import { type Asked, question } from "./asked-roles.js";
 
 /** Every amendment here is made up. */
 const circumstances = { serviceAmperes: 400, location: "indoors" } as const;
@@ -64,8 +64,6 @@ function law(
 }
 
 describe("amendments", () => {
-  it("are asked of every role", () => expect(askedRoles).toHaveLength(15));
-
   it("written by hand are taken and refused as by amend", () => {
     fc.assert(
       fc.property(question, year, some, material, ({ ask }, of, list, metal) => {
@@ -81,7 +79,10 @@ describe("amendments", () => {
         }
         const byHand = answerOf(() => ask({ ...code, amendments }, metal));
         if (issues.length === 0) expect(byHand).toEqual(ask(through, metal));
-        else expect(byHand).toEqual(issues.map((one) => ({ ...one, path: `code.${one.path}` })));
+        else
+          expect(byHand).toEqual(
+            issues.map((one) => ({ ...one, path: `code.${one.path}`, keys: ["code", ...one.keys] })),
+          );
       }),
       runs,
     );

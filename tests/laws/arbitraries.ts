@@ -6,8 +6,9 @@ import {
   conductorSizes,
   type EditionYear,
   editionYears,
-  type JumperInput,
+  type Input,
   type Material,
+  type mainBondingJumper,
   materials,
   type Readings,
   type Supply,
@@ -80,21 +81,21 @@ export const readings: fc.Arbitrary<Partial<Readings>> = fc.record(
 );
 
 /** Any input, wires and busbars, with and without a temperature column. */
-export const request: fc.Arbitrary<JumperInput> = requestFor(supply);
+export const request: fc.Arbitrary<Input<typeof mainBondingJumper>> = requestFor(supply);
 
 /** An input around such a supply. */
-export function requestFor(supplies: fc.Arbitrary<Supply>): fc.Arbitrary<JumperInput> {
+export function requestFor(supplies: fc.Arbitrary<Supply>): fc.Arbitrary<Input<typeof mainBondingJumper>> {
   return fc.record(
     {
       code: fc.record({ year }),
       supply: supplies,
-      jumper: fc.record(
+      conductor: fc.record(
         { material, form: fc.constantFrom("wire" as const, "bus" as const) },
         { requiredKeys: ["material"] },
       ),
       temperature,
     },
-    { requiredKeys: ["code", "supply", "jumper"] },
+    { requiredKeys: ["code", "supply", "conductor"] },
   );
 }
 

@@ -1,29 +1,24 @@
 import {
+  type AnyRole,
   type Code,
+  electrodeBondingJumper,
+  equipmentBondingJumper,
+  equipmentGroundingConductor,
+  groundedConductor,
+  groundingElectrodeConductor,
+  type Input,
   type Material,
   type Role,
-  roles,
   type SizingResult,
   type StandardSize,
   type Supply,
-  sizeCommonConductorOfDerivedSystems,
-  sizeElectrodeBondingJumper,
-  sizeElectrodeRacewayBondingJumper,
-  sizeEquipmentBondingJumper,
-  sizeEquipmentGroundingConductor,
-  sizeGroundedConductor,
-  sizeGroundingElectrodeConductor,
-  sizeImpedanceBondingJumper,
-  sizeImpedanceGroundingConductor,
-  sizeIntersystemBondingConductor,
-  sizeMainBondingJumper,
-  sizeOtherPipingBondingJumper,
-  sizeStructuralMetalBondingJumper,
-  sizeSupplySideBondingJumper,
-  sizeSystemBondingJumper,
-  sizeWaterPipingBondingJumper,
+  size,
+  supplySideBondingJumper,
 } from "bondmil";
 import fc from "fast-check";
+import { plainly } from "../../src/asking/plainly.js";
+import type { PlainQuestion } from "../../src/roles/definition.js";
+import { everyRole } from "./roles.js";
 
 /** A question about one role that only wants a code and a material. */
 export interface Asked {
@@ -35,6 +30,7 @@ const run = (count: number, size: StandardSize, material: Material = "copper"): 
   sets: [{ count, size, material }],
 });
 const supplies = [run(1, "10 AWG"), run(1, "3/0 AWG"), run(3, "500 kcmil"), run(1, "250 kcmil", "aluminum")];
+const amperes = [60, 400];
 const circuit = {
   device: { amperes: 60 },
   conductors: run(1, "4 AWG"),
@@ -42,57 +38,48 @@ const circuit = {
 } as const;
 const load = { amperes: 150, circuitAmperes: 200 };
 
-function bySupply(supply: Supply): readonly Asked[] {
-  const system = "service";
-  return [
-    {
-      role: "main-bonding-jumper",
-      ask: (code, material) => sizeMainBondingJumper({ code, supply, jumper: { material } }),
-    },
-    {
-      role: "system-bonding-jumper",
-      ask: (code, material) => sizeSystemBondingJumper({ code, supply, jumper: { material } }),
-    },
-    {
-      role: "supply-side-bonding-jumper",
-      ask: (code, material) => sizeSupplySideBondingJumper({ code, supply, jumper: { material } }),
-    },
+/** What decides the size of a role in its plainest question. */
+const deciding: Readonly<Record<AnyRole["by"], readonly Partial<PlainQuestion>[]>> = {
+  supply: supplies.map((supply) => ({ supply })),
+  rating: amperes.map((one) => ({ amperes: one })),
+  current: [{ amperes: 10 }],
+  conductor: [{ size: "4 AWG" }],
+  "named-size": [{}],
+};
+
+const plain: readonly Asked[] = everyRole.flatMap((role) =>
+  deciding[role.by].map((question) => ({
+    role: role.id,
+    ask: (code: Code, material: Material) => size(role, plainly(role, { ...question, code, material })),
+  })),
+);
+
+const particular: readonly Asked[] = [
+  ...supplies.flatMap((supply): readonly Asked[] => [
     {
       role: "supply-side-bonding-jumper",
       ask: (code, material) =>
-        sizeSupplySideBondingJumper({ code, supply, jumper: { material }, instead: "bonding-fittings" }),
+        size(supplySideBondingJumper, { code, supply, conductor: { material }, instead: "bonding-fittings" }),
     },
     {
       role: "grounded-conductor",
       ask: (code, material) =>
-        sizeGroundedConductor({ code, system, supply, scope: "raceway", conductor: { material }, load }),
+        size(groundedConductor, {
+          code,
+          system: "service",
+          supply,
+          scope: "raceway",
+          conductor: { material },
+          load,
+        }),
     },
-    {
-      role: "grounded-conductor",
-      ask: (code, material) => sizeGroundedConductor({ code, system, supply, conductor: { material } }),
-    },
-    {
-      role: "impedance-bonding-jumper",
-      ask: (code, material) =>
-        sizeImpedanceBondingJumper({ code, electrodeConductorAt: "impedance", supply, jumper: { material } }),
-    },
-    {
-      role: "water-piping-bonding-jumper",
-      ask: (code, material) =>
-        sizeWaterPipingBondingJumper({ code, of: "service", supply, jumper: { material } }),
-    },
-    {
-      role: "structural-metal-bonding-jumper",
-      ask: (code, material) =>
-        sizeStructuralMetalBondingJumper({ code, of: "service", supply, jumper: { material } }),
-    },
-    ...(["metal-water-pipe", "rod", "concrete-encased"] as const).flatMap((kind): readonly Asked[] => [
+    ...(["rod", "concrete-encased"] as const).flatMap((kind): readonly Asked[] => [
       {
         role: "grounding-electrode-conductor",
         ask: (code, material) =>
-          sizeGroundingElectrodeConductor({
+          size(groundingElectrodeConductor, {
             code,
-            of: "service",
+            system: "service",
             supply,
             conductor: { material },
             electrodes: [{ kind }],
@@ -101,64 +88,40 @@ function bySupply(supply: Supply): readonly Asked[] {
       {
         role: "electrode-bonding-jumper",
         ask: (code, material) =>
-          sizeElectrodeBondingJumper({ code, supply, jumper: { material }, to: [{ kind }] }),
+          size(electrodeBondingJumper, { code, supply, conductor: { material }, electrodes: [{ kind }] }),
       },
     ]),
-  ];
-}
-
-/** Every role, most of them in several situations. */
-export const asked: readonly Asked[] = [
-  ...supplies.flatMap(bySupply),
+  ]),
   {
     role: "grounding-electrode-conductor",
     ask: (code, material) =>
-      sizeCommonConductorOfDerivedSystems({ code, conductor: { material }, electrodes: [{ kind: "rod" }] }),
-  },
-  {
-    role: "impedance-grounding-conductor",
-    ask: (code, material) =>
-      sizeImpedanceGroundingConductor({ code, impedanceAmperes: 10, conductor: { material } }),
+      size(groundingElectrodeConductor, {
+        code,
+        system: "separately-derived",
+        part: "common",
+        conductor: { material },
+        electrodes: [{ kind: "rod" }],
+      }),
   },
   {
     role: "equipment-grounding-conductor",
     ask: (code, material) =>
-      sizeEquipmentGroundingConductor({
+      size(equipmentGroundingConductor, {
         code,
         circuits: [{ device: { amperes: 400 } }, circuit],
         conductor: { material },
       }),
   },
-  {
-    role: "equipment-grounding-conductor",
-    ask: (code, material) =>
-      sizeEquipmentGroundingConductor({ code, circuits: [circuit], conductor: { material } }),
-  },
-  {
-    role: "equipment-bonding-jumper",
-    ask: (code, material) => sizeEquipmentBondingJumper({ code, circuits: [circuit], jumper: { material } }),
-  },
-  {
-    role: "other-piping-bonding-jumper",
-    ask: (code, material) => sizeOtherPipingBondingJumper({ code, deviceAmperes: 400, jumper: { material } }),
-  },
-  {
-    role: "electrode-raceway-bonding-jumper",
-    ask: (code, material) =>
-      sizeElectrodeRacewayBondingJumper({
-        code,
-        ferrous: true,
-        enclosed: [{ size: "4 AWG", material: "copper" }],
-        jumper: { material },
-      }),
-  },
-  {
-    role: "intersystem-bonding-conductor",
-    ask: (code) => sizeIntersystemBondingConductor({ code, termination: "apart" }),
-  },
+  ...[equipmentGroundingConductor, equipmentBondingJumper].map(
+    (role): Asked => ({
+      role: role.id,
+      ask: (code, material) =>
+        size<Input<typeof role>, SizingResult>(role, { code, circuits: [circuit], conductor: { material } }),
+    }),
+  ),
 ];
 
-/** Roles of which something is asked. */
-export const askedRoles: readonly Role[] = roles.filter((role) => asked.some((one) => one.role === role));
+/** Every role in its plainest questions, some in particular situations too. */
+const asked: readonly Asked[] = [...plain, ...particular];
 
 export const question: fc.Arbitrary<Asked> = fc.constantFrom(...asked);

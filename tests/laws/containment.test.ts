@@ -1,9 +1,11 @@
 import {
   type ConductorColumn,
   editionYears,
-  type JumperInput,
+  type Input,
   type Material,
+  type mainBondingJumper,
   type Supply,
+  size,
   standardSizes,
 } from "bondmil";
 import fc from "fast-check";
@@ -18,7 +20,7 @@ import {
   withLarger,
   year,
 } from "./arbitraries.js";
-import { jumperRoles, underLaw } from "./roles.js";
+import { jumpers } from "./roles.js";
 
 /** One alternative gives containment up by its own words: it has the last test of this file. */
 const code = fc.record({
@@ -30,20 +32,18 @@ const code = fc.record({
  * If every conductor of one supply is matched in another by one of the same material and at least its area, the other
  * never gets a smaller jumper.
  */
-describe.each(jumperRoles)("containment: %s", (role) => {
-  const { size } = underLaw[role];
-
+describe.each(jumpers)("containment: $id", (role) => {
   function neverSmaller(pairs: fc.Arbitrary<{ readonly small: Supply; readonly large: Supply }>): void {
     fc.assert(
       fc.property(pairs, code, material, temperature, ({ small, large }, chosen, jumper, column) => {
         const required = (one: Supply) => {
-          const input: JumperInput = {
+          const input: Input<typeof mainBondingJumper> = {
             code: chosen,
             supply: one,
-            jumper: { material: jumper },
+            conductor: { material: jumper },
             temperature: column,
           };
-          return size(input).requiredArea;
+          return size(role, input).requiredArea;
         };
         expect(required(large)).toBeGreaterThanOrEqual(required(small));
       }),
@@ -84,10 +84,10 @@ describe.each(jumperRoles)("containment: %s", (role) => {
       Array.from({ length: 20 }, (_, i) => i + 1).flatMap((count) => {
         const alone = { count, size: one, material: first };
         const required = (sets: Supply["sets"]) =>
-          size({
+          size(role, {
             code: { year: edition },
             supply: { sets },
-            jumper: { material: jumper },
+            conductor: { material: jumper },
           }).requiredArea;
         const before = required([alone]);
         const after = required([alone, { count: 1, size: "18 AWG", material: second }]);
@@ -97,15 +97,15 @@ describe.each(jumperRoles)("containment: %s", (role) => {
   }
 
   // 1200 kcmil is a size that only another table names; it can still be installed.
-  it.each(["copper", "aluminum"] as const)("places 1200 kcmil %s between its neighbours", (supplied) => {
+  it.each(["copper", "aluminum"] as const)("places 1200 kcmil %s between its neighbors", (supplied) => {
     for (const edition of editionYears) {
       for (const jumper of ["copper", "aluminum"] as const) {
         for (const count of [1, 2, 5]) {
           const required = (one: "1000 kcmil" | "1200 kcmil" | "1250 kcmil") =>
-            size({
+            size(role, {
               code: { year: edition },
               supply: { sets: [{ count, size: one, material: supplied }] },
-              jumper: { material: jumper },
+              conductor: { material: jumper },
             }).requiredArea;
           expect(required("1200 kcmil")).toBeGreaterThanOrEqual(required("1000 kcmil"));
           expect(required("1200 kcmil")).toBeLessThanOrEqual(required("1250 kcmil"));
@@ -116,10 +116,10 @@ describe.each(jumperRoles)("containment: %s", (role) => {
 
   it("is given up by the reading that replaces parallel conductors only", () => {
     const required = (sets: Supply["sets"]) =>
-      size({
+      size(role, {
         code: { year: "2023", readings: { "single-conductor-of-another-material": "parallel-only" } },
         supply: { sets },
-        jumper: { material: "copper" },
+        conductor: { material: "copper" },
       }).requiredArea;
     const large = { count: 1, size: "2000 kcmil", material: "aluminum" } as const;
     // 1250 kcmil and 1 AWG copper are assumed for the two, nothing for the one.

@@ -1,21 +1,21 @@
 import {
   areaOf,
-  arrangeElectrodeConductors,
+  arrangementsOf,
   type ConductorSize,
   columnOf,
   conductorSizes,
   type EditionYear,
   type Electrode,
-  type ElectrodeConductorInput,
   editionYears,
+  electrodeBondingJumper,
+  electrodeRacewayBondingJumper,
+  groundingElectrodeConductor,
+  type Input,
+  intersystemBondingConductor,
   type Material,
   type Role,
   type Supply,
-  sizeCommonConductorOfDerivedSystems,
-  sizeElectrodeBondingJumper,
-  sizeElectrodeRacewayBondingJumper,
-  sizeGroundingElectrodeConductor,
-  sizeIntersystemBondingConductor,
+  size,
   standardSizeFor,
   standardSizes,
 } from "bondmil";
@@ -32,8 +32,8 @@ const here: readonly Role[] = [
   "intersystem-bonding-conductor",
 ];
 
-const required = (input: ElectrodeConductorInput): number =>
-  sizeGroundingElectrodeConductor(input).requiredArea;
+const required = (input: Input<typeof groundingElectrodeConductor>): number =>
+  size(groundingElectrodeConductor, input).requiredArea;
 const lastRow = (one: Material): number => areaOf(columnOf(one) === "copper" ? "3/0 AWG" : "250 kcmil");
 
 const copper = { material: "copper" } as const;
@@ -45,20 +45,20 @@ const fixed = {
 describe.each(here)("%s", (role) => {
   it("is asked here", () => {
     const results = [
-      sizeGroundingElectrodeConductor({
+      size(groundingElectrodeConductor, {
         ...fixed,
-        of: "service",
+        system: "service",
         conductor: copper,
         electrodes: [{ kind: "rod" }],
       }),
-      sizeElectrodeBondingJumper({ ...fixed, jumper: copper, to: [{ kind: "rod" }] }),
-      sizeElectrodeRacewayBondingJumper({
+      size(electrodeBondingJumper, { ...fixed, conductor: copper, electrodes: [{ kind: "rod" }] }),
+      size(electrodeRacewayBondingJumper, {
         code: fixed.code,
         ferrous: true,
         enclosed: [{ size: "4 AWG", material: "copper" }],
-        jumper: copper,
+        conductor: copper,
       }),
-      sizeIntersystemBondingConductor({ code: fixed.code, termination: "apart" }),
+      size(intersystemBondingConductor, { code: fixed.code, termination: "apart" }),
     ];
     expect(results.map((one) => one.role)).toContain(role);
   });
@@ -118,9 +118,9 @@ describe("a grounding electrode conductor", () => {
           const at = turn % list.length;
           return [...list.slice(at), ...list.slice(0, at)].reverse();
         };
-        const result = sizeGroundingElectrodeConductor(input);
+        const result = size(groundingElectrodeConductor, input);
         const otherwise = { ...input, electrodes: turned(input.electrodes) };
-        expect(sizeGroundingElectrodeConductor(otherwise)).toEqual(result);
+        expect(size(groundingElectrodeConductor, otherwise)).toEqual(result);
         const sets = { sets: turned(input.supply.sets) };
         expect(required({ ...input, supply: sets })).toBe(result.requiredArea);
       }),
@@ -133,7 +133,7 @@ describe("a grounding electrode conductor", () => {
         const byTable = required({ ...input, electrodes: [{ kind: "metal-water-pipe" }] });
         const found = required(input);
         expect(found).toBeLessThanOrEqual(byTable);
-        const capped = sizeGroundingElectrodeConductor(input).steps.find((step) => step.kind === "cap");
+        const capped = size(groundingElectrodeConductor, input).steps.find((step) => step.kind === "cap");
         expect(found).toBe(capped === undefined ? byTable : capped.requiredArea);
       }),
     );
@@ -160,7 +160,7 @@ describe("a grounding electrode conductor", () => {
     } as const;
     fc.assert(
       fc.property(asked, (input) => {
-        const { requiredArea, readings } = sizeGroundingElectrodeConductor(input);
+        const { requiredArea, readings } = size(groundingElectrodeConductor, input);
         for (const [id, words] of Object.entries(alternatives)) {
           const under = (word: string): number => {
             const chosen = { ...input.code.readings, [id]: word };
@@ -180,7 +180,7 @@ describe("a grounding electrode conductor", () => {
     fc.assert(
       fc.property(asked, (input) => {
         const before = JSON.stringify(input);
-        const result = sizeGroundingElectrodeConductor(input);
+        const result = size(groundingElectrodeConductor, input);
         expect(JSON.stringify(input)).toBe(before);
         expect(JSON.parse(JSON.stringify(result))).toEqual(result);
         const { outcome } = result;
@@ -199,19 +199,19 @@ describe("an excuse from the electrode conductor", () => {
           standardSizes.map((size) => ({ count, size, material: supplied })),
         );
         const isWarned = (set: (typeof supplies)[number]): boolean =>
-          sizeGroundingElectrodeConductor({
+          size(groundingElectrodeConductor, {
             ...asked,
             code: { year: edition },
-            of: "building",
+            system: "building",
             supply: { sets: [set] },
             onSingleBranchCircuit: true,
           }).cautions.some((one) => one.code === "larger-than-shared-branch-circuit");
         const isRefused = (set: (typeof supplies)[number]): boolean => {
           try {
-            sizeGroundingElectrodeConductor({
+            size(groundingElectrodeConductor, {
               ...asked,
               code: { year: edition },
-              of: "separately-derived",
+              system: "separately-derived",
               supply: { sets: [set] },
               controlTransformer: true,
             });
@@ -236,6 +236,7 @@ describe("an excuse from the electrode conductor", () => {
 });
 
 describe("several enclosures or systems", () => {
+  const ofSystems = { system: "separately-derived", part: "common" } as const;
   const places = (shape: fc.Arbitrary<Supply>) =>
     fc
       .array(shape, { minLength: 2, maxLength: 4 })
@@ -244,15 +245,15 @@ describe("several enclosures or systems", () => {
   it("have a common conductor at least as large as every tap, the one place and every individual conductor", () => {
     const one = fc.record({
       code,
-      of: fc.constantFrom("service" as const, "building" as const),
+      system: fc.constantFrom("service" as const, "building" as const),
       enclosures: places(supplyOf({ phases: 3 })),
       conductor: fc.record({ material }),
       electrodes,
     });
     fc.assert(
       fc.property(one, fc.boolean(), (input, fromDrop) => {
-        const drop = input.of === "service" ? { fromDrop } : {};
-        const [common, individual, atOnePlace] = arrangeElectrodeConductors({
+        const drop = input.system === "service" ? { fromDrop } : {};
+        const [common, individual, atOnePlace] = arrangementsOf(groundingElectrodeConductor, {
           ...input,
           ...drop,
         }).arrangements.map(({ conductors }) => conductors.map(({ result }) => result.requiredArea));
@@ -272,10 +273,15 @@ describe("several enclosures or systems", () => {
   it("tap a common conductor of derived systems that is at least as large, unless electrodes limit it and not them", () => {
     fc.assert(
       fc.property(code, supply, fc.record({ material }), electrodes, (chosen, one, conductor, all) => {
-        const shared = sizeCommonConductorOfDerivedSystems({ code: chosen, conductor, electrodes: all });
+        const shared = size(groundingElectrodeConductor, {
+          ...ofSystems,
+          code: chosen,
+          conductor,
+          electrodes: all,
+        });
         const tap = {
           code: chosen,
-          of: "separately-derived",
+          system: "separately-derived",
           part: "tap",
           conductor,
           electrodes: all,
@@ -289,7 +295,8 @@ describe("several enclosures or systems", () => {
     fc.assert(
       fc.property(code, fc.record({ material }), electrodes, electrode, (chosen, conductor, all, more) => {
         const shared = (list: readonly Electrode[]) =>
-          sizeCommonConductorOfDerivedSystems({ code: chosen, conductor, electrodes: list }).requiredArea;
+          size(groundingElectrodeConductor, { ...ofSystems, code: chosen, conductor, electrodes: list })
+            .requiredArea;
         expect(shared([...all, more])).toBeGreaterThanOrEqual(shared(all));
         expect(shared([...all].reverse())).toBe(shared(all));
         expect(shared(all)).toBeLessThanOrEqual(lastRow(conductor.material));
@@ -303,14 +310,14 @@ describe("a jumper between electrodes", () => {
     fc.assert(
       fc.property(asked, fc.boolean(), (input, supplemental) => {
         const { code: chosen, conductor, electrodes: to, supply: one } = input;
-        const jumper = sizeElectrodeBondingJumper({
+        const jumper = size(electrodeBondingJumper, {
           code: chosen,
           supply: one,
-          jumper: conductor,
-          to,
+          conductor,
+          electrodes: to,
           supplemental,
         });
-        const own = required({ code: chosen, of: "service", supply: one, conductor, electrodes: to });
+        const own = required({ code: chosen, system: "service", supply: one, conductor, electrodes: to });
         expect(jumper.requiredArea).toBe(own);
       }),
     );
@@ -323,15 +330,15 @@ describe("a jumper between electrodes", () => {
     });
     fc.assert(
       fc.property(year, inside, material, (edition, enclosed, own) => {
-        const size = (list: typeof enclosed) =>
-          sizeElectrodeRacewayBondingJumper({
+        const sized = (list: typeof enclosed) =>
+          size(electrodeRacewayBondingJumper, {
             code: { year: edition },
             ferrous: true,
             enclosed: list,
-            jumper: { material: own },
+            conductor: { material: own },
           });
-        expect(size(enclosed).requiredArea).toBe(Math.max(...enclosed.map((one) => areaOf(one.size))));
-        expect(size([...enclosed].reverse())).toEqual(size(enclosed));
+        expect(sized(enclosed).requiredArea).toBe(Math.max(...enclosed.map((one) => areaOf(one.size))));
+        expect(sized([...enclosed].reverse())).toEqual(sized(enclosed));
       }),
     );
   });
@@ -343,7 +350,7 @@ describe("a jumper between electrodes", () => {
       fc.property(edition, two, (one, sizes) => {
         const [small, large] = [...sizes].sort((a, b) => areaOf(a) - areaOf(b));
         const tie = (onBusbar: ConductorSize = "6 AWG") =>
-          sizeIntersystemBondingConductor({
+          size(intersystemBondingConductor, {
             code: { year: one },
             termination: "busbar",
             electrodeConductorOnBusbar: onBusbar,
@@ -361,10 +368,10 @@ function gridInput(
   size: ConductorSize,
   supplied: Material,
   own: Material,
-): ElectrodeConductorInput {
+): Input<typeof groundingElectrodeConductor> {
   return {
     code: { year: edition },
-    of: "service",
+    system: "service",
     supply: { sets: [{ count, size, material: supplied }] },
     conductor: { material: own },
     electrodes: [{ kind: "metal-water-pipe" }],

@@ -4,9 +4,11 @@ import {
   type ConductorSize,
   conductorSizes,
   type Electrode,
-  type ElectrodeConductorInput,
+  type groundingElectrodeConductor,
+  type Input,
   type Material,
   type Readings,
+  type Supply,
 } from "bondmil";
 import fc from "fast-check";
 import table from "../../tables/electrode-conductor.json" with { type: "json" };
@@ -45,17 +47,20 @@ const readings: fc.Arbitrary<Partial<Readings>> = fc.record(
 );
 export const code: fc.Arbitrary<Code> = fc.record({ year, readings }, { requiredKeys: ["year"] });
 const kind = fc.constantFrom(
-  { of: "service" } as const,
-  { of: "service", part: "tap" } as const,
-  { of: "service", part: "common" } as const,
-  { of: "service", part: "common", fromDrop: true } as const,
-  { of: "service", ungrounded: true } as const,
-  { of: "separately-derived" } as const,
-  { of: "separately-derived", part: "tap" } as const,
-  { of: "building" } as const,
-  { of: "building", part: "common" } as const,
+  { system: "service" } as const,
+  { system: "service", part: "tap" } as const,
+  { system: "service", part: "common" } as const,
+  { system: "service", part: "common", fromDrop: true } as const,
+  { system: "service", ungrounded: true } as const,
+  { system: "separately-derived" } as const,
+  { system: "separately-derived", part: "tap" } as const,
+  { system: "building" } as const,
+  { system: "building", part: "common" } as const,
 );
-export const asked: fc.Arbitrary<ElectrodeConductorInput> = fc
+/** One that is sized from its supply. */
+type OfSupply = Extract<Input<typeof groundingElectrodeConductor>, { readonly supply: Supply }>;
+
+export const asked: fc.Arbitrary<OfSupply> = fc
   .record({ code, supply, conductor: fc.record({ material }), electrodes, kind })
   .map(({ kind: one, ...input }) => ({ ...input, ...one }));
 

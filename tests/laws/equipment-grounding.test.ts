@@ -2,9 +2,10 @@ import {
   areaOf,
   type EditionYear,
   editionYears,
+  equipmentBondingJumper,
+  equipmentGroundingConductor,
   type ProtectedCircuit,
-  sizeEquipmentBondingJumper,
-  sizeEquipmentGroundingConductor,
+  size,
   standardSizes,
 } from "bondmil";
 import fc from "fast-check";
@@ -17,9 +18,9 @@ const sizers = {
     year: EditionYear,
     material: Metal,
     circuits: readonly ProtectedCircuit[],
-  ) => sizeEquipmentGroundingConductor({ code: { year }, circuits, conductor: { material } }),
+  ) => size(equipmentGroundingConductor, { code: { year }, circuits, conductor: { material } }),
   "equipment-bonding-jumper": (year: EditionYear, material: Metal, circuits: readonly ProtectedCircuit[]) =>
-    sizeEquipmentBondingJumper({ code: { year }, circuits, jumper: { material } }),
+    size(equipmentBondingJumper, { code: { year }, circuits, conductor: { material } }),
 } as const;
 
 const ratings = Array.from({ length: 600 }, (_, i) => (i + 1) * 10);

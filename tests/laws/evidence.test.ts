@@ -3,14 +3,17 @@ import {
   type ConductorSize,
   editionYears,
   evidenceLevels,
-  type JumperInput,
+  type Input,
+  type mainBondingJumper,
+  size,
   standardSizes,
   type TemperatureColumn,
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { JumperRole } from "../roles/jumper/facts.js";
 import { requestFor, supply } from "./arbitraries.js";
-import { type JumperRole, jumperRoles, underLaw } from "./roles.js";
+import { jumpers } from "./roles.js";
 
 const levels: readonly string[] = evidenceLevels;
 const rank = (evidence: string) => levels.indexOf(evidence);
@@ -22,15 +25,18 @@ function citationsIn(value: unknown): readonly Citation[] {
   return [...own, ...Object.values(value).flatMap(citationsIn)];
 }
 
-function strongerThanItsCitations(role: JumperRole, input: JumperInput): readonly Citation[] {
-  const { evidence, steps, citation } = underLaw[role].size(input);
+function strongerThanItsCitations(
+  role: JumperRole,
+  input: Input<typeof mainBondingJumper>,
+): readonly Citation[] {
+  const { evidence, steps, citation } = size(role, input);
   return citationsIn({ steps, citation }).filter((one) => rank(one.evidence) < rank(evidence));
 }
 
-describe.each(jumperRoles)("evidence: %s", (role) => {
+describe.each(jumpers)("evidence: $id", (role) => {
   it("is never stronger than anything that the result cites", () => {
     fc.assert(
-      fc.property(requestFor(supply), (input: JumperInput) => {
+      fc.property(requestFor(supply), (input: Input<typeof mainBondingJumper>) => {
         expect(strongerThanItsCitations(role, { ...input, temperature: 75 })).toEqual([]);
       }),
       { numRuns: 1000 },
@@ -42,12 +48,12 @@ describe.each(jumperRoles)("evidence: %s", (role) => {
       standardSizes.flatMap((size) =>
         ([60, 75, 90] as const).flatMap((temperature) =>
           (["copper", "aluminum"] as const).flatMap((material) => {
-            const jumper = { material: material === "copper" ? "aluminum" : "copper" } as const;
+            const conductor = { material: material === "copper" ? "aluminum" : "copper" } as const;
             const sets = [{ count: 20, size, material }];
             const found = strongerThanItsCitations(role, {
               code: { year },
               supply: { sets },
-              jumper,
+              conductor,
               temperature,
             });
             return found.map((one) => `${year} ${size} ${material} at ${temperature} C: ${one.evidence}`);
@@ -59,11 +65,11 @@ describe.each(jumperRoles)("evidence: %s", (role) => {
   });
 
   it("is memory where an ampacity from memory decided, also one that was passed over as too small", () => {
-    const evidenceFor = (size: ConductorSize, temperature: TemperatureColumn) =>
-      underLaw[role].size({
+    const evidenceFor = (installed: ConductorSize, temperature: TemperatureColumn) =>
+      size(role, {
         code: { year: "2008" },
-        supply: { sets: [{ count: 6, size, material: "copper" }] },
-        jumper: { material: "aluminum" },
+        supply: { sets: [{ count: 6, size: installed, material: "copper" }] },
+        conductor: { material: "aluminum" },
         temperature,
       }).evidence;
     // The ampacity of 600 kcmil copper at 60 C changed in 2011, as did that of 300 kcmil aluminum at 90 C.

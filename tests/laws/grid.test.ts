@@ -4,14 +4,18 @@ import {
   type ConductorColumn,
   type EditionYear,
   editionYears,
-  type JumperInput,
+  type Input,
+  type mainBondingJumper,
+  prepare,
   type StandardSize,
+  size,
   standardSizeFor,
   standardSizes,
   type TemperatureColumn,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { type JumperRole, jumperRoles, underLaw } from "./roles.js";
+import type { JumperRole } from "../roles/jumper/facts.js";
+import { jumpers } from "./roles.js";
 
 const columns: readonly ConductorColumn[] = ["copper", "aluminum"];
 const mostSets = 20;
@@ -30,11 +34,11 @@ function inputFor(
   { year, supply, jumper, temperature }: Place,
   size: StandardSize,
   count: number,
-): JumperInput {
+): Input<typeof mainBondingJumper> {
   return {
     code: { year },
     supply: { sets: [{ count, size, material: supply }] },
-    jumper: { material: jumper },
+    conductor: { material: jumper },
     temperature,
   };
 }
@@ -42,10 +46,19 @@ function inputFor(
 /** Required areas by size and by number of sets, through the prepared path. */
 function requiredAreas(place: Place): readonly (readonly number[])[] {
   const { role, year, supply, jumper, temperature } = place;
-  const prepared = underLaw[role].prepare({ code: { year }, supply, jumper });
+  const prepared = prepare(role, {
+    code: { year },
+    supplyMaterial: supply,
+    conductor: { material: jumper },
+  });
   return standardSizes.map((size) => {
     const own = areaOf(size);
-    const [assumed] = assumedConductors(year, inputFor(place, size, 1).supply, jumper, temperature);
+    const [assumed] = assumedConductors({
+      edition: year,
+      supply: inputFor(place, size, 1).supply,
+      material: jumper,
+      temperature,
+    });
     return Array.from({ length: mostSets }, (_, i) => {
       const count = i + 1;
       return prepared.kind === "by-area"
@@ -56,7 +69,7 @@ function requiredAreas(place: Place): readonly (readonly number[])[] {
 }
 
 /** Every place of the grid at 75 C, and the other temperature columns where conductors are replaced. */
-const places: readonly Place[] = jumperRoles.flatMap((role) =>
+const places: readonly Place[] = jumpers.flatMap((role) =>
   editionYears.flatMap((year) =>
     columns.flatMap((supply) =>
       columns.flatMap((jumper) =>
@@ -82,18 +95,18 @@ describe("every size, 1 to 20 sets, both materials, every edition and role", () 
 
   it("is a whole grid", () => {
     expect(standardSizes).toHaveLength(30);
-    expect(cells).toHaveLength(jumperRoles.length * editionYears.length * 8 * 30 * mostSets);
+    expect(cells).toHaveLength(jumpers.length * editionYears.length * 8 * 30 * mostSets);
   });
 
   it("agrees on the full path, every 37th cell", () => {
     const sample = cells.filter((_, i) => i % everyNth === 0);
     expect(sample.length).toBeGreaterThan(2500);
-    const wrong = sample.flatMap(({ place, size, count, area }) => {
-      const result = underLaw[place.role].size(inputFor(place, size, count));
+    const wrong = sample.flatMap(({ place, size: installed, count, area }) => {
+      const result = size(place.role, inputFor(place, installed, count));
       const named = result.outcome.kind === "conductor" ? result.outcome.size : null;
       return result.requiredArea === area && named === standardSizeFor(area)
         ? []
-        : [{ ...place, size, count, area, full: result.requiredArea, named }];
+        : [{ ...place, installed, count, area, full: result.requiredArea, named }];
     });
     expect(wrong.slice(0, 5)).toEqual([]);
   });

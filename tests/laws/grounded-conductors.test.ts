@@ -10,12 +10,13 @@ import {
   type EditionYear,
   editionYears,
   evidenceLevels,
-  type GroundedConductorInput,
+  groundedConductor,
+  type Input,
   type Material,
   type SizingResult,
   type StandardSize,
   type Supply,
-  sizeGroundedConductor,
+  size,
   standardSizeFor,
   standardSizes,
 } from "bondmil";
@@ -49,14 +50,14 @@ const mostSets = 20;
 const least = areaOf("1/0 AWG");
 const isRaceway = (where: Where) => "scope" in where;
 
-function size(where: Where, code: Code, conductors: Supply, own: Material, more: object = {}): SizingResult {
-  return sizeGroundedConductor({
+function sized(where: Where, code: Code, conductors: Supply, own: Material, more: object = {}): SizingResult {
+  return size(groundedConductor, {
     code,
     ...where,
     supply: conductors,
     conductor: { material: own },
     ...more,
-  } as GroundedConductorInput);
+  } as Input<typeof groundedConductor>);
 }
 
 /** Row ends and answers as both tables print them, and the last row of the older one. */
@@ -97,7 +98,7 @@ describe.each(texts)("the grid of the grounded-conductor of $name", ({ where }) 
         standardSizes.flatMap((one) =>
           Array.from({ length: mostSets }, (_, i) => i + 1).map((count) => {
             const conductors = { sets: [{ count, size: one, material: supplied }] };
-            const { requiredArea } = size(where, { year: edition }, conductors, own);
+            const { requiredArea } = sized(where, { year: edition }, conductors, own);
             return { edition, supplied, own, one, count, area: requiredArea };
           }),
         ),
@@ -159,7 +160,7 @@ describe.each(texts)("the grid of the grounded-conductor of $name", ({ where }) 
       .filter(({ edition, own, one, count, area }) => {
         const alone = { count, size: one, material: first };
         const joined = { sets: [alone, { count: 1, size: "18 AWG", material: second } as const] };
-        return size(where, { year: edition }, joined, own).requiredArea < area;
+        return sized(where, { year: edition }, joined, own).requiredArea < area;
       });
     expect(wrong.slice(0, 3)).toEqual([]);
   });
@@ -191,7 +192,7 @@ describe.each(texts)("the grounded-conductor of $name", ({ where }) => {
         temperature,
         ({ small, large }, chosen, own, column) => {
           const required = (one: Supply) =>
-            size(where, chosen, one, own, { temperature: column }).requiredArea;
+            sized(where, chosen, one, own, { temperature: column }).requiredArea;
           expect(required(large)).toBeGreaterThanOrEqual(required(small));
         },
       ),
@@ -203,12 +204,12 @@ describe.each(texts)("the grounded-conductor of $name", ({ where }) => {
     fc.assert(
       fc.property(supply, code, material, (conductors, chosen, own) => {
         const before = JSON.stringify(conductors);
-        const result = size(where, chosen, conductors, own);
+        const result = sized(where, chosen, conductors, own);
         expect(JSON.stringify(conductors)).toBe(before);
         expect(JSON.parse(JSON.stringify(result))).toEqual(result);
         const turned = { sets: [...conductors.sets].reverse() };
-        expect(size(where, chosen, turned, own).requiredArea).toBe(result.requiredArea);
-        expect(size(where, chosen, spelledOut(conductors), own).requiredArea).toBe(result.requiredArea);
+        expect(sized(where, chosen, turned, own).requiredArea).toBe(result.requiredArea);
+        expect(sized(where, chosen, spelledOut(conductors), own).requiredArea).toBe(result.requiredArea);
       }),
     );
   });
@@ -218,15 +219,17 @@ describe.each(texts)("the grounded-conductor of $name", ({ where }) => {
       fc.property(supply, code, fc.constantFrom(...columns), amperes, amperes, amperes, (...drawn) => {
         const [conductors, chosen, own, one, other, circuitAmperes] = drawn;
         const required = (load: number) =>
-          size(where, chosen, conductors, own, { load: { amperes: load, circuitAmperes } }).requiredArea;
+          sized(where, chosen, conductors, own, { load: { amperes: load, circuitAmperes } }).requiredArea;
         const [low, high] = [Math.min(one, other, 380), Math.min(Math.max(one, other), 380)];
-        const without = size(where, chosen, conductors, own).requiredArea;
+        const without = sized(where, chosen, conductors, own).requiredArea;
         expect(required(low)).toBeGreaterThanOrEqual(without);
         expect(required(high)).toBeGreaterThanOrEqual(required(low));
         const named = standardSizeFor(required(high));
         if (named === null) return;
         const column = circuitAmperes <= 100 ? 60 : 75;
-        expect(ampacityOf(chosen.year, named, own, column).amperes).toBeGreaterThanOrEqual(high);
+        expect(
+          ampacityOf({ edition: chosen.year, size: named, material: own, temperature: column }).amperes,
+        ).toBeGreaterThanOrEqual(high);
       }),
     );
   });
@@ -235,7 +238,7 @@ describe.each(texts)("the grounded-conductor of $name", ({ where }) => {
     fc.assert(
       fc.property(supply, code, material, amperes, (conductors, chosen, own, load) => {
         const more = { load: { amperes: Math.min(load, 300), circuitAmperes: 400 } };
-        const { steps, governs, requiredArea, evidence, citation } = size(
+        const { steps, governs, requiredArea, evidence, citation } = sized(
           where,
           chosen,
           conductors,
@@ -261,7 +264,7 @@ describe.each(["service", "separately-derived"] as const)("a grounded phase of a
   it("is never smaller than an ungrounded conductor of its material", () => {
     fc.assert(
       fc.property(supply, year, material, (conductors, edition, own) => {
-        const { requiredArea } = size(where, { year: edition }, conductors, own, { grounded: "phase" });
+        const { requiredArea } = sized(where, { year: edition }, conductors, own, { grounded: "phase" });
         for (const one of conductorsOf(conductors)) {
           if (columnOf(one.material) === columnOf(own))
             expect(requiredArea).toBeGreaterThanOrEqual(areaOf(one.size));
@@ -275,10 +278,13 @@ describe.each(["service", "separately-derived"] as const)("a grounded phase of a
       columns.flatMap((supplied) =>
         standardSizes.filter((one) => {
           const conductors = { sets: [{ count: 2, size: one, material: supplied }] };
-          const result = size(where, { year: edition }, conductors, own, { grounded: "phase" });
+          const result = sized(where, { year: edition }, conductors, own, { grounded: "phase" });
           const found = result.outcome.kind === "conductor" ? result.outcome.size : null;
-          const asked = ampacityOf(edition, one, supplied, 75).amperes ?? 0;
-          const carried = found === null ? null : ampacityOf(edition, found, own, 75).amperes;
+          const asked = ampacityOf({ edition, size: one, material: supplied, temperature: 75 }).amperes ?? 0;
+          const carried =
+            found === null
+              ? null
+              : ampacityOf({ edition, size: found, material: own, temperature: 75 }).amperes;
           // Beyond the largest conductor of the other material the area of equal conductance decides.
           if (supplied !== own && (found === null || (carried ?? 0) < asked)) {
             return result.requiredArea < areaOf(one) * 1.6;
@@ -296,7 +302,8 @@ describe.each(["service", "separately-derived"] as const)("a grounded phase of a
         withLarger(supplyOf({ materials: ofColumn("copper") })),
         year,
         ({ small, large }, edition) => {
-          const phase = (one: Supply) => size(where, { year: edition }, one, "copper", { grounded: "phase" });
+          const phase = (one: Supply) =>
+            sized(where, { year: edition }, one, "copper", { grounded: "phase" });
           expect(phase(large).requiredArea).toBeGreaterThanOrEqual(phase(small).requiredArea);
           const count = small.sets.reduce((sum, set) => sum + set.count, 0);
           expect(phase(small).outcome).toMatchObject({ quantity: count });
@@ -309,7 +316,7 @@ describe.each(["service", "separately-derived"] as const)("a grounded phase of a
     for (const one of standardSizes) {
       const conductors: Supply = { sets: [{ count: 1, size: one, material: "copper" }] };
       const more = { grounded: "phase", scope: "raceway" };
-      expect(size(where, { year: "2020" }, conductors, "copper", more).requiredArea).toBe(
+      expect(sized(where, { year: "2020" }, conductors, "copper", more).requiredArea).toBe(
         Math.max(areaOf(one), least),
       );
     }
@@ -320,7 +327,7 @@ describe("a grounded conductor that stays the fault path of a building", () => {
   const devices = [15, 60, 100, 200, 400, 800, 1200, 2000, 4000] as const;
   const counts = [1, 2, 5, 20] as const;
   const rebonded = (conductors: Supply, edition: EditionYear, own: Material, more: object) =>
-    size(texts[0].where, { year: edition }, conductors, own, more);
+    sized(texts[0].where, { year: edition }, conductors, own, more);
   const walk = (visit: (conductors: Supply, edition: EditionYear, own: ConductorColumn) => void): void => {
     for (const edition of editionYears)
       for (const own of columns)

@@ -3,10 +3,11 @@ import {
   areaOf,
   type ConductorColumn,
   type EditionYear,
+  impedanceBondingJumper,
+  impedanceGroundingConductor,
   type Material,
   type Supply,
-  sizeImpedanceBondingJumper,
-  sizeImpedanceGroundingConductor,
+  size,
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -19,7 +20,7 @@ const last = { copper: 167800, aluminum: 250000 };
 
 describe("the conductors of a grounding impedance", () => {
   const toImpedance = (edition: EditionYear, current: number, own: Material, column?: 60 | 75 | 90) =>
-    sizeImpedanceGroundingConductor({
+    size(impedanceGroundingConductor, {
       code: { year: edition },
       impedanceAmperes: current,
       conductor: { material: own },
@@ -46,11 +47,11 @@ describe("the conductors of a grounding impedance", () => {
     fc.assert(
       fc.property(year, fc.constantFrom(...columns), withLarger(supply), (edition, own, { small, large }) => {
         const required = (one: Supply) =>
-          sizeImpedanceBondingJumper({
+          size(impedanceBondingJumper, {
             code: { year: edition },
             electrodeConductorAt: "impedance",
             supply: one,
-            jumper: { material: own },
+            conductor: { material: own },
           }).requiredArea;
         expect(required(large)).toBeGreaterThanOrEqual(required(small));
         expect(required(large)).toBeLessThanOrEqual(last[own]);
@@ -63,11 +64,11 @@ describe("the conductors of a grounding impedance", () => {
       fc.property(year, fc.constantFrom(...columns), amperes, (edition, own, current) => {
         const conductor = toImpedance(edition, Math.min(current, 300), own);
         if (conductor.outcome.kind !== "conductor") throw new Error("a current that one conductor carries");
-        const jumper = sizeImpedanceBondingJumper({
+        const jumper = size(impedanceBondingJumper, {
           code: { year: edition },
           electrodeConductorAt: "first-disconnect",
           impedanceConductor: conductor.outcome.size,
-          jumper: { material: own },
+          conductor: { material: own },
         });
         expect(jumper.outcome).toEqual(conductor.outcome);
       }),

@@ -2,8 +2,10 @@ import {
   areaOf,
   type ConductorColumn,
   editionYears,
-  type JumperInput,
+  type Input,
+  type mainBondingJumper,
   type StandardSize,
+  size,
   standardSizeFor,
   standardSizes,
 } from "bondmil";
@@ -14,11 +16,9 @@ import type { SupplyAreaTable } from "../../src/edition/supply-area-table.js";
 import { mainBondingJumperPolicies } from "../../src/edition/tables/policies.generated.js";
 import { sizeBySupply } from "../../src/sizing/size-by-supply.js";
 import { request, supplyOf } from "./arbitraries.js";
-import { jumperRoles, underLaw } from "./roles.js";
+import { jumpers } from "./roles.js";
 
-describe.each(jumperRoles)("limits: %s", (role) => {
-  const { size } = underLaw[role];
-
+describe.each(jumpers)("limits: $id", (role) => {
   it("is met by a size on which the requirement lands exactly", () => {
     const large = standardSizes.filter((one) => areaOf(one) >= areaOf("3/0 AWG"));
     for (const year of editionYears) {
@@ -26,7 +26,7 @@ describe.each(jumperRoles)("limits: %s", (role) => {
         for (const material of ["copper", "aluminum"] as const) {
           // Eight sets of a size: one eighth is that size.
           const supply = { sets: [{ count: 8, size: one, material }] };
-          const result = size({ code: { year }, supply, jumper: { material } });
+          const result = size(role, { code: { year }, supply, conductor: { material } });
           const isAboveRows = 8 * areaOf(one) > (material === "copper" ? 1100000 : 1750000);
           if (!isAboveRows || result.governs === "floor") continue;
           expect(result.requiredArea).toBe(areaOf(one));
@@ -38,8 +38,11 @@ describe.each(jumperRoles)("limits: %s", (role) => {
 
   it("names the smallest standard size with the required area", () => {
     fc.assert(
-      fc.property(request, (input: JumperInput) => {
-        const { outcome, requiredArea } = size({ ...input, jumper: { material: input.jumper.material } });
+      fc.property(request, (input: Input<typeof mainBondingJumper>) => {
+        const { outcome, requiredArea } = size(role, {
+          ...input,
+          conductor: { material: input.conductor.material },
+        });
         const [smallest] = standardSizes.filter((one) => areaOf(one) >= requiredArea);
         expect(outcome).toEqual(
           smallest === undefined
@@ -52,8 +55,8 @@ describe.each(jumperRoles)("limits: %s", (role) => {
 
   it("says which kind of step decided, and such a step has the required area", () => {
     fc.assert(
-      fc.property(request, (input: JumperInput) => {
-        const { steps, governs, requiredArea } = size(input);
+      fc.property(request, (input: Input<typeof mainBondingJumper>) => {
+        const { steps, governs, requiredArea } = size(role, input);
         expect(steps).toContainEqual(expect.objectContaining({ kind: governs, requiredArea }));
       }),
     );
@@ -61,10 +64,10 @@ describe.each(jumperRoles)("limits: %s", (role) => {
 
   it("asks for a bus of the same area as for a wire", () => {
     fc.assert(
-      fc.property(request, (input: JumperInput) => {
-        const { material } = input.jumper;
-        const wire = size({ ...input, jumper: { material } });
-        const bus = size({ ...input, jumper: { material, form: "bus" } });
+      fc.property(request, (input: Input<typeof mainBondingJumper>) => {
+        const { material } = input.conductor;
+        const wire = size(role, { ...input, conductor: { material } });
+        const bus = size(role, { ...input, conductor: { material, form: "bus" } });
         expect(bus.requiredArea).toBe(wire.requiredArea);
         expect(bus.governs).toBe(wire.governs);
         expect(bus.outcome).toEqual({ kind: "area-only", requiredArea: wire.requiredArea, why: "bus" });

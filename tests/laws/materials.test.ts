@@ -1,19 +1,26 @@
-import { areaOf, editionYears, type JumperInput, sizeSystemBondingJumper, standardSizes } from "bondmil";
+import {
+  areaOf,
+  editionYears,
+  type Input,
+  type mainBondingJumper,
+  size,
+  standardSizes,
+  systemBondingJumper,
+} from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { requestFor, supplyOf } from "./arbitraries.js";
-import { jumperRoles, underLaw } from "./roles.js";
+import { jumpers } from "./roles.js";
 
 /** Aluminum has no ampacity below 12 AWG, so smaller conductors have no counterpart in the other material. */
 const withAmpacity = standardSizes.filter((one) => areaOf(one) >= areaOf("12 AWG"));
 
-describe.each(jumperRoles)("materials: %s", (role) => {
-  const { size } = underLaw[role];
-
+describe.each(jumpers)("materials: $id", (role) => {
   it("never asks for less aluminum than copper, except where the cap decides", () => {
     fc.assert(
-      fc.property(requestFor(supplyOf({ sizes: withAmpacity })), (input: JumperInput) => {
-        const required = (material: "copper" | "aluminum") => size({ ...input, jumper: { material } });
+      fc.property(requestFor(supplyOf({ sizes: withAmpacity })), (input: Input<typeof mainBondingJumper>) => {
+        const required = (material: "copper" | "aluminum") =>
+          size(role, { ...input, conductor: { material } });
         const aluminum = required("aluminum");
         if (aluminum.governs === "cap") return;
         expect(aluminum.requiredArea).toBeGreaterThanOrEqual(required("copper").requiredArea);
@@ -25,7 +32,7 @@ describe.each(jumperRoles)("materials: %s", (role) => {
   it("does less where the cap decides", () => {
     const supply = { sets: [{ count: 1, size: "10 AWG", material: "aluminum" }] } as const;
     const required = (material: "copper" | "aluminum") =>
-      size({ code: { year: "2023" }, supply, jumper: { material } });
+      size(role, { code: { year: "2023" }, supply, conductor: { material } });
     expect(required("aluminum").governs).toBe("cap");
     expect(required("aluminum").requiredArea).toBeLessThan(required("copper").requiredArea);
   });
@@ -33,11 +40,13 @@ describe.each(jumperRoles)("materials: %s", (role) => {
   it("does not tell copper-clad aluminum from aluminum", () => {
     const anyOf = requestFor(supplyOf({ materials: ["aluminum"] }));
     fc.assert(
-      fc.property(anyOf, (input: JumperInput) => {
+      fc.property(anyOf, (input: Input<typeof mainBondingJumper>) => {
         const text = JSON.stringify(input);
-        const clad = JSON.parse(text.replaceAll('"aluminum"', '"copper-clad aluminum"')) as JumperInput;
-        const { requiredArea, governs } = size(input);
-        expect(size(clad)).toMatchObject({ requiredArea, governs });
+        const clad = JSON.parse(text.replaceAll('"aluminum"', '"copper-clad aluminum"')) as Input<
+          typeof mainBondingJumper
+        >;
+        const { requiredArea, governs } = size(role, input);
+        expect(size(role, clad)).toMatchObject({ requiredArea, governs });
       }),
     );
   });
@@ -47,10 +56,10 @@ describe("the system bonding jumper of a control transformer", () => {
   const small = standardSizes.filter((one) => areaOf(one) <= areaOf("1 AWG"));
   const columns = ["copper", "aluminum"] as const;
   const required = (year: (typeof editionYears)[number], one: number, own: "copper" | "aluminum", of = own) =>
-    sizeSystemBondingJumper({
+    size(systemBondingJumper, {
       code: { year },
       supply: { sets: [{ count: 1, size: small[one] ?? "1 AWG", material: of }] },
-      jumper: { material: own },
+      conductor: { material: own },
       controlTransformer: true,
     }).requiredArea;
 

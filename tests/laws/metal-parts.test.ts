@@ -5,14 +5,15 @@ import {
   type ConductorSize,
   type EditionYear,
   editionYears,
+  otherPipingBondingJumper,
   type SizingResult,
   type StandardSize,
   type Supply,
-  sizeOtherPipingBondingJumper,
-  sizeStructuralMetalBondingJumper,
-  sizeWaterPipingBondingJumper,
+  size,
   standardSizeFor,
   standardSizes,
+  structuralMetalBondingJumper,
+  waterPipingBondingJumper,
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -21,22 +22,22 @@ import { spelledOut, supply, withLarger, year } from "./arbitraries.js";
 type Sizer = (year: EditionYear, supply: Supply, material: ConductorColumn) => SizingResult;
 
 const water =
-  (of: "service" | "separately-derived" | "building"): Sizer =>
+  (system: "service" | "separately-derived" | "building"): Sizer =>
   (edition, conductors, own) =>
-    sizeWaterPipingBondingJumper({
+    size(waterPipingBondingJumper, {
       code: { year: edition },
-      of,
+      system,
       supply: conductors,
-      jumper: { material: own },
+      conductor: { material: own },
     });
 const frame =
-  (of: "service" | "separately-derived" | "building"): Sizer =>
+  (system: "service" | "separately-derived" | "building"): Sizer =>
   (edition, conductors, own) =>
-    sizeStructuralMetalBondingJumper({
+    size(structuralMetalBondingJumper, {
       code: { year: edition },
-      of,
+      system,
       supply: conductors,
-      jumper: { material: own },
+      conductor: { material: own },
     });
 
 /** Every place that is sized by the conductors; water piping of a building is without a device here. */
@@ -184,10 +185,10 @@ describe("the jumpers that go by a device", () => {
     fc.double({ min: 0.5, max: 6000, noNaN: true }),
   );
   const area = (edition: EditionYear, device: number, own: ConductorColumn) =>
-    sizeOtherPipingBondingJumper({
+    size(otherPipingBondingJumper, {
       code: { year: edition },
       deviceAmperes: device,
-      jumper: { material: own },
+      conductor: { material: own },
     }).requiredArea;
 
   it("never get smaller with a larger device, nor copper larger than aluminum", () => {
@@ -205,19 +206,19 @@ describe("the jumpers that go by a device", () => {
     fc.assert(
       fc.property(year, amperes, column, supply, (edition, device, own, conductors) => {
         const asked = area(edition, device, own);
-        const occupancy = sizeWaterPipingBondingJumper({
+        const occupancy = size(waterPipingBondingJumper, {
           code: { year: edition },
-          of: "occupancy",
+          system: "occupancy",
           deviceAmperes: device,
-          jumper: { material: own },
+          conductor: { material: own },
         });
         expect(occupancy.requiredArea).toBe(asked);
-        const building = sizeWaterPipingBondingJumper({
+        const building = size(waterPipingBondingJumper, {
           code: { year: edition },
-          of: "building",
+          system: "building",
           supply: conductors,
           deviceAmperes: device,
-          jumper: { material: own },
+          conductor: { material: own },
         });
         if (Number(edition) < 2020) {
           expect(building).toEqual(water("building")(edition, conductors, own));

@@ -1,8 +1,8 @@
-import type { JumperInput } from "bondmil";
+import { type Input, type mainBondingJumper, size } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { request } from "./arbitraries.js";
-import { jumperRoles, underLaw } from "./roles.js";
+import { jumpers } from "./roles.js";
 
 function deepFreeze<T>(value: T): T {
   if (typeof value === "object" && value !== null) Object.values(Object.freeze(value)).forEach(deepFreeze);
@@ -23,14 +23,12 @@ function numbersIn(value: unknown): readonly number[] {
   return typeof value === "object" && value !== null ? Object.values(value).flatMap(numbersIn) : [];
 }
 
-describe.each(jumperRoles)("plain data: %s", (role) => {
-  const { size } = underLaw[role];
-
+describe.each(jumpers)("plain data: $id", (role) => {
   it("leaves its input as it was", () => {
     fc.assert(
-      fc.property(request, (input: JumperInput) => {
+      fc.property(request, (input: Input<typeof mainBondingJumper>) => {
         const before = JSON.stringify(input);
-        size(deepFreeze(input));
+        size(role, deepFreeze(input));
         expect(JSON.stringify(input)).toBe(before);
       }),
     );
@@ -38,8 +36,8 @@ describe.each(jumperRoles)("plain data: %s", (role) => {
 
   it("gives a result that survives JSON", () => {
     fc.assert(
-      fc.property(request, (input: JumperInput) => {
-        const result = size(input);
+      fc.property(request, (input: Input<typeof mainBondingJumper>) => {
+        const result = size(role, input);
         expect(JSON.parse(JSON.stringify(result))).toStrictEqual(result);
       }),
     );
@@ -47,25 +45,27 @@ describe.each(jumperRoles)("plain data: %s", (role) => {
 
   it("shares nothing with its input", () => {
     fc.assert(
-      fc.property(request, (input: JumperInput) => {
+      fc.property(request, (input: Input<typeof mainBondingJumper>) => {
         const given = objectsIn(input);
-        expect([...objectsIn(size(input))].filter((one) => given.has(one))).toEqual([]);
+        expect([...objectsIn(size(role, input))].filter((one) => given.has(one))).toEqual([]);
       }),
     );
   });
 
   it("gives the same answer again", () => {
     fc.assert(
-      fc.property(request, (input: JumperInput) => {
-        expect(size(structuredClone(input))).toStrictEqual(size(input));
+      fc.property(request, (input: Input<typeof mainBondingJumper>) => {
+        expect(size(role, structuredClone(input))).toStrictEqual(size(role, input));
       }),
     );
   });
 
   it("counts in whole positive numbers only", () => {
     fc.assert(
-      fc.property(request, (input: JumperInput) => {
-        expect(numbersIn(size(input)).filter((one) => !(Number.isSafeInteger(one) && one > 0))).toEqual([]);
+      fc.property(request, (input: Input<typeof mainBondingJumper>) => {
+        expect(numbersIn(size(role, input)).filter((one) => !(Number.isSafeInteger(one) && one > 0))).toEqual(
+          [],
+        );
       }),
     );
   });

@@ -3,10 +3,10 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 import shared from "../vitest.config.js";
 
 /** The suites that a mutant of a rule can fail in, nearest first: the first failure ends the run of a mutant. */
-const suites = ["sizing", "supply", "rules", "arrangement", "conductor", "corpus", "laws"];
+const suites = ["sizing", "supply", "roles", "rules", "asking", "systems", "conductor", "corpus", "laws"];
 
 /** The laws over whole grids: four fifths of the time, so a mutant that only they would notice counts as survived. */
-const slow = ["containment", "electrode-conductors", "equipment-grounding", "grounded-conductors"];
+const slow = ["asking", "containment", "electrode-conductors", "equipment-grounding", "grounded-conductors"];
 
 class NearestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {

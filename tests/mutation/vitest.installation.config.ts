@@ -7,7 +7,10 @@ const config: ViteUserConfig = {
   test: {
     ...rules.test,
     include: [
-      "tests/installation/{build-schedule,check,read-drawing,amendments}.test.ts",
+      "tests/installation/{schedule-of,check,read-installation,amendments}.test.ts",
+      "tests/installation/arrangements/*.test.ts",
+      "tests/installation/conductor-names.test.ts",
+      "tests/laws/arrangements.test.ts",
       "tests/laws/installations/found-where-drawn.test.ts",
       "tests/command/endings.test.ts",
     ],

@@ -62,10 +62,10 @@ function isBuilt(): boolean {
   return outputs.every((path) => statSync(path).mtimeMs >= newest);
 }
 
-const call = `const { outcome } = sizeMainBondingJumper({
+const call = `const { outcome } = size(mainBondingJumper, {
   code: { year: "2023" },
   supply: { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] },
-  jumper: { material: "copper" },
+  conductor: { material: "copper" },
 });`;
 const full = need("/dev/full", existsSync("/dev/full"), "a full disk is not tried");
 const expected = { kind: "conductor", size: "250 kcmil", quantity: 1 };
@@ -79,32 +79,25 @@ describe("the packed tarball, as a user gets it", () => {
     const own = pack(root);
     packed = own.files.map(({ path }) => path);
     writeFileSync(join(folder, "package.json"), JSON.stringify({ private: true, type: "module" }));
-    // The one dependency is packed from what is installed here, so that neither network nor cache is needed.
-    const tarballs = [own, pack(join(root, "node_modules", "valibot"))].map(
-      ({ filename }) => `./${filename}`,
-    );
-    run(folder, "npm", "install", "--offline", "--no-audit", "--ignore-scripts", ...tarballs);
+    run(folder, "npm", "install", "--offline", "--no-audit", "--ignore-scripts", `./${own.filename}`);
   });
 
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   it("holds the build, the tables and the papers, and nothing else", () => {
     const wanted =
-      /^(dist\/|tables\/[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/rules\/[^/]+\.md$|docs\/(?:schema|drawings)\/[^/]+\.json$|docs\/samples\/[^/]+$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
+      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/[^/]+$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/tools\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
     expect(packed).toContain("LICENSE");
     expect(packed.filter((path) => !wanted.test(path))).toEqual([]);
   });
 
-  it("brings along only the package that checks drawings", () => {
+  it("brings no other package along", () => {
     const installed = readdirSync(join(folder, "node_modules")).filter((name) => !name.startsWith("."));
-    expect(installed).toEqual(["bondmil", "valibot"]);
-    const manifest = join(folder, "node_modules", "bondmil", "package.json");
-    const { dependencies } = JSON.parse(readFileSync(manifest, "utf8")) as { readonly dependencies: object };
-    expect(Object.keys(dependencies)).toEqual(["valibot"]);
+    expect(installed).toEqual(["bondmil"]);
   });
 
   it("works through import", () => {
-    const script = `import { sizeMainBondingJumper } from "bondmil";
+    const script = `import { mainBondingJumper, size } from "bondmil";
 ${call}
 console.log(JSON.stringify(outcome));`;
     writeFileSync(join(folder, "esm.mjs"), script);
@@ -112,11 +105,22 @@ console.log(JSON.stringify(outcome));`;
   });
 
   it("works through require", () => {
-    const script = `const { sizeMainBondingJumper } = require("bondmil");
+    const script = `const { mainBondingJumper, size } = require("bondmil");
 ${call}
 console.log(JSON.stringify(outcome));`;
     writeFileSync(join(folder, "common.cjs"), script);
     expect(JSON.parse(run(folder, process.execPath, "common.cjs"))).toEqual(expected);
+  });
+
+  it("knows its error from either copy", () => {
+    const script = `import { createRequire } from "node:module";
+import { InputError, parseSize } from "bondmil";
+const required = createRequire(import.meta.url)("bondmil");
+const thrown = [parseSize, required.parseSize].map((call) => { try { call("4"); } catch (error) { return error; } });
+console.log(parseSize === required.parseSize, thrown.every((one) => one instanceof InputError && one instanceof required.InputError));
+console.log([new Error("4"), null, {}].some((one) => one instanceof InputError));`;
+    writeFileSync(join(folder, "copies.mjs"), script);
+    expect(run(folder, process.execPath, "copies.mjs").trim().split("\n")).toEqual(["false true", "false"]);
   });
 
   it("gives its checks and tables through import and require", () => {
@@ -135,8 +139,15 @@ console.log(rows.length > 0 && rows.every(({ verdict }) => verdict === "met"), e
   });
 
   it("brings a command that answers", () => {
-    const drawing = join("node_modules", "bondmil", "docs", "drawings", "shop.json");
-    const answer = run(folder, join("node_modules", ".bin", "bondmil"), "schedule", drawing, "--as", "json");
+    const installation = join("node_modules", "bondmil", "docs", "installations", "shop.json");
+    const answer = run(
+      folder,
+      join("node_modules", ".bin", "bondmil"),
+      "schedule",
+      installation,
+      "--as",
+      "json",
+    );
     const { conductors } = JSON.parse(answer) as { readonly conductors: readonly { readonly id: string }[] };
     expect(conductors[0]?.id).toBe("main-bonding-jumper D1");
     expect(run(folder, join("node_modules", ".bin", "bondmil"), "--version").trim()).toBe(version);
@@ -148,9 +159,10 @@ console.log(rows.length > 0 && rows.every(({ verdict }) => verdict === "met"), e
   });
 
   it("lets its tables be read as JSON", () => {
-    const script = `const table = require("${table}"); console.log(table.id);`;
+    const script = `const table = require("${table}"); const { evidence } = require("bondmil/tables/evidence/policies.json");
+console.log(table.id, evidence["main-bonding-jumper"]["2017"].level);`;
     writeFileSync(join(folder, "table.cjs"), script);
-    expect(run(folder, process.execPath, "table.cjs").trim()).toBe("electrode-conductor");
+    expect(run(folder, process.execPath, "table.cjs").trim()).toBe("electrode-conductor single");
   });
 
   it("lets its tables be found as CSV", () => {
@@ -163,22 +175,22 @@ console.log(require("node:fs").readFileSync(path, "utf8").split("\\r\\n")[1]);`;
   });
 
   it("compiles in a strict TypeScript project", () => {
-    const script = `import { type Outcome, sizeMainBondingJumper } from "bondmil";
+    const script = `import { type Outcome, mainBondingJumper, size } from "bondmil";
 import { type Implementation, runCorpus } from "bondmil/corpus";
 import { rowsIn, electrodeConductor } from "bondmil/tables";
 import table from "${table}" with { type: "json" };
 ${call}
-export const size: string | undefined = outcome.kind === "conductor" ? outcome.size : undefined;
+export const least: string | undefined = outcome.kind === "conductor" ? outcome.size : undefined;
 export const id: string = table.id;
 const answer = (given: Outcome) => (given.kind === "conductor" ? { size: given.size } : { outcome: given.kind });
 const implementation: Implementation = ({ role, edition, input }) =>
-  role === "main-bonding-jumper" ? answer(sizeMainBondingJumper({ code: { year: edition }, ...input }).outcome) : null;
+  role === "main-bonding-jumper" ? answer(size(mainBondingJumper, { code: { year: edition }, ...input }).outcome) : null;
 export const met: number = runCorpus(implementation).filter(({ verdict }) => verdict === "met").length;
 export const rows: number = rowsIn(electrodeConductor, "2023").length;
 // @ts-expect-error there is no such role
 runCorpus(implementation, { role: "jumper" });
 // @ts-expect-error there is no such edition
-sizeMainBondingJumper({ code: { year: "1999" }, supply: { sets: [] }, jumper: { material: "copper" } });
+size(mainBondingJumper, { code: { year: "1999" }, supply: { sets: [] }, conductor: { material: "copper" } });
 `;
     const compilerOptions = {
       strict: true,
@@ -197,4 +209,30 @@ sizeMainBondingJumper({ code: { year: "1999" }, supply: { sets: [] }, jumper: { 
     );
     expect(run(folder, process.execPath, join(root, "node_modules/typescript/bin/tsc"), "-p", ".")).toBe("");
   });
+
+  it.each([
+    ["nodenext", "nodenext", true],
+    ["nodenext", "nodenext", false],
+    ["esnext", "bundler", true],
+    ["esnext", "bundler", false],
+  ])(
+    "has the types that tests/package/face.ts says: module %s, resolution %s, skipLibCheck %s",
+    (module, moduleResolution, skipLibCheck) => {
+      writeFileSync(join(folder, "face.ts"), readFileSync(join(root, "tests/package/face.ts"), "utf8"));
+      const compilerOptions = {
+        strict: true,
+        noEmit: true,
+        target: "es2022",
+        lib: ["es2022"],
+        module,
+        moduleResolution,
+        skipLibCheck,
+        types: [],
+      };
+      writeFileSync(join(folder, "tsconfig.json"), JSON.stringify({ compilerOptions, files: ["face.ts"] }));
+      expect(run(folder, process.execPath, join(root, "node_modules/typescript/bin/tsc"), "-p", ".")).toBe(
+        "",
+      );
+    },
+  );
 });

@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { judgeGroup, missesOf } from "../../corpus/references/judge.js";
-import type { FormulaGroup, PrintedGroup } from "../../corpus/references/model.js";
-import { readReferences, validateReferences } from "../../corpus/references/read.js";
+import { judgeGroup, missesOf } from "../../corpus/tools/references/judge.js";
+import type { FormulaGroup, PrintedGroup } from "../../corpus/tools/references/model.js";
+import { readReferences, validateReferences } from "../../corpus/tools/references/read.js";
 
 const documents = readReferences();
 const { files, faults } = validateReferences(documents);
 const groups = files.flatMap((file) => file.groups.map((group) => [file.id, group.id, group] as const));
 
 describe("general references", () => {
-  it("have the shape that their schema asks for", () => expect(faults).toEqual([]));
+  it("have the shape that their schema requires", () => expect(faults).toEqual([]));
 
   it.each(groups)("%s: %s", (_, __, group) => {
     const judged = judgeGroup(group);

@@ -1,6 +1,7 @@
-import { rowsToCsv, sizeMainBondingJumper, sweepSupplyArea } from "bondmil";
+import { mainBondingJumper, render, rowsDocument, sweep, version } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { rowsToCsv } from "../../src/report/render/csv.js";
 
 /** A reader of RFC 4180, to read back what was written. */
 function readCsv(text: string): readonly (readonly string[])[] {
@@ -76,21 +77,21 @@ describe("rows as CSV", () => {
   });
 
   it("writes a sweep, and nothing for nothing", () => {
-    const rows = sweepSupplyArea({
-      size: sizeMainBondingJumper,
-      years: ["2017"],
+    const rows = sweep(mainBondingJumper, {
+      editions: ["2017"],
+      supplyMaterial: "copper",
       material: "copper",
-      jumperMaterial: "copper",
       sizes: ["2000 kcmil"],
       counts: [9],
     });
-    expect(rowsToCsv(rows)).toBe(
+    expect(render(rowsDocument(rows), { as: "csv" })).toBe(
       [
-        "edition,sets,supplySize,supplyMaterial,supplyArea,jumperMaterial,outcome,requiredArea,size,governs,section,evidence,refused",
-        "2017,9,2000 kcmil,copper,18000000,copper,area-only,2250000,,one-eighth,Table 250.102(C)(1) note 1,single,",
+        "edition,sets,supplySize,supplyMaterial,supplyArea,material,outcome,requiredArea,size,governs,section,evidence,refused,library",
+        `2017,9,2000 kcmil,copper,18000000,copper,area-only,2250000,,one-eighth,Table 250.102(C)(1) note 1,single,,bondmil ${version}`,
         "",
       ].join("\r\n"),
     );
+    expect(render(rowsDocument([]), { as: "csv" })).toBe("");
     expect(rowsToCsv([])).toBe("");
   });
 

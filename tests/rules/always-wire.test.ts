@@ -2,16 +2,17 @@ import {
   type Amendment,
   type Code,
   cableTrayAsEquipmentGroundingConductor,
+  electrodeRacewayBondingJumper,
+  groundedConductor,
+  groundingElectrodeConductor,
+  intersystemBondingConductor,
+  otherPipingBondingJumper,
   type Role,
   type SizingResult,
-  sizeElectrodeRacewayBondingJumper,
-  sizeGroundedConductor,
-  sizeGroundingElectrodeConductor,
-  sizeIntersystemBondingConductor,
-  sizeOtherPipingBondingJumper,
-  sizeStructuralMetalBondingJumper,
-  sizeSupplySideBondingJumper,
-  sizeWaterPipingBondingJumper,
+  size,
+  structuralMetalBondingJumper,
+  supplySideBondingJumper,
+  waterPipingBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -20,7 +21,7 @@ const citation = { jurisdiction: "Nowhere", section: "Sec. 1" };
 const cited = "Nowhere, Sec. 1";
 const year = "2020";
 const supply = { sets: [{ count: 1, size: "3/0 AWG", material: "copper" }] } as const;
-const jumper = { material: "copper" } as const;
+const conductor = { material: "copper" } as const;
 const under = (role: Role, more: Partial<Amendment> = {}): Code => ({
   year,
   amendments: [{ kind: "always-wire", role, citation, ...more } as Amendment],
@@ -34,18 +35,18 @@ const served: readonly (readonly [Role, string, (code: Code) => SizingResult])[]
       [
         "supply-side-bonding-jumper",
         instead,
-        (code: Code) => sizeSupplySideBondingJumper({ code, supply, jumper, instead }),
+        (code: Code) => size(supplySideBondingJumper, { code, supply, conductor, instead }),
       ] as const,
   ),
   [
     "grounding-electrode-conductor",
     "control transformer",
     (code) =>
-      sizeGroundingElectrodeConductor({
+      size(groundingElectrodeConductor, {
         code,
-        of: "separately-derived",
+        system: "separately-derived",
         supply: { sets: [{ count: 1, size: "14 AWG", material: "copper" }] },
-        conductor: jumper,
+        conductor,
         electrodes: [{ kind: "metal-water-pipe" }],
         controlTransformer: true,
       }),
@@ -54,17 +55,24 @@ const served: readonly (readonly [Role, string, (code: Code) => SizingResult])[]
     "water-piping-bonding-jumper",
     "the pipe is the electrode",
     (code) =>
-      sizeWaterPipingBondingJumper({ code, of: "separately-derived", supply, jumper, isElectrode: true }),
+      size(waterPipingBondingJumper, {
+        code,
+        system: "separately-derived",
+        supply,
+        conductor,
+        isElectrode: true,
+      }),
   ],
   [
     "structural-metal-bonding-jumper",
     "the frame is the electrode",
-    (code) => sizeStructuralMetalBondingJumper({ code, of: "service", supply, jumper, isElectrode: true }),
+    (code) =>
+      size(structuralMetalBondingJumper, { code, system: "service", supply, conductor, isElectrode: true }),
   ],
   [
     "intersystem-bonding-conductor",
     "on the enclosure",
-    (code) => sizeIntersystemBondingConductor({ code, termination: "on-enclosure" }),
+    (code) => size(intersystemBondingConductor, { code, termination: "on-enclosure" }),
   ],
 ];
 
@@ -83,17 +91,17 @@ describe("an amendment that always requires a wire", () => {
 
   it("is without effect where there is nothing that the wire would bond", () => {
     const idle = [
-      sizeElectrodeRacewayBondingJumper({
+      size(electrodeRacewayBondingJumper, {
         code: under("electrode-raceway-bonding-jumper"),
         ferrous: false,
         enclosed: [{ size: "4 AWG", material: "copper" }],
-        jumper,
+        conductor,
       }),
-      sizeGroundedConductor({
+      size(groundedConductor, {
         code: under("grounded-conductor"),
         system: "separately-derived",
         supply,
-        conductor: jumper,
+        conductor,
         jumperAt: "source",
       }),
     ];
@@ -105,7 +113,7 @@ describe("an amendment that always requires a wire", () => {
 
   it("leaves no equipment grounding conductor to serve in place of a jumper to piping", () => {
     const codes = (code: Code) =>
-      sizeOtherPipingBondingJumper({ code, deviceAmperes: 60, jumper }).cautions.map((one) => one.code);
+      size(otherPipingBondingJumper, { code, deviceAmperes: 60, conductor }).cautions.map((one) => one.code);
     expect(codes({ year })).toEqual(["equipment-grounding-conductor-may-serve"]);
     expect(codes(under("other-piping-bonding-jumper"))).toEqual(["always-wire"]);
   });
@@ -113,7 +121,7 @@ describe("an amendment that always requires a wire", () => {
 
 describe("a cable tray under amendments", () => {
   const tray = (code: Code, metal: "steel" | "aluminum" = "steel") =>
-    cableTrayAsEquipmentGroundingConductor({ code, amperes: 100, metal });
+    size(cableTrayAsEquipmentGroundingConductor, { code, amperes: 100, metal });
 
   it("does not serve where a wire is always required", () => {
     const code = under("equipment-grounding-conductor");

@@ -2,15 +2,16 @@ import {
   type Amendment,
   amend,
   type Code,
+  equipmentGroundingConductor,
+  groundedConductor,
+  groundingElectrodeConductor,
   InputError,
   type Material,
+  mainBondingJumper,
   type StandardSize,
   type Supply,
-  sizeEquipmentGroundingConductor,
-  sizeGroundedConductor,
-  sizeGroundingElectrodeConductor,
-  sizeMainBondingJumper,
-  sizeSupplySideBondingJumper,
+  size,
+  supplySideBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -24,15 +25,15 @@ const electrode = (
   supply: Supply,
   kind: "concrete-encased" | "metal-water-pipe" | "rod" = "metal-water-pipe",
 ) =>
-  sizeGroundingElectrodeConductor({
+  size(groundingElectrodeConductor, {
     code,
-    of: "service",
+    system: "service",
     supply,
     conductor: { material: "copper" },
     electrodes: [{ kind }],
   });
 const upsized = (code: Code) =>
-  sizeEquipmentGroundingConductor({
+  size(equipmentGroundingConductor, {
     code,
     circuits: [
       {
@@ -155,7 +156,7 @@ describe("amendments that jurisdictions have made", () => {
   it("Hagerstown: a larger neutral by the rating of the service", () => {
     const code = amend({ year: "2008" }, ...hagerstown);
     const neutral = (serviceAmperes: number) =>
-      sizeGroundedConductor({
+      size(groundedConductor, {
         code: { ...code, circumstances: { serviceAmperes } },
         system: "service",
         supply: sets(1, serviceAmperes === 200 ? "3/0 AWG" : "4 AWG"),
@@ -175,7 +176,7 @@ describe("amendments that jurisdictions have made", () => {
   it("a Texas city: aluminum from 2 AWG only", () => {
     const code = amend({ year: "2014" }, texasCity);
     const jumper = (material: Material) =>
-      sizeMainBondingJumper({ code, supply: sets(1, "1/0 AWG"), jumper: { material } });
+      size(mainBondingJumper, { code, supply: sets(1, "1/0 AWG"), conductor: { material } });
     expect(jumper("aluminum")).toMatchObject({ outcome: { size: "2 AWG" }, governs: "floor" });
     expect(jumper("copper").outcome).toMatchObject({ size: "6 AWG" });
   });
@@ -183,7 +184,12 @@ describe("amendments that jurisdictions have made", () => {
   it("Lake Forest: no aluminum, said and sized", () => {
     const code = amend({ year: "2008" }, lakeForest);
     const neutral = (material: Material) =>
-      sizeGroundedConductor({ code, system: "service", supply: sets(1, "3/0 AWG"), conductor: { material } });
+      size(groundedConductor, {
+        code,
+        system: "service",
+        supply: sets(1, "3/0 AWG"),
+        conductor: { material },
+      });
     expect(codesOf(neutral("aluminum"))).toContain("material-forbidden");
     expect(codesOf(neutral("copper"))).not.toContain("material-forbidden");
   });
@@ -191,10 +197,10 @@ describe("amendments that jurisdictions have made", () => {
   it("Dunbar: the jumper of a service conduit by the table of equipment grounding conductors", () => {
     const code = amend({ year: "2008" }, dunbar);
     const jumper = (known: Code) =>
-      sizeSupplySideBondingJumper({
+      size(supplySideBondingJumper, {
         code: known,
         supply: sets(1, "3/0 AWG"),
-        jumper: { material: "copper" },
+        conductor: { material: "copper" },
       });
     const known = jumper({ ...code, circumstances: { serviceAmperes: 200 } });
     expect(known).toMatchObject({
@@ -216,10 +222,10 @@ describe("other kinds", () => {
       { kind: "always-wire", role: "supply-side-bonding-jumper", citation },
     );
     const jumper = (known: Code) =>
-      sizeSupplySideBondingJumper({
+      size(supplySideBondingJumper, {
         code: known,
         supply: sets(1, "3/0 AWG"),
-        jumper: { material: "copper" },
+        conductor: { material: "copper" },
         instead: "nonflexible-metal-raceway",
       }).outcome.kind;
     expect([jumper({ year: "2020" }), jumper(code)]).toEqual(["not-required", "conductor"]);
@@ -239,7 +245,7 @@ describe("other kinds", () => {
       { year: "2023" },
       { kind: "cell", table: "equipment-grounding", row: 400, column: "copper", size: "2 AWG", citation },
     );
-    const grounding = sizeEquipmentGroundingConductor({
+    const grounding = size(equipmentGroundingConductor, {
       code: rated,
       circuits: [{ device: { amperes: 350 } }],
       conductor: { material: "copper" },
@@ -253,7 +259,7 @@ describe("other kinds", () => {
       { kind: "reading", reading: "cap-on-small-supplies", alternative: "large-supplies-only", citation },
     );
     const jumper = (known: Code) =>
-      sizeMainBondingJumper({ code: known, supply: sets(1, "10 AWG"), jumper: { material: "copper" } })
+      size(mainBondingJumper, { code: known, supply: sets(1, "10 AWG"), conductor: { material: "copper" } })
         .requiredArea;
     expect([jumper({ year: "2020" }), jumper(code)]).toEqual([10_380, 16_510]);
   });
@@ -377,7 +383,7 @@ describe("amendments that are refused", () => {
 
   it("refuses more than anybody makes, and what is no code", () => {
     expect(() => amend({ year: "2020" }, ...Array<Amendment>(101).fill(henrietta))).toThrow(
-      /at most 100 amendments/,
+      /at most 100 items/,
     );
     for (const none of [undefined, null, 3, []]) expect(() => amend(none as never)).toThrow(InputError);
     expect(() => amend({ year: "2020", amendments: 3 as never }, henrietta)).toThrow(/^amendments: /);

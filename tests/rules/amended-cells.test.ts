@@ -1,14 +1,16 @@
 import {
   type Amendment,
   amend,
-  arrangeSeparatelyDerivedSystem,
+  arrangementsOf,
   cableTrayAsEquipmentGroundingConductor,
+  equipmentGroundingConductor,
+  groundingElectrodeConductor,
   InputError,
-  largestDeviceFor,
-  prepareMainBondingJumper,
-  sizeEquipmentGroundingConductor,
-  sizeGroundingElectrodeConductor,
-  sizeMainBondingJumper,
+  largestDevice,
+  mainBondingJumper,
+  prepare,
+  size,
+  systemBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -16,9 +18,9 @@ import { describe, expect, it } from "vitest";
 const citation = { jurisdiction: "Nowhere", section: "Sec. 1" };
 const year = "2020";
 const electrode = (amendment?: Amendment, sets = 3) =>
-  sizeGroundingElectrodeConductor({
+  size(groundingElectrodeConductor, {
     code: amendment === undefined ? { year } : amend({ year }, amendment),
-    of: "service",
+    system: "service",
     supply: { sets: [{ count: sets, size: "500 kcmil", material: "copper" }] },
     conductor: { material: "copper" },
     electrodes: [{ kind: "metal-water-pipe" }],
@@ -50,13 +52,13 @@ describe("an amended cell", () => {
 
   it("of a rating changes that rating alone", () => {
     const code = amend({ year }, cell(60, "8 AWG", "equipment-grounding"));
-    const size = (amperes: number) =>
-      sizeEquipmentGroundingConductor({
+    const sized = (amperes: number) =>
+      size(equipmentGroundingConductor, {
         code,
         circuits: [{ device: { amperes } }],
         conductor: { material: "copper" },
       }).outcome;
-    expect([size(60), size(20), size(100), size(200)]).toMatchObject([
+    expect([sized(60), sized(20), sized(100), sized(200)]).toMatchObject([
       { size: "8 AWG" },
       { size: "12 AWG" },
       { size: "8 AWG" },
@@ -130,16 +132,20 @@ describe("cells written by hand", () => {
   it("are refused by every function that takes a code", () => {
     const code = { year, amendments: backwards } as const;
     const asked = [
-      () => sizeMainBondingJumper({ code, supply, jumper: conductor }),
-      () => prepareMainBondingJumper({ code, supply: "copper", jumper: "copper" }),
-      () => cableTrayAsEquipmentGroundingConductor({ code, amperes: 100, metal: "steel" }),
-      () => largestDeviceFor({ code, conductor: { size: "4 AWG", material: "copper" } }),
+      () => size(mainBondingJumper, { code, supply, conductor }),
+      () => prepare(mainBondingJumper, { code, supplyMaterial: "copper", conductor: { material: "copper" } }),
+      () => size(cableTrayAsEquipmentGroundingConductor, { code, amperes: 100, metal: "steel" }),
       () =>
-        arrangeSeparatelyDerivedSystem({
+        largestDevice(equipmentGroundingConductor, {
+          code,
+          conductor: { size: "4 AWG", material: "copper" },
+        }),
+      () =>
+        arrangementsOf(systemBondingJumper, {
           code,
           source: { id: "T1", outdoors: false },
           enclosures: [{ id: "P1", supply }],
-          jumper: conductor,
+          conductor,
         }),
     ];
     for (const ask of asked) expect(ask).toThrow(/^code\.amendments\[0\]\.size: /);
@@ -147,23 +153,27 @@ describe("cells written by hand", () => {
 
   it("may be changed after a call without a trace in the next one", () => {
     const amendments = [{ ...cell("1100 kcmil", "3/0 AWG") }] as { size: string }[];
-    const size = () =>
-      sizeGroundingElectrodeConductor({
+    const sized = () =>
+      size(groundingElectrodeConductor, {
         code: { year, amendments: amendments as unknown as readonly Amendment[] },
-        of: "service",
+        system: "service",
         supply,
         conductor,
         electrodes: [{ kind: "metal-water-pipe" }],
       }).outcome;
-    expect(size()).toMatchObject({ size: "3/0 AWG" });
+    expect(sized()).toMatchObject({ size: "3/0 AWG" });
     for (const one of amendments) one.size = "8 AWG";
-    expect(size).toThrow(InputError);
+    expect(sized).toThrow(InputError);
   });
 });
 
 describe("the prepared path", () => {
   const prepared = (amendment: Amendment) => () =>
-    prepareMainBondingJumper({ code: amend({ year }, amendment), supply: "copper", jumper: "copper" });
+    prepare(mainBondingJumper, {
+      code: amend({ year }, amendment),
+      supplyMaterial: "copper",
+      conductor: { material: "copper" },
+    });
 
   it("takes amended cells, and refuses what only the full path lays over a result", () => {
     const path = prepared(cell("1100 kcmil", "3/0 AWG", "bonding-conductor"))();

@@ -2,18 +2,19 @@ import {
   type Amendment,
   amend,
   type Code,
+  electrodeBondingJumper,
+  equipmentBondingJumper,
+  equipmentGroundingConductor,
+  groundedConductor,
+  groundingElectrodeConductor,
   InputError,
   type Material,
+  mainBondingJumper,
   requireEvidence,
   type SizingResult,
   type StandardSize,
-  sizeElectrodeBondingJumper,
-  sizeEquipmentBondingJumper,
-  sizeEquipmentGroundingConductor,
-  sizeGroundedConductor,
-  sizeGroundingElectrodeConductor,
-  sizeMainBondingJumper,
-  sizeSupplySideBondingJumper,
+  size,
+  supplySideBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -26,9 +27,9 @@ const sets = (count: number, size: StandardSize, material: Material = "copper") 
 });
 
 const jumper = (code: Code, material: Material = "copper") =>
-  sizeMainBondingJumper({ code, supply: sets(1, "3/0 AWG"), jumper: { material } });
+  size(mainBondingJumper, { code, supply: sets(1, "3/0 AWG"), conductor: { material } });
 const equipment = (code: Code) =>
-  sizeEquipmentGroundingConductor({
+  size(equipmentGroundingConductor, {
     code,
     circuits: [
       {
@@ -40,16 +41,16 @@ const equipment = (code: Code) =>
     conductor: { material: "copper" },
   });
 const neutral = (code: Code) =>
-  sizeGroundedConductor({
+  size(groundedConductor, {
     code,
     system: "service",
     supply: sets(1, "4 AWG"),
     conductor: { material: "copper" },
   });
 const electrode = (code: Code) =>
-  sizeGroundingElectrodeConductor({
+  size(groundingElectrodeConductor, {
     code,
-    of: "service",
+    system: "service",
     supply: sets(1, "500 kcmil"),
     conductor: { material: "copper" },
     electrodes: [{ kind: "concrete-encased" }],
@@ -98,10 +99,10 @@ describe("an amendment of one role", () => {
 
   it("leaves a metal raceway to serve in place of another's wire", () => {
     const serves = (role: "supply-side-bonding-jumper" | "equipment-grounding-conductor") =>
-      sizeSupplySideBondingJumper({
+      size(supplySideBondingJumper, {
         code: under({ kind: "always-wire", role, citation }),
         supply: sets(1, "3/0 AWG"),
-        jumper: { material: "copper" },
+        conductor: { material: "copper" },
         instead: "nonflexible-metal-raceway",
       }).outcome.kind;
     expect(serves("equipment-grounding-conductor")).toBe("not-required");
@@ -110,7 +111,7 @@ describe("an amendment of one role", () => {
 
   it("lifts the ceiling of a supplemental rod where it names it", () => {
     const lifted = (kind?: "rod" | "plate") =>
-      sizeElectrodeBondingJumper({
+      size(electrodeBondingJumper, {
         code: under({
           kind: "basis",
           role: "electrode-bonding-jumper",
@@ -119,8 +120,8 @@ describe("an amendment of one role", () => {
           citation,
         }),
         supply: sets(1, "500 kcmil"),
-        jumper: { material: "copper" },
-        to: [{ kind: "rod" }],
+        conductor: { material: "copper" },
+        electrodes: [{ kind: "rod" }],
         supplemental: true,
       }).outcome;
     expect(lifted("plate")).toMatchObject({ size: "6 AWG" });
@@ -158,9 +159,9 @@ describe("the equipment grounding table as another basis", () => {
     expect(cautions(result)).toEqual([]);
   });
 
-  it("leaves the load of a neutral and the least size of parallel runs beside it", () => {
+  it("leaves the load of a neutral and the minimum size of parallel runs beside it", () => {
     const parallel = (amperes: number, circumstances: Code["circumstances"]) =>
-      sizeGroundedConductor({
+      size(groundedConductor, {
         code: under(basis, circumstances && { circumstances }),
         system: "service",
         supply: sets(1, "3/0 AWG"),
@@ -193,7 +194,7 @@ describe("the equipment grounding table as another basis", () => {
 
   it("acts on no conductor that enters no table of supply areas", () => {
     const phase = (code: Code) =>
-      sizeGroundedConductor({
+      size(groundedConductor, {
         code,
         system: "service",
         supply: sets(1, "4 AWG"),
@@ -285,7 +286,7 @@ describe("an amendment in force that does not act", () => {
 
   it("says so where nothing was increased, and where another electrode is served", () => {
     const effect = [{ code: "amendment-without-effect", section: cited }];
-    const plain = sizeEquipmentGroundingConductor({
+    const plain = size(equipmentGroundingConductor, {
       code: under({ kind: "basis", role: "equipment-grounding-conductor", use: "no-increase", citation }),
       circuits: [{ device: { amperes: 60 } }],
       conductor: { material: "copper" },
@@ -335,7 +336,7 @@ describe("an amendment in force that does not act", () => {
 describe("no increase for load-side jumpers alone", () => {
   it("leaves the equipment grounding conductors their increase", () => {
     const code = under({ kind: "basis", role: "equipment-bonding-jumper", use: "no-increase", citation });
-    const sized = sizeEquipmentBondingJumper({
+    const sized = size(equipmentBondingJumper, {
       code,
       circuits: [
         {
@@ -344,7 +345,7 @@ describe("no increase for load-side jumpers alone", () => {
           increasedFrom: { conductors: sets(1, "6 AWG"), reason: "voltage-drop" },
         },
       ],
-      jumper: { material: "copper" },
+      conductor: { material: "copper" },
     });
     expect(sized.governs).toBe("rating-row");
     expect(cautions(sized)).toEqual([{ code: "amended", section: cited }]);

@@ -1,8 +1,9 @@
 import { type Amendment, type Code, type ConductorSize, conductorSizes, type Role } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { mainBondingJumperPolicies } from "../../src/edition/tables/policies.generated.js";
+import { mainBondingJumperFacts } from "../../src/edition/tables/roles.generated.js";
+import { decideBySupply } from "../../src/rules/by-supply.js";
 import { finish } from "../../src/rules/finish.js";
-import { decideBySupply } from "../../src/rules/jumper.js";
 
 /** Every amendment here is invented. */
 const citation = { jurisdiction: "Nowhere", section: "Sec. 1" };
@@ -17,7 +18,10 @@ function decisionsUnder(amendments: readonly Amendment[]): number {
   finish(code, (under) => {
     decisions += 1;
     const policies = mainBondingJumperPolicies;
-    return decideBySupply({ role, policies }, { code: under, supply, jumper: { material: "copper" } });
+    return decideBySupply(
+      { facts: mainBondingJumperFacts, policies },
+      { code: under, supply, conductor: { material: "copper" } },
+    );
   });
   return decisions;
 }

@@ -3,19 +3,20 @@ import {
   amend,
   type Code,
   type EditionYear,
-  largestSupplyFor,
+  equipmentBondingJumper,
+  equipmentGroundingConductor,
+  groundedConductor,
+  groundingElectrodeConductor,
+  largestSupply,
   type Material,
+  mainBondingJumper,
   type SizingResult,
   type StandardSize,
-  sizeEquipmentBondingJumper,
-  sizeEquipmentGroundingConductor,
-  sizeGroundedConductor,
-  sizeGroundingElectrodeConductor,
-  sizeMainBondingJumper,
-  sizeWaterPipingBondingJumper,
+  size,
+  waterPipingBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { one } from "./electrode/asked.js";
+import { one } from "../roles/electrode/asked.js";
 
 /** Every amendment here is invented. */
 const citation = { jurisdiction: "Nowhere", section: "Sec. 1" };
@@ -27,15 +28,15 @@ const inForce = [{ code: "amended", section: cited }];
 const said = ({ cautions }: Pick<SizingResult, "cautions">) =>
   cautions.filter(({ section }) => section === cited);
 
-const jumper = (code: Code, count: number, size: StandardSize, material: Material = "copper") =>
-  sizeMainBondingJumper({ code, supply: one(count, size), jumper: { material } });
+const jumper = (code: Code, count: number, installed: StandardSize, material: Material = "copper") =>
+  size(mainBondingJumper, { code, supply: one(count, installed), conductor: { material } });
 const equipment = (code: Code, amperes: number, material: Material = "copper") =>
-  sizeEquipmentGroundingConductor({ code, circuits: [{ device: { amperes } }], conductor: { material } });
-const electrode = (code: Code, count: number, size: StandardSize) =>
-  sizeGroundingElectrodeConductor({
+  size(equipmentGroundingConductor, { code, circuits: [{ device: { amperes } }], conductor: { material } });
+const electrode = (code: Code, count: number, installed: StandardSize) =>
+  size(groundingElectrodeConductor, {
     code,
-    of: "service",
-    supply: one(count, size),
+    system: "service",
+    supply: one(count, installed),
     conductor: { material: "copper" },
     electrodes: [{ kind: "metal-water-pipe" }],
   });
@@ -79,12 +80,12 @@ describe("a cell under a condition", () => {
 
   it("is seen by the column that the supply enters", () => {
     const code = cell("bonding-conductor", "350 kcmil", "1/0 AWG");
-    const onAluminum = (size: StandardSize) =>
+    const onAluminum = (installed: StandardSize) =>
       said(
-        sizeMainBondingJumper({
+        size(mainBondingJumper, {
           code,
-          supply: one(1, size, "aluminum"),
-          jumper: { material: "copper" },
+          supply: one(1, installed, "aluminum"),
+          conductor: { material: "copper" },
         }),
       );
     expect(onAluminum("500 kcmil")).toEqual(unknown);
@@ -109,13 +110,13 @@ describe("a cell under a condition", () => {
   });
 
   it("has nothing to say where a limit decides, with it or without", () => {
-    const underFeeder = (size: StandardSize) =>
-      sizeWaterPipingBondingJumper({
+    const underFeeder = (feeder: StandardSize) =>
+      size(waterPipingBondingJumper, {
         code: cell("equipment-grounding", 200, "4 AWG"),
-        of: "building",
-        supply: one(1, size),
+        system: "building",
+        supply: one(1, feeder),
         deviceAmperes: 200,
-        jumper: { material: "copper" },
+        conductor: { material: "copper" },
       });
     expect(said(underFeeder("6 AWG"))).toEqual([]);
     expect(said(underFeeder("3/0 AWG"))).toEqual(unknown);
@@ -123,7 +124,7 @@ describe("a cell under a condition", () => {
 
   it("is seen in what a grounded conductor owes to a device beside the table", () => {
     const neutral = (device: number) =>
-      sizeGroundedConductor({
+      size(groundedConductor, {
         code: cell("equipment-grounding", 400, "2 AWG"),
         system: "service",
         supply: one(1, "3/0 AWG"),
@@ -141,7 +142,7 @@ describe("a cell under a condition", () => {
         conductors: one(1, size),
         increasedFrom: { conductors: one(1, from), reason: "voltage-drop" },
       }) as const;
-    const found = sizeEquipmentGroundingConductor({
+    const found = size(equipmentGroundingConductor, {
       code: cell("equipment-grounding", 60, "8 AWG"),
       circuits: [{ device: { amperes: 100 } }, increased(60, "6 AWG", "8 AWG")],
       conductor: { material: "copper" },
@@ -163,8 +164,8 @@ describe("a cell under a condition", () => {
     expect(said(jumper(bounded, 2, "500 kcmil"))).toEqual(unknown);
   });
 
-  it("is not taken for a least size that another sentence names", () => {
-    const neutral = sizeGroundedConductor({
+  it("is not taken for a minimum size that another sentence names", () => {
+    const neutral = size(groundedConductor, {
       code: cell("electrode-conductor", "last", "4/0 AWG"),
       system: "service",
       scope: "raceway",
@@ -182,7 +183,7 @@ describe("a cell under a condition", () => {
   });
 
   it("of a rating is seen beside an increase", () => {
-    const found = sizeEquipmentGroundingConductor({
+    const found = size(equipmentGroundingConductor, {
       code: cell("equipment-grounding", 60, "8 AWG"),
       circuits: [
         {
@@ -294,10 +295,9 @@ describe("a reading that a jurisdiction enforces", () => {
 
 describe("the largest supply under amendments of tables and readings", () => {
   const largest = (amendment: Amendment, size: StandardSize, circumstances?: Code["circumstances"]) =>
-    largestSupplyFor({
+    largestSupply(mainBondingJumper, {
       code: { ...amend({ year: "2020" }, amendment), ...(circumstances && { circumstances }) },
-      role: "main-bonding-jumper",
-      jumper: { size, material: "copper" },
+      conductor: { size, material: "copper" },
       supplyMaterial: "copper",
     });
   const cell = {
@@ -340,10 +340,9 @@ describe("the largest supply under amendments of tables and readings", () => {
 
   it("leaves the other amendments in force while it tries one", () => {
     const other = { ...cell, row: "600 kcmil", citation: { jurisdiction: "Nowhere", section: "Sec. 2" } };
-    const found = largestSupplyFor({
+    const found = largestSupply(mainBondingJumper, {
       code: amend({ year: "2020" }, cell, other),
-      role: "main-bonding-jumper",
-      jumper: { size: "2 AWG", material: "copper" },
+      conductor: { size: "2 AWG", material: "copper" },
       supplyMaterial: "copper",
     });
     expect(found.cautions).toEqual(inForce);
@@ -434,7 +433,7 @@ describe("an amendment", () => {
 
   it("of another role is said where the result hangs on it", () => {
     const jumperOf = (amendments: NonNullable<Code["amendments"]>) =>
-      sizeEquipmentBondingJumper({
+      size(equipmentBondingJumper, {
         code: { year: "2020", amendments },
         circuits: [
           {
@@ -443,7 +442,7 @@ describe("an amendment", () => {
             increasedFrom: { conductors: one(1, "6 AWG"), reason: "voltage-drop" },
           },
         ],
-        jumper: { material: "copper" },
+        conductor: { material: "copper" },
       });
     const basis = {
       kind: "basis",

@@ -1,33 +1,22 @@
 import {
+  type Input,
   InputError,
   type Issue,
-  type JumperInput,
-  prepareMainBondingJumper,
-  prepareSupplySideBondingJumper,
-  prepareSystemBondingJumper,
-  sizeMainBondingJumper,
-  sizeSupplySideBondingJumper,
-  sizeSystemBondingJumper,
+  mainBondingJumper,
+  size,
+  supplySideBondingJumper,
+  systemBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
+import type { JumperRole } from "../roles/jumper/facts.js";
 
-const sizers = [
-  ["sizeMainBondingJumper", sizeMainBondingJumper],
-  ["sizeSystemBondingJumper", sizeSystemBondingJumper],
-  ["sizeSupplySideBondingJumper", sizeSupplySideBondingJumper],
-] as const;
-
-const preparers = [
-  ["prepareMainBondingJumper", prepareMainBondingJumper],
-  ["prepareSystemBondingJumper", prepareSystemBondingJumper],
-  ["prepareSupplySideBondingJumper", prepareSupplySideBondingJumper],
-] as const;
+const jumpers: readonly JumperRole[] = [mainBondingJumper, systemBondingJumper, supplySideBondingJumper];
 
 const conductor = { size: "500 kcmil", material: "copper" };
 const good = {
   code: { year: "2023" },
   supply: { sets: [{ count: 1, ...conductor }] },
-  jumper: { material: "copper" },
+  conductor: { material: "copper" },
 };
 
 const withSet = (set: unknown) => ({ ...good, supply: { sets: [set] } });
@@ -49,7 +38,7 @@ const faults: readonly (readonly [string, unknown, readonly string[]])[] = [
   ["a list of a good input", [good], [": wrong-type"]],
   ["a text", JSON.stringify(good), [": wrong-type"]],
   ["a number", 4, [": wrong-type"]],
-  ["an empty object", {}, ["code: missing", "supply: missing", "jumper: missing"]],
+  ["an empty object", {}, ["code: missing", "supply: missing", "conductor: missing"]],
   ["a key too many", { ...good, edition: "2023" }, ["edition: unknown-key"]],
 
   ["no code", without("code"), ["code: missing"]],
@@ -158,7 +147,7 @@ const faults: readonly (readonly [string, unknown, readonly string[]])[] = [
   ["a size that could be two", withSize("4"), ["supply.sets[0].size: unknown-size"]],
   ["a size as people write it", withSize("4/0"), ["supply.sets[0].size: unknown-size"]],
   ["a size in other letters", withSize("500 KCMIL"), ["supply.sets[0].size: unknown-size"]],
-  ["a size in square millimetres", withSize("240 mm2"), ["supply.sets[0].size: unknown-size"]],
+  ["a size in square millimeters", withSize("240 mm2"), ["supply.sets[0].size: unknown-size"]],
   ["an empty size", withSize(""), ["supply.sets[0].size: unknown-size"]],
   ["a size as a number", withSize(500), ["supply.sets[0].size: wrong-type"]],
   ["a size that is null", withSize(null), ["supply.sets[0].size: wrong-type"]],
@@ -217,24 +206,24 @@ const faults: readonly (readonly [string, unknown, readonly string[]])[] = [
     ["supply.sets: unlike-phases"],
   ],
 
-  ["no jumper", without("jumper"), ["jumper: missing"]],
-  ["a jumper that is its material", { ...good, jumper: "copper" }, ["jumper: wrong-type"]],
-  ["a jumper in a list", { ...good, jumper: [{ material: "copper" }] }, ["jumper: wrong-type"]],
-  ["a jumper without a material", { ...good, jumper: {} }, ["jumper.material: missing"]],
+  ["no conductor", without("conductor"), ["conductor: missing"]],
+  ["a conductor that is its material", { ...good, conductor: "copper" }, ["conductor: wrong-type"]],
+  ["a conductor in a list", { ...good, conductor: [{ material: "copper" }] }, ["conductor: wrong-type"]],
+  ["a conductor without a material", { ...good, conductor: {} }, ["conductor.material: missing"]],
   [
-    "a jumper of an unknown material",
-    { ...good, jumper: { material: "steel" } },
-    ["jumper.material: unknown-value"],
+    "a conductor of an unknown material",
+    { ...good, conductor: { material: "steel" } },
+    ["conductor.material: unknown-value"],
   ],
   [
     "an unknown form",
-    { ...good, jumper: { material: "copper", form: "strap" } },
-    ["jumper.form: unknown-value"],
+    { ...good, conductor: { material: "copper", form: "strap" } },
+    ["conductor.form: unknown-value"],
   ],
   [
-    "a key too many in the jumper",
-    { ...good, jumper: { material: "copper", size: "2 AWG" } },
-    ["jumper.size: unknown-key"],
+    "a key too many in the conductor",
+    { ...good, conductor: { material: "copper", size: "2 AWG" } },
+    ["conductor.size: unknown-key"],
   ],
 
   ["a column that the table does not have", { ...good, temperature: 80 }, ["temperature: unknown-value"]],
@@ -246,14 +235,14 @@ const faults: readonly (readonly [string, unknown, readonly string[]])[] = [
     {
       code: { year: "2021", readings: { "cap-on-small-supplies": "never" } },
       supply: { sets: [{ count: 2.5, size: "4", material: "copper" }] },
-      jumper: { material: "steel" },
+      conductor: { material: "steel" },
     },
     [
       "code.year: unknown-value",
       "code.readings.cap-on-small-supplies: unknown-value",
       "supply.sets[0].count: not-a-whole-number",
       "supply.sets[0].size: unknown-size",
-      "jumper.material: unknown-value",
+      "conductor.material: unknown-value",
     ],
   ],
   [
@@ -285,24 +274,27 @@ function issuesOf(action: () => unknown): readonly Issue[] {
 
 const briefly = (issues: readonly Issue[]) => issues.map(({ path, code }) => `${path}: ${code}`);
 
-describe.each(sizers)("%s", (_name, size) => {
+describe.each(jumpers)("$id", (role) => {
   it("takes the input from which the bad ones are made", () => {
-    expect(size(good as JumperInput).outcome.kind).toBe("conductor");
+    expect(size(role, good as Input<typeof mainBondingJumper>).outcome.kind).toBe("conductor");
   });
 
   it.each(faults)("refuses %s", (_what, input, expected) => {
-    expect(briefly(issuesOf(() => size(input as JumperInput)))).toEqual(expected);
+    expect(briefly(issuesOf(() => size(role, input as Input<typeof mainBondingJumper>)))).toEqual(expected);
   });
 });
 
 describe("an issue", () => {
-  const issueOf = (input: unknown) => issuesOf(() => sizeMainBondingJumper(input as JumperInput))[0];
+  const issueOf = (input: unknown) =>
+    issuesOf(() => size(mainBondingJumper, input as Input<typeof mainBondingJumper>))[0];
 
   it("says what was expected, what was found and what to do", () => {
     expect(issueOf(withSize("4"))).toEqual({
       code: "unknown-size",
       path: "supply.sets[0].size",
+      keys: ["supply", "sets", 0, "size"],
       expected: '"4 AWG" or "4/0 AWG"',
+      alternatives: ["4 AWG", "4/0 AWG"],
       received: '"4"',
       message: expect.stringMatching(/^expected "4 AWG" or "4\/0 AWG", received "4"; ./),
     });
@@ -327,7 +319,7 @@ describe("an issue", () => {
     const input = { ...withCount(0), temperature: 80 };
     let message = "";
     try {
-      sizeMainBondingJumper(input as JumperInput);
+      size(mainBondingJumper, input as Input<typeof mainBondingJumper>);
     } catch (error) {
       message = (error as Error).message;
       expect((error as Error).name).toBe("InputError");
@@ -336,29 +328,5 @@ describe("an issue", () => {
     expect(lines).toHaveLength(2);
     expect(lines[0]).toMatch(/^supply\.sets\[0\]\.count: expected .*, received 0; ./);
     expect(lines[1]).toMatch(/^temperature: expected 60, 75 or 90, received 80; ./);
-  });
-});
-
-describe.each(preparers)("%s", (_name, prepare) => {
-  const fine = { code: { year: "2023" }, supply: "copper", jumper: "aluminum" };
-  const refused = (request: unknown) => briefly(issuesOf(() => prepare(request as never)));
-
-  it("takes the request from which the bad ones are made", () => {
-    expect(prepare(fine as never).kind).toBe("by-assumed-area");
-  });
-
-  it.each([
-    ["nothing", undefined, [": missing"]],
-    ["null", null, [": wrong-type"]],
-    ["an empty object", {}, ["code: missing", "supply: missing", "jumper: missing"]],
-    ["a key too many", { ...fine, temperature: 75 }, ["temperature: unknown-key"]],
-    ["a whole supply", { ...fine, supply: good.supply }, ["supply: unknown-value"]],
-    [
-      "three faults at once",
-      { code: { year: "2022" }, supply: "tin", jumper: "lead" },
-      ["code.year: unknown-value", "supply: unknown-value", "jumper: unknown-value"],
-    ],
-  ])("refuses %s", (_what, request, expected) => {
-    expect(refused(request)).toEqual(expected);
   });
 });

@@ -1,13 +1,15 @@
 import {
   cableTrayAsEquipmentGroundingConductor,
+  electrodeBondingJumper,
+  electrodeRacewayBondingJumper,
+  equipmentGroundingConductor,
+  groundedConductor,
   InputError,
   type Issue,
-  largestDeviceFor,
+  largestDevice,
   reserveOf,
-  sizeElectrodeBondingJumper,
-  sizeElectrodeRacewayBondingJumper,
-  sizeEquipmentGroundingConductor,
-  sizeGroundedConductor,
+  type Sizing,
+  size,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -16,9 +18,14 @@ const conductor = { material: "copper" };
 const supply = { sets: [{ count: 1, size: "3/0 AWG", material: "copper" }] };
 const device = { amperes: 60 };
 
-function issuesOf(size: (input: never) => unknown, input: unknown): readonly Issue[] {
+const asked =
+  <Asked>(role: Sizing<Asked, unknown>) =>
+  (input: never): unknown =>
+    size<Asked, unknown>(role, input);
+
+function issuesOf(ask: (input: never) => unknown, input: unknown): readonly Issue[] {
   try {
-    size(input as never);
+    ask(input as never);
   } catch (error) {
     if (error instanceof InputError) return error.issues;
     throw error;
@@ -27,22 +34,22 @@ function issuesOf(size: (input: never) => unknown, input: unknown): readonly Iss
 }
 
 const equipment = (circuit: unknown, more: object = {}) =>
-  issuesOf(sizeEquipmentGroundingConductor, { code, circuits: [circuit], conductor, ...more });
+  issuesOf(asked(equipmentGroundingConductor), { code, circuits: [circuit], conductor, ...more });
 const neutral = { code, system: "service", supply, conductor };
 
 describe("a text in place of an object is one fault, at its own path", () => {
   it.each([
-    ["", issuesOf(cableTrayAsEquipmentGroundingConductor, "text")],
-    ["", issuesOf(sizeElectrodeBondingJumper, "text")],
-    ["", issuesOf(sizeElectrodeRacewayBondingJumper, "text")],
-    ["", issuesOf(largestDeviceFor, "text")],
+    ["", issuesOf(asked(cableTrayAsEquipmentGroundingConductor), "text")],
+    ["", issuesOf(asked(electrodeBondingJumper), "text")],
+    ["", issuesOf(asked(electrodeRacewayBondingJumper), "text")],
+    ["", issuesOf((input) => largestDevice(equipmentGroundingConductor, input), "text")],
     ["", issuesOf(reserveOf, "text")],
     ["conductor", equipment({ device }, { conductor: "text" })],
     ["run", equipment({ device }, { run: "text" })],
     ["circuits[0]", equipment("text")],
     ["circuits[0].device.aheadOfFeeder", equipment({ device: { aheadOfFeeder: "text" } })],
     ["circuits[0].increasedFrom", equipment({ device, conductors: supply, increasedFrom: "text" })],
-    ["load", issuesOf(sizeGroundedConductor, { ...neutral, load: "text" })],
+    ["load", issuesOf(asked(groundedConductor), { ...neutral, load: "text" })],
   ])("%s", (path, issues) => {
     expect(issues).toMatchObject([{ code: "wrong-type", path }]);
   });

@@ -1,10 +1,14 @@
 import {
-  largestSupplyFor,
+  equipmentGroundingConductor,
+  groundedConductor,
+  type Input,
+  intersystemBondingConductor,
+  largestSupply,
+  mainBondingJumper,
   type SizingResult,
-  sizeEquipmentGroundingConductor,
-  sizeGroundedConductor,
-  sizeIntersystemBondingConductor,
-  sizeSystemBondingJumper,
+  size,
+  supplySideBondingJumper,
+  systemBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -13,7 +17,7 @@ const code = { year: "2020" } as const;
 
 describe("the steps of conductors that no table of supplies sizes", () => {
   it("show the size that a section names", () => {
-    const found = sizeIntersystemBondingConductor({ code, termination: "apart" });
+    const found = size(intersystemBondingConductor, { code, termination: "apart" });
     expect(kinds(found)).toEqual(["named-size", "standard-size"]);
   });
 
@@ -27,10 +31,10 @@ describe("the steps of conductors that no table of supplies sizes", () => {
       [small, large, small],
       [small, small, large],
     ]) {
-      const found = sizeSystemBondingJumper({
+      const found = size(systemBondingJumper, {
         code,
         supply: { sets: [{ count: 1, phases }] },
-        jumper: { material: "copper" },
+        conductor: { material: "copper" },
         controlTransformer: true,
       });
       expect(found.outcome).toMatchObject({ size: "10 AWG" });
@@ -39,7 +43,7 @@ describe("the steps of conductors that no table of supplies sizes", () => {
   });
 
   it("show what a grounded phase equals", () => {
-    const found = sizeGroundedConductor({
+    const found = size(groundedConductor, {
       code,
       system: "service",
       supply: { sets: [{ count: 1, size: "3/0 AWG", material: "copper" }] },
@@ -50,8 +54,8 @@ describe("the steps of conductors that no table of supplies sizes", () => {
     expect(found.cautions.map((one) => one.code)).not.toContain("no-single-conductor-of-equal-ampacity");
   });
 
-  it("show the least size in parallel beside a load that asks for more", () => {
-    const found = sizeGroundedConductor({
+  it("show the minimum size in parallel beside a load that requires more", () => {
+    const found = size(groundedConductor, {
       code,
       system: "separately-derived",
       jumperAt: "source",
@@ -67,28 +71,26 @@ describe("the steps of conductors that no table of supplies sizes", () => {
 
 describe("the evidence of the largest supply that a jumper serves", () => {
   const evidence = (
-    role: "main-bonding-jumper" | "supply-side-bonding-jumper",
+    role: typeof mainBondingJumper | typeof supplySideBondingJumper,
     supplyMaterial: "copper" | "aluminum",
   ) =>
-    largestSupplyFor({
+    largestSupply(role, {
       code: { year: "2014" },
-      role,
-      jumper: { size: "4 AWG", material: "copper" },
+      conductor: { size: "4 AWG", material: "copper" },
       supplyMaterial,
     }).evidence;
 
   it("leaves out a limit that the edition has not, and the other metal where there is none", () => {
-    expect(evidence("main-bonding-jumper", "copper")).toBe("bracketed");
-    expect(evidence("supply-side-bonding-jumper", "copper")).toBe("bracketed");
-    expect(evidence("supply-side-bonding-jumper", "aluminum")).toBe("carried");
+    expect(evidence(mainBondingJumper, "copper")).toBe("bracketed");
+    expect(evidence(supplySideBondingJumper, "copper")).toBe("bracketed");
+    expect(evidence(supplySideBondingJumper, "aluminum")).toBe("carried");
   });
 
   it("counts the limit where a reading has it", () => {
     const under = (reading: "absent" | "as-in-2017") =>
-      largestSupplyFor({
+      largestSupply(mainBondingJumper, {
         code: { year: "2014", readings: { "cap-in-2014": reading } },
-        role: "main-bonding-jumper",
-        jumper: { size: "4 AWG", material: "copper" },
+        conductor: { size: "4 AWG", material: "copper" },
         supplyMaterial: "copper",
       }).evidence;
     expect([under("absent"), under("as-in-2017")]).toEqual(["bracketed", "carried"]);
@@ -96,14 +98,14 @@ describe("the evidence of the largest supply that a jumper serves", () => {
 });
 
 describe("a full size in each", () => {
-  type Request = Parameters<typeof sizeEquipmentGroundingConductor>[0];
+  type Request = Input<typeof equipmentGroundingConductor>;
   const parallel = {
     device: { amperes: 400 },
     conductors: { sets: [{ count: 2, size: "3/0 AWG", material: "copper" }] },
   } as const;
   const single = { device: { amperes: 60 } } as const;
   const codes = (circuits: Request["circuits"], run?: Request["run"]) =>
-    sizeEquipmentGroundingConductor({
+    size(equipmentGroundingConductor, {
       code,
       circuits,
       conductor: { material: "copper" },

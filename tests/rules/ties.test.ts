@@ -1,18 +1,20 @@
 import {
-  sizeEquipmentGroundingConductor,
-  sizeGroundedConductor,
-  sizeWaterPipingBondingJumper,
+  equipmentGroundingConductor,
+  groundedConductor,
+  type Input,
+  size,
+  waterPipingBondingJumper,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { one } from "./electrode/asked.js";
+import { one } from "../roles/electrode/asked.js";
 
 const code = { year: "2023" } as const;
 const conductor = { material: "copper" } as const;
 
-describe("of several circuits that ask for the same", () => {
-  type Circuit = Parameters<typeof sizeEquipmentGroundingConductor>[0]["circuits"][number];
+describe("of several circuits that require the same", () => {
+  type Circuit = Input<typeof equipmentGroundingConductor>["circuits"][number];
   const decides = (...circuits: readonly Circuit[]) =>
-    sizeEquipmentGroundingConductor({ code, circuits, conductor }).steps.flatMap((step) =>
+    size(equipmentGroundingConductor, { code, circuits, conductor }).steps.flatMap((step) =>
       step.kind === "shared" ? [step.decides] : [],
     );
   const of = (amperes: number): Circuit => ({ device: { amperes } });
@@ -30,8 +32,8 @@ describe("of several circuits that ask for the same", () => {
 
 describe("a requirement that the table meets exactly", () => {
   it("of the load is shown and does not govern", () => {
-    // 2 AWG carries 115 A at 75 C, and the table asks for 2 AWG.
-    const found = sizeGroundedConductor({
+    // 2 AWG carries 115 A at 75 C, and the table requires 2 AWG.
+    const found = size(groundedConductor, {
       code,
       system: "service",
       supply: one(1, "350 kcmil"),
@@ -43,8 +45,8 @@ describe("a requirement that the table meets exactly", () => {
   });
 
   it("of conductors in parallel is shown and does not govern", () => {
-    // 1/0 AWG carries 150 A at 75 C, and it is the least size in parallel.
-    const found = sizeGroundedConductor({
+    // 1/0 AWG carries 150 A at 75 C, and it is the minimum size in parallel.
+    const found = size(groundedConductor, {
       code,
       system: "separately-derived",
       jumperAt: "source",
@@ -58,14 +60,14 @@ describe("a requirement that the table meets exactly", () => {
   });
 });
 
-describe("piping of a building whose feeder is as large as the device asks for", () => {
+describe("piping of a building whose feeder is as large as the device requires", () => {
   it.each(["copper", "aluminum"] as const)("has no limit to speak of: %s", (material) => {
-    const found = sizeWaterPipingBondingJumper({
+    const found = size(waterPipingBondingJumper, {
       code,
-      of: "building",
+      system: "building",
       supply: one(1, material === "copper" ? "6 AWG" : "4 AWG", material),
       deviceAmperes: 200,
-      jumper: { material },
+      conductor: { material },
     });
     expect(found.governs).toBe("rating-row");
     const codes = found.cautions.map((one) => one.code);
@@ -74,12 +76,12 @@ describe("piping of a building whose feeder is as large as the device asks for",
   });
 
   it("nor across metals", () => {
-    const found = sizeWaterPipingBondingJumper({
+    const found = size(waterPipingBondingJumper, {
       code,
-      of: "building",
+      system: "building",
       supply: one(1, "6 AWG", "aluminum"),
       deviceAmperes: 200,
-      jumper: conductor,
+      conductor,
     });
     expect(found.requiredArea).toBe(26_240);
     expect(found.cautions.map((one) => one.code)).not.toContain("no-cap-across-materials");

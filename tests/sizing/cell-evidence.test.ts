@@ -13,7 +13,7 @@ const cells: Readonly<Record<string, Evidence>> = {
   "last copper": "memory",
 };
 
-const size = (year: "2011" | "2023", printed: SupplyAreaTable | null, sets: number, conductor = "1 AWG") =>
+const sized = (year: "2011" | "2023", printed: SupplyAreaTable | null, sets: number, conductor = "1 AWG") =>
   sizeBySupply({
     table: { ...(printed ?? expect.fail("no table")), cells },
     policy: mainBondingJumperPolicies.byEdition[year],
@@ -25,7 +25,7 @@ const size = (year: "2011" | "2023", printed: SupplyAreaTable | null, sets: numb
 
 describe("the evidence of one cell of a table of supply areas", () => {
   it("reaches the step that reads it, and no other step", () => {
-    const steps = size("2023", bondingConductor["2023"], 1);
+    const steps = sized("2023", bondingConductor["2023"], 1);
     expect(steps.map(({ kind, citation }) => [kind, citation])).toEqual([
       ["sum", mainBondingJumperPolicies.byEdition["2023"].basis.sum],
       ["row", { section: "Table 250.102(C)(1)", evidence: "confirmed" }],
@@ -33,12 +33,12 @@ describe("the evidence of one cell of a table of supply areas", () => {
   });
 
   it("leaves the other rows with that of the table", () => {
-    const [, row] = size("2023", bondingConductor["2023"], 2);
+    const [, row] = sized("2023", bondingConductor["2023"], 2);
     expect(row).toMatchObject({ kind: "row", size: "4 AWG", citation: { evidence: "single" } });
   });
 
   it("reaches the last row where that stays as a floor", () => {
-    const steps = size("2011", electrodeConductor["2011"], 3, "600 kcmil");
+    const steps = sized("2011", electrodeConductor["2011"], 3, "600 kcmil");
     const floor = steps.find(({ kind }) => kind === "floor");
     expect(floor).toMatchObject({
       size: "3/0 AWG",

@@ -16,11 +16,11 @@ const alike = (size: "8 AWG" | "6 AWG" | "4 AWG" | "3 AWG"): Supply => ({
 });
 
 /** A 100 A circuit: 8 AWG by the table, 16510 circular mils. */
-const size = (given: Partial<RatingSizing>, policy: Partial<RatingPolicy> = {}) =>
+const sized = (given: Partial<RatingSizing>, policy: Partial<RatingPolicy> = {}) =>
   sizeByRating({ table, policy: { ...printed, ...policy }, amperes: 100, read: "copper", ...given });
 
 const kinds = (given: Partial<RatingSizing>, policy?: Partial<RatingPolicy>) =>
-  size(given, policy).steps.map(({ kind }) => kind);
+  sized(given, policy).steps.map(({ kind }) => kind);
 
 describe("a conductor sized by the rating of its device", () => {
   it("shows the row alone where no increase and no limit acts", () => {
@@ -29,7 +29,7 @@ describe("a conductor sized by the rating of its device", () => {
   });
 
   it("grows with conductors beyond their baseline, and shows their sum first", () => {
-    const { steps, requiredArea, governs } = size({ installed: alike("3 AWG"), baseline: alike("4 AWG") });
+    const { steps, requiredArea, governs } = sized({ installed: alike("3 AWG"), baseline: alike("4 AWG") });
     expect(steps.map(({ kind, citation }) => [kind, citation.section])).toEqual([
       ["sum", basis.increase.section],
       ["rating-row", table.number],
@@ -60,24 +60,24 @@ describe("a conductor sized by the rating of its device", () => {
 
   it("stops at the largest conductor of unlike phases where one conductor is the limit", () => {
     const installed: Supply = { sets: [{ count: 2, phases: [copper("8 AWG"), copper("6 AWG"), null] }] };
-    const at = (cap: RatingPolicy["cap"]) => size({ installed, amperes: 600 }, { cap }).requiredArea;
+    const at = (cap: RatingPolicy["cap"]) => sized({ installed, amperes: 600 }, { cap }).requiredArea;
     expect([at("none"), at("set"), at("conductor")]).toEqual([83690, 2 * 26240, 26240]);
   });
 
   it("has no limit in conductors of the other metal", () => {
-    expect(size({ installed: alike("8 AWG"), amperes: 200, read: "aluminum" }).governs).toBe("rating-row");
+    expect(sized({ installed: alike("8 AWG"), amperes: 200, read: "aluminum" }).governs).toBe("rating-row");
   });
 
   it("shows a floor only where it lifts the result", () => {
     const floor = (named: "8 AWG" | "6 AWG") => [floorStep(named, basis.rule, "amendment")];
     expect(kinds({ floors: floor("8 AWG") })).toEqual(["rating-row"]);
     expect(kinds({ floors: floor("6 AWG") })).toEqual(["rating-row", "floor"]);
-    expect(size({ floors: floor("6 AWG") })).toMatchObject({ governs: "floor", requiredArea: 26240 });
+    expect(sized({ floors: floor("6 AWG") })).toMatchObject({ governs: "floor", requiredArea: 26240 });
   });
 
   it("lets a floor win over the limit", () => {
     const floors = [floorStep("6 AWG", basis.rule, "amendment")];
-    const { governs, requiredArea } = size({ installed: alike("8 AWG"), amperes: 200, floors });
+    const { governs, requiredArea } = sized({ installed: alike("8 AWG"), amperes: 200, floors });
     expect([governs, requiredArea]).toEqual(["floor", 26240]);
   });
 });

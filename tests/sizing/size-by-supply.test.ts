@@ -9,7 +9,7 @@ const printed = electrodeConductor["2011"] ?? expect.fail("no table");
 const unlimited: Partial<Policy> = { cap: "none", ceiling: null, floor: null };
 
 /** Sizes with a policy of its own; nothing stands in for a conductor of the other metal, so each counts with its own area. */
-const size = (
+const sized = (
   supply: Supply,
   policy: Partial<Policy>,
   material: "copper" | "aluminum" = "copper",
@@ -42,7 +42,7 @@ describe("the limit in the ungrounded conductors", () => {
     ["set", 2 * 6530],
     ["conductor", 6530],
   ] as const)("of policy %s leaves %i circular mils", (cap, area) => {
-    expect(size(unlike, { cap }).requiredArea).toBe(area);
+    expect(sized(unlike, { cap }).requiredArea).toBe(area);
   });
 });
 
@@ -59,7 +59,7 @@ describe("a supply of both metals", () => {
       },
     ],
   });
-  const steps = (supply: Supply, policy: Partial<Policy>) => size(supply, policy, "aluminum").steps;
+  const steps = (supply: Supply, policy: Partial<Policy>) => sized(supply, policy, "aluminum").steps;
 
   it("shows the part of one metal before the rule only where that part decides", () => {
     const sums = (supply: Supply) =>
@@ -86,18 +86,18 @@ describe("a supply of both metals", () => {
 describe("above the last bounded row", () => {
   const supply: Supply = { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] };
   const governs = (policy: Partial<Policy>, table?: SupplyAreaTable) => {
-    const { governs, requiredArea } = size(supply, policy, "copper", table);
+    const { governs, requiredArea } = sized(supply, policy, "copper", table);
     return [governs, requiredArea];
   };
 
-  it("one eighth decides, or the open last row where the policy has no one eighth", () => {
+  it("12.5 percent decides, or the open last row where the policy has no 12.5 percent", () => {
     expect(governs({ oneEighth: true })).toEqual(["one-eighth", 225_000]);
     expect(governs({ oneEighth: false })).toEqual(["row", 167_800]);
   });
 
   it("a last row that sends to the notes is no floor", () => {
     const sent: SupplyAreaTable = { ...printed, last: null };
-    const { steps } = size(supply, { oneEighth: true, lastRowFloor: true }, "copper", sent);
+    const { steps } = sized(supply, { oneEighth: true, lastRowFloor: true }, "copper", sent);
     expect(steps.map(({ kind }) => kind)).toEqual(["sum", "one-eighth"]);
   });
 });

@@ -2,8 +2,9 @@ import {
   assumedConductors,
   correspondingSum,
   InputError,
+  mainBondingJumper,
   type Supply,
-  sizeMainBondingJumper,
+  size,
   sumOfLargest,
   suppliesForLoad,
 } from "bondmil";
@@ -76,18 +77,17 @@ describe("conductors of equal ampacity", () => {
       ],
     };
     expect(
-      assumedConductors("2020", supply, "copper", 75).map(({ installed, assumed }) => [
-        installed.size,
-        assumed,
-      ]),
+      assumedConductors({ edition: "2020", supply, material: "copper", temperature: 75 }).map(
+        ({ installed, assumed }) => [installed.size, assumed],
+      ),
     ).toEqual([["350 kcmil", "250 kcmil"]]);
   });
 
   it("stand in for one metal of a size, not for the other", () => {
-    const { steps } = sizeMainBondingJumper({
+    const { steps } = size(mainBondingJumper, {
       code: { year: "2023" },
       supply: { sets: [{ count: 1, phases: [c500, { size: "500 kcmil", material: "aluminum" }] }] },
-      jumper: { material: "copper" },
+      conductor: { material: "copper" },
     });
     expect(steps[1]).toMatchObject({
       kind: "assumed",
@@ -99,48 +99,54 @@ describe("conductors of equal ampacity", () => {
   it("depend on the temperature column", () => {
     const supply: Supply = { sets: [{ count: 1, size: "750 kcmil", material: "aluminum" }] };
     const assumed = ([60, 75, 90] as const).map(
-      (column) => assumedConductors("2020", supply, "copper", column)[0]?.assumed,
+      (column) =>
+        assumedConductors({ edition: "2020", supply, material: "copper", temperature: column })[0]?.assumed,
     );
     expect(assumed).toEqual(["500 kcmil", "600 kcmil", "600 kcmil"]);
   });
 
   it("fall back on equal conductance above the largest aluminum conductor, rounded up", () => {
     const supply: Supply = { sets: [{ count: 2, size: "1500 kcmil", material: "copper" }] };
-    expect(assumedConductors("2023", supply, "aluminum", 75)).toMatchObject([
-      { installedAmperes: 625, assumed: null, area: Math.ceil(1_500_000 / 0.61) },
-    ]);
+    expect(
+      assumedConductors({ edition: "2023", supply, material: "aluminum", temperature: 75 }),
+    ).toMatchObject([{ installedAmperes: 625, assumed: null, area: Math.ceil(1_500_000 / 0.61) }]);
   });
 
   it("count a conductor that the table leaves out as the next larger", () => {
     const supply: Supply = { sets: [{ count: 1, size: "14 AWG", material: "aluminum" }] };
-    expect(assumedConductors("2023", supply, "copper", 75)).toMatchObject([
-      { installedAmperes: 20, assumed: "14 AWG" },
-    ]);
+    expect(assumedConductors({ edition: "2023", supply, material: "copper", temperature: 75 })).toMatchObject(
+      [{ installedAmperes: 20, assumed: "14 AWG" }],
+    );
   });
 });
 
 describe("conductors for a load", () => {
-  it("use 60 C through 100 A and 75 C above, unless told", () => {
+  it("use 60 C through 100 A and 75 C above, by default", () => {
     const size = (amperes: number, column?: 60 | 75 | 90) =>
-      suppliesForLoad({ year: "2020", amperes, material: "copper", ...(column && { column }) })[0]?.sets[0];
+      suppliesForLoad({
+        edition: "2020",
+        amperes,
+        material: "copper",
+        ...(column && { temperature: column }),
+      })[0]?.sets[0];
     expect(size(100)).toMatchObject({ size: "1 AWG" });
     expect(size(100, 75)).toMatchObject({ size: "3 AWG" });
     expect(size(101)).toMatchObject({ size: "2 AWG" });
   });
 
   it("leave out parallel sets below 1/0 AWG", () => {
-    const counts = suppliesForLoad({ year: "2020", amperes: 400, material: "copper", mostSets: 4 }).map(
+    const counts = suppliesForLoad({ edition: "2020", amperes: 400, material: "copper", mostSets: 4 }).map(
       (one) => one.sets[0]?.count,
     );
     expect(counts).toEqual([1, 2, 3]);
   });
 
   it("carry their load into a caution", () => {
-    const [supply] = suppliesForLoad({ year: "2020", amperes: 400, material: "copper" });
-    const { cautions } = sizeMainBondingJumper({
+    const [supply] = suppliesForLoad({ edition: "2020", amperes: 400, material: "copper" });
+    const { cautions } = size(mainBondingJumper, {
       code: { year: "2020" },
       supply: supply ?? { sets: [] },
-      jumper: { material: "copper" },
+      conductor: { material: "copper" },
     });
     expect(cautions).toContainEqual({
       code: "conductors-required-for-load",
@@ -149,15 +155,15 @@ describe("conductors for a load", () => {
   });
 
   it.each([
-    [{ year: "2020", amperes: 0, material: "copper" }, "not-positive", "amperes"],
-    [{ year: "2020", amperes: 5000, material: "copper" }, "out-of-range", "amperes"],
-    [{ year: "2020", amperes: "400", material: "copper" }, "wrong-type", "amperes"],
-    [{ year: "2020", amperes: Number.NaN, material: "copper" }, "out-of-range", "amperes"],
-    [{ year: "2019", amperes: 400, material: "copper" }, "unknown-value", "year"],
-    [{ year: "2020", amperes: 400, material: "steel" }, "unknown-value", "material"],
-    [{ year: "2020", amperes: 400, material: "copper", column: 70 }, "unknown-value", "column"],
-    [{ year: "2020", amperes: 400, material: "copper", mostSets: 0 }, "not-positive", "mostSets"],
-    [{ year: "2020", amperes: 400, material: "copper", sets: 2 }, "unknown-key", "sets"],
+    [{ edition: "2020", amperes: 0, material: "copper" }, "not-positive", "amperes"],
+    [{ edition: "2020", amperes: 5000, material: "copper" }, "out-of-range", "amperes"],
+    [{ edition: "2020", amperes: "400", material: "copper" }, "wrong-type", "amperes"],
+    [{ edition: "2020", amperes: Number.NaN, material: "copper" }, "out-of-range", "amperes"],
+    [{ edition: "2019", amperes: 400, material: "copper" }, "unknown-value", "edition"],
+    [{ edition: "2020", amperes: 400, material: "steel" }, "unknown-value", "material"],
+    [{ edition: "2020", amperes: 400, material: "copper", temperature: 70 }, "unknown-value", "temperature"],
+    [{ edition: "2020", amperes: 400, material: "copper", mostSets: 0 }, "not-positive", "mostSets"],
+    [{ edition: "2020", amperes: 400, material: "copper", sets: 2 }, "unknown-key", "sets"],
   ])("refuse %j", (load, code, path) => {
     let issues: unknown;
     try {
@@ -169,8 +175,8 @@ describe("conductors for a load", () => {
   });
 
   it("take a member that holds nothing as one that is left out, known or not", () => {
-    const load = { year: "2020", amperes: 400, material: "copper" } as const;
-    const more = { column: undefined, sets: undefined } as object;
+    const load = { edition: "2020", amperes: 400, material: "copper" } as const;
+    const more = { temperature: undefined, sets: undefined } as object;
     expect(suppliesForLoad({ ...load, ...more })).toEqual(suppliesForLoad(load));
   });
 });

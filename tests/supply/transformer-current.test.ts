@@ -1,6 +1,7 @@
-import { InputError, type TransformerRating, transformerCurrent } from "bondmil";
+import { InputError, transformerCurrent } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { TransformerRating } from "../../src/supply/index.js";
 
 const rating = fc.record({
   kva: fc.double({ min: 0.05, max: 5000, noNaN: true }),

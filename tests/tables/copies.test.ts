@@ -1,9 +1,14 @@
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { levelOfCell } from "../../tables/generator/cells.js";
-import { type Copy, checkCopies, type PrintedTable, withCopies } from "../../tables/generator/copies.js";
-import { areaByDefinition } from "../../tables/generator/definitions.js";
-import { readCopies, readPrinted } from "../../tables/generator/read-tables.js";
+import { levelOfCell } from "../../tables/tools/generator/cells.js";
+import {
+  type Copy,
+  checkCopies,
+  type PrintedTable,
+  withCopies,
+} from "../../tables/tools/generator/copies.js";
+import { areaByDefinition } from "../../tables/tools/generator/definitions.js";
+import { readCopies, readPrinted } from "../../tables/tools/generator/read-tables.js";
 import { inventedTable } from "./invented.js";
 
 /** Everything here is invented, for the rules alone. */

@@ -3,20 +3,13 @@ import { join } from "node:path";
 import { editionYears } from "bondmil";
 import { parse } from "csv-parse/sync";
 import { describe, expect, it } from "vitest";
-import type { ChannelsFile } from "../../tables/generator/channels.js";
-import { blockFor } from "../../tables/generator/checks.js";
-import type {
-  Cell,
-  LimitBlock,
-  NamedSizesFile,
-  PlacementsFile,
-  PoliciesFile,
-  RolesFile,
-  SectionsFile,
-  WithstandFile,
-} from "../../tables/generator/model.js";
-import { readTable } from "../../tables/generator/read-tables.js";
-import { readWitnesses, withWitnesses } from "../../tables/generator/witnesses.js";
+import type { ChannelsFile } from "../../tables/tools/generator/channels.js";
+import { blockFor } from "../../tables/tools/generator/checks.js";
+import { collect } from "../../tables/tools/generator/collect.js";
+import type { Cell, Limit } from "../../tables/tools/generator/model.js";
+import { readTable } from "../../tables/tools/generator/read-tables.js";
+import type { WithstandFile } from "../../tables/tools/generator/withstand-file.js";
+import { readWitnesses, withWitnesses } from "../../tables/tools/generator/witnesses.js";
 
 const folder = join(import.meta.dirname, "../../tables");
 const json = <T>(name: string): T => JSON.parse(readFileSync(join(folder, `${name}.json`), "utf8")) as T;
@@ -41,8 +34,7 @@ const tables = named
   .map((name) => name.replace(".json", ""))
   .filter((id) => "blocks" in json<object>(id))
   .map((id) => readTable(folder, id));
-const policies = { ...json<PoliciesFile>("policies").policies };
-const ratingPolicies = { ...json<PoliciesFile>("rating-policies").policies };
+const { policies, ratingPolicies, namedSizes, placements, sections, roles } = collect(folder).collected;
 
 describe("the tables as CSV", () => {
   it("are these", () => {
@@ -108,13 +100,12 @@ describe("the tables as CSV", () => {
     ["policies", policies],
     ["rating-policies", ratingPolicies],
   ])("%s have the fields of their JSON", (name, sets) => {
-    const lines = Object.entries(sets).flatMap(([policy, blocks]) =>
+    const lines = Object.entries(sets).flatMap(([policy, byEdition]) =>
       editionYears.map((edition) => {
-        const block = blocks.find(({ editions }) => editions.includes(edition));
-        const limits = ["ceiling", "floor"].filter((field) => field in (block ?? {}));
-        const { editions, basis, sources, note, ceiling, floor, ...fields } = block ?? expect.fail(policy);
+        const { ceiling, floor, ...fields } = byEdition[edition].fields;
+        const limits = ["ceiling", "floor"].filter((field) => field in byEdition[edition].fields);
         const sizes = limits.map((field) => {
-          const limit = block?.[field] as LimitBlock | null;
+          const limit = byEdition[edition].fields[field] as Limit | null;
           return { [`${field}Copper`]: limit?.copper, [`${field}Aluminum`]: limit?.aluminum };
         });
         return line(Object.assign({ policy, edition }, fields, ...sizes));
@@ -124,14 +115,10 @@ describe("the tables as CSV", () => {
   });
 
   it("hold the section and evidence of every part of a policy", () => {
-    const lines = Object.entries({ ...policies, ...ratingPolicies }).flatMap(([policy, blocks]) =>
+    const lines = Object.entries({ ...policies, ...ratingPolicies }).flatMap(([policy, byEdition]) =>
       editionYears.flatMap((edition) => {
-        const block = blocks.find(({ editions }) => editions.includes(edition)) ?? expect.fail(policy);
-        const limits = ["ceiling", "floor"].flatMap((field) => {
-          const limit = block[field] as LimitBlock | null | undefined;
-          return limit ? [[field, limit.citation] as const] : [];
-        });
-        return [...Object.entries(block.basis), ...limits].map(([part, [section, level]]) =>
+        const { basis, limits } = byEdition[edition];
+        return [...Object.entries(basis), ...Object.entries(limits)].map(([part, [section, level]]) =>
           line({ policy, edition, part, section, level }),
         );
       }),
@@ -149,24 +136,18 @@ describe("the tables as CSV", () => {
         const [[, key] = [], ...rest] = Object.entries(one);
         return { key, ...Object.fromEntries(rest) };
       });
-    const { sizes } = json<NamedSizesFile>("named-sizes");
     expect(lines("named-sizes")).toEqual(
-      byEdition(sizes, ({ values }, year) => {
+      byEdition(namedSizes, ({ values }, year) => {
         const { copper, aluminum, citation } = values[year];
         return line({ copper, aluminum, section: citation[0], level: citation[1] });
       }),
     );
-    const { facts } = json<PlacementsFile>("placements");
     expect(lines("placements")).toEqual(
-      byEdition(facts, ({ topic, values }, year) => line({ value: values[year], topic })),
+      byEdition(placements, ({ topic, values }, year) => line({ value: values[year], topic })),
     );
-    const { topics } = json<SectionsFile>("sections");
     expect(lines("sections")).toEqual(
-      byEdition(topics, ({ sections }, year) =>
-        line({ section: sections[year][0], level: sections[year][1] }),
-      ),
+      byEdition(sections, ({ sections: own }, year) => line({ section: own[year][0], level: own[year][1] })),
     );
-    const { roles } = json<RolesFile>("roles");
     expect(lines("roles")).toEqual(
       byEdition(roles, ({ purpose, name }, year) => line({ purpose, name: name[year] })),
     );

@@ -2,38 +2,27 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { editionYears } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { type ChannelsFile, channelsFor, checkChannels } from "../../tables/generator/channels.js";
-import type { Collected } from "../../tables/generator/collected.js";
-import { checkDebts, collectDebts, countByLevel, type Debt } from "../../tables/generator/debts.js";
-import { debtsPage } from "../../tables/generator/page-debts.js";
-import { readTables } from "../../tables/witness/answer.js";
+import { type ChannelsFile, channelsFor, checkChannels } from "../../tables/tools/generator/channels.js";
+import { collect } from "../../tables/tools/generator/collect.js";
+import type { Collected } from "../../tables/tools/generator/collected.js";
+import { checkDebts, collectDebts, countByLevel, type Debt } from "../../tables/tools/generator/debts.js";
+import { debtsPage } from "../../tables/tools/generator/page-debts.js";
 import { inventedTable } from "./invented.js";
 
 const folder = join(import.meta.dirname, "../../tables");
 const read = <T>(name: string): T => JSON.parse(readFileSync(join(folder, `${name}.json`), "utf8")) as T;
 const channels = read<ChannelsFile>("channels");
-const collected: Collected = {
-  tables: readTables(folder),
-  policies: read("policies"),
-  ratingPolicies: read("rating-policies"),
-  sections: read("sections"),
-  namedSizes: read("named-sizes"),
-  placements: read("placements"),
-  readings: read("readings"),
-  roles: read("roles"),
-  withstand: read("short-time-withstand"),
-  channels,
-};
+const { collected } = collect(folder);
 const debts = collectDebts(collected);
 const only = (change: Partial<Collected>): readonly Debt[] =>
   collectDebts({
     ...collected,
     tables: [],
-    policies: { policies: {} },
-    ratingPolicies: { policies: {} },
-    sections: { ...collected.sections, topics: {} },
-    namedSizes: { sizes: {} },
-    placements: { facts: {} },
+    policies: {},
+    ratingPolicies: {},
+    sections: {},
+    namedSizes: {},
+    placements: {},
     readings: { readings: [] },
     withstand: {
       ...collected.withstand,
@@ -62,8 +51,9 @@ describe("the list of what is not confirmed", () => {
     const sections = Object.fromEntries(
       editionYears.map((year) => [year, pair(year === "2017" ? "confirmed" : "single")]),
     );
-    const topics = { invented: { says: "", sections } } as unknown as Collected["sections"]["topics"];
-    const found = only({ sections: { ...collected.sections, topics } });
+    const found = only({
+      sections: { invented: { says: "", sections } } as unknown as Collected["sections"],
+    });
     expect(found.map(({ edition }) => edition)).toEqual(editionYears.filter((year) => year !== "2017"));
   });
 
@@ -77,7 +67,7 @@ describe("the list of what is not confirmed", () => {
     const levels = ["memory", "carried", "bracketed", "single", "confirmed"];
     const owed = (data: unknown): number => pairs(data).filter(([, level]) => level !== "confirmed").length;
     expect(count("policy")).toBe(owed(collected.policies) + owed(collected.ratingPolicies));
-    expect(count("section")).toBe(owed(collected.sections.topics));
+    expect(count("section")).toBe(owed(collected.sections));
     expect(count("named size")).toBe(owed(collected.namedSizes));
     expect(count("placement")).toBeGreaterThan(100);
     const open = collected.readings.readings.reduce((sum, { editions }) => sum + editions.length, 0);

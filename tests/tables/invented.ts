@@ -1,5 +1,5 @@
-import type { TableFile } from "../../tables/generator/model.js";
-import type { WitnessFile } from "../../tables/generator/witnesses.js";
+import type { TableFile } from "../../tables/tools/generator/model.js";
+import type { WitnessFile } from "../../tables/tools/generator/witnesses.js";
 
 /** An invented table; no edition prints it. */
 export const inventedTable: TableFile = {

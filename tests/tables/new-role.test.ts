@@ -1,27 +1,28 @@
-import { cpSync, existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
-import { join } from "node:path";
-import { roles } from "bondmil";
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
+import { type AnyRole, roleIds } from "bondmil";
 import { afterAll, describe, expect, it } from "vitest";
-import { unfilledPlaces } from "../../tables/generator/answers.js";
-import { scaffoldRole } from "../../tables/scaffold/role.js";
-import { filesOfRole } from "../../tables/scaffold/role-stubs.js";
+import { unfilledPlaces } from "../../tables/tools/generator/answers.js";
+import { scaffoldRole } from "../../tables/tools/scaffold/role.js";
+import { filesOfRole } from "../../tables/tools/scaffold/role-stubs.js";
 import { copyRepository } from "./repository-copy.js";
 
 const copy = copyRepository();
 afterAll(copy.remove);
-for (const folder of ["tests/rules", "docs/rules"]) mkdirSync(copy.path(folder), { recursive: true });
 
 const role = "roof-bonding-jumper";
 const read = (path: string): string => readFileSync(copy.path(path), "utf8");
 
 describe("the stubs of a new role", () => {
   it("are refused for a name that is none, or that is taken", () => {
-    for (const name of ["", "Roof Jumper", "roof", "../roof-jumper", ...roles])
+    for (const name of ["", "Roof Jumper", "roof", "../roof-jumper", ...roleIds])
       expect(scaffoldRole(copy.path(), name).ok).toBe(false);
-    const taken = `docs/rules/${role}.md`;
-    cpSync(join(import.meta.dirname, "../../docs/rules/main-bonding-jumper.md"), copy.path(taken));
+    const taken = `docs/roles/${role}.md`;
+    mkdirSync(dirname(copy.path(taken)));
+    writeFileSync(copy.path(taken), "taken");
     expect(scaffoldRole(copy.path(), role).lines).toContain(taken);
-    expect(existsSync(copy.path(`src/rules/${role}.ts`))).toBe(false);
+    expect(existsSync(copy.path(`src/roles/${role}`))).toBe(false);
+    expect(read("tables/roles.json")).not.toContain(role);
     rmSync(copy.path(taken));
   });
 
@@ -30,10 +31,8 @@ describe("the stubs of a new role", () => {
     expect(ok).toBe(true);
     for (const { path } of filesOfRole(role)) expect(lines).toContain(`written: ${path}`);
 
-    expect(read("src/edition/role.ts")).toContain(`"${role}",\n] as const`);
-    expect(read("src/index.ts")).toContain(`export { sizeRoofBondingJumper } from "./rules/${role}.js";`);
-    expect(read(`src/rules/${role}.ts`)).toContain("throw new Error");
-    expect(read(`tests/rules/${role}.test.ts`)).toContain("expect.fail");
+    expect(read(`src/roles/${role}/rule.ts`)).toContain("throw new Error");
+    expect(read(`tests/roles/${role}.test.ts`)).toContain("expect.fail");
     expect(unfilledPlaces(JSON.parse(read("tables/roles.json")))).toContain(`roles/${role}/purpose`);
     const refused = copy.generate();
     expect(refused.ok).toBe(false);
@@ -41,8 +40,25 @@ describe("the stubs of a new role", () => {
   });
 
   it("do not write over what is there", () => {
-    const before = read("src/edition/role.ts");
+    const before = read("tables/roles.json");
     expect(scaffoldRole(copy.path(), role).ok).toBe(false);
-    expect(read("src/edition/role.ts")).toBe(before);
+    expect(read("tables/roles.json")).toBe(before);
+  });
+
+  it("are registered and exported once the entry is filled, and refuse to size", async () => {
+    const list = read("tables/roles.json").replaceAll(/\{\s*"unfilled": ("[^"]+")\s*\}/g, "$1");
+    writeFileSync(copy.path("tables/roles.json"), list);
+    expect(copy.generate()).toMatchObject({ ok: true });
+    expect(copy.generate("shapes")).toMatchObject({ ok: true });
+    const face = (await import(copy.path("src/index.ts"))) as typeof import("bondmil") & {
+      readonly roofBondingJumper: AnyRole;
+    };
+    const { roofBondingJumper, size } = face;
+    expect(roofBondingJumper.id).toBe(role);
+    expect(Object.values(face.roles).at(-1)).toBe(roofBondingJumper);
+    expect(face.roleIds.at(-1)).toBe(role);
+    const input = { code: { year: "2023" } } as const;
+    expect(() => size(roofBondingJumper, input)).toThrow("not written yet");
+    expect(() => size(roofBondingJumper, {} as never)).toThrow(face.InputError);
   });
 });

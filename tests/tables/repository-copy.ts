@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 
@@ -8,22 +8,25 @@ const root = join(import.meta.dirname, "../..");
 /** A copy of what the generator reads and writes, to be changed by a test. */
 export interface RepositoryCopy {
   readonly path: (...parts: readonly string[]) => string;
-  readonly generate: () => { readonly ok: boolean; readonly said: string };
+  /** Runs one of the two tools of `npm run generate`; that of the tables by default. */
+  readonly generate: (tool?: "generate" | "shapes") => { readonly ok: boolean; readonly said: string };
   readonly remove: () => void;
 }
 
 export function copyRepository(): RepositoryCopy {
   const temp = mkdtempSync(join(tmpdir(), "bondmil-copy-"));
-  for (const part of ["src", "tables", "corpus/schema", "biome.json"])
+  for (const part of ["src", "tables", "docs/schema", "corpus/schema", "corpus/tools", "biome.json"])
     cpSync(join(root, part), join(temp, part), { recursive: true });
-  mkdirSync(join(temp, "docs"));
   writeFileSync(join(temp, "package.json"), JSON.stringify({ type: "module" }));
   symlinkSync(join(root, "node_modules"), join(temp, "node_modules"), "junction");
   const tsx = join(root, "node_modules/tsx/dist/cli.mjs");
   return {
     path: (...parts) => join(temp, ...parts),
-    generate: () => {
-      const run = spawnSync(process.execPath, [tsx, "tables/generate.ts"], { cwd: temp, encoding: "utf8" });
+    generate: (tool = "generate") => {
+      const run = spawnSync(process.execPath, [tsx, `tables/tools/${tool}.ts`], {
+        cwd: temp,
+        encoding: "utf8",
+      });
       return { ok: run.status === 0, said: run.stdout + run.stderr };
     },
     remove: () => rmSync(temp, { recursive: true, force: true }),

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { Ajv2020 } from "ajv/dist/2020.js";
 import { editionYears } from "bondmil";
 import { afterAll, describe, expect, it } from "vitest";
-import { unfilledPlaces } from "../../tables/generator/answers.js";
-import { scaffoldEdition } from "../../tables/scaffold/scaffold.js";
-import { withStubs } from "../../tables/scaffold/stubs.js";
+import { unfilledPlaces } from "../../tables/tools/generator/answers.js";
+import { readSchemas } from "../../tables/tools/generator/schemas.js";
+import { scaffoldEdition } from "../../tables/tools/scaffold/scaffold.js";
+import { withStubs } from "../../tables/tools/scaffold/stubs.js";
 import { copyRepository } from "./repository-copy.js";
 
 const newest = String(editionYears.at(-1));
@@ -15,7 +15,11 @@ afterAll(copy.remove);
 const file = (name: string): string => copy.path("tables", name);
 const read = (name: string): unknown => JSON.parse(readFileSync(file(name), "utf8"));
 const names = (): readonly string[] =>
-  readdirSync(copy.path("tables")).filter((name) => name.endsWith(".json"));
+  ["", "evidence/"].flatMap((folder) =>
+    readdirSync(copy.path("tables", folder))
+      .filter((name) => name.endsWith(".json"))
+      .map((name) => folder + name),
+  );
 
 /** Takes every stub as it is, as nobody should. */
 function filled(data: unknown): unknown {
@@ -39,10 +43,10 @@ describe("the scaffold of a new edition", () => {
     expect([ok, lines]).toEqual([true, expect.arrayContaining(["written: tables/roles.json"])]);
 
     const data = new Map(names().map((name) => [name, read(name) as { $schema?: string }]));
+    const schemaFaults = readSchemas(copy.path("tables"));
     const passing = [...data].filter(([, content]) => {
       if (unfilledPlaces(content).length === 0 || content.$schema === undefined) return false;
-      const schema = JSON.parse(readFileSync(file(content.$schema), "utf8")) as object;
-      return new Ajv2020({ allowUnionTypes: true }).validate(schema, content);
+      return schemaFaults(content.$schema, content).length === 0;
     });
     expect(passing.map(([name]) => name)).toEqual([]);
 
@@ -54,11 +58,11 @@ describe("the scaffold of a new edition", () => {
     expect(toFill).toEqual(
       expect.arrayContaining([
         `electrode-conductor/number/${next}`,
-        `policies/policies/main-bonding-jumper/${next}/basis/cap/1`,
-        `sections/topics/main-jumper-place/sections/${next}/1`,
-        `roles/roles/main-bonding-jumper/name/${next}`,
-        `placements/facts/assembly-divided/values/${next}`,
-        `named-sizes/sizes/intersystem-least/values/${next}/citation/1`,
+        `evidence/policies/evidence/main-bonding-jumper/${next}/level`,
+        `evidence/sections/evidence/main-jumper-place/${next}`,
+        "roles/through",
+        "placements/through",
+        `evidence/named-sizes/evidence/intersystem-least/${next}`,
       ]),
     );
     expect(lines.join("\n")).toContain(`${toFill.length} places are to be read`);
@@ -78,13 +82,14 @@ describe("the scaffold of a new edition", () => {
   });
 
   it("copies the edition before, and says so", () => {
-    const policy = { cap: "set", floor: { copper: "1/0 AWG", citation: ["250.1", "single"] } };
     const stubs = withStubs(
       {
-        evidence: { "2026": { level: "single", sources: ["somewhere"] } },
-        set: [
-          { ...policy, editions: ["2026"], basis: { rule: ["250.2", "single"] }, sources: ["somewhere"] },
-        ],
+        through: "2026",
+        evidence: {
+          set: { "2026": { level: "single", parts: { cap: "memory" }, sources: ["somewhere"] } },
+          topic: { "2026": "single" },
+        },
+        entries: [{ from: "2026", cap: "set" }],
         reading: { id: "open", editions: ["2023", "2026"] },
         older: { id: "closed", editions: ["2014"] },
       },
@@ -93,21 +98,15 @@ describe("the scaffold of a new edition", () => {
     );
     const note = "Not read; copied from 2026 by the scaffold.";
     expect(stubs).toEqual({
+      through: { unfilled: "2029" },
       evidence: {
-        "2026": { level: "single", sources: ["somewhere"] },
-        "2029": { level: "unfilled", sources: ["unfilled"], note },
-      },
-      set: [
-        { ...policy, editions: ["2026"], basis: { rule: ["250.2", "single"] }, sources: ["somewhere"] },
-        {
-          cap: "set",
-          floor: { copper: "1/0 AWG", citation: ["250.1", "unfilled"] },
-          editions: ["2029"],
-          basis: { rule: ["250.2", "unfilled"] },
-          sources: ["unfilled"],
-          note,
+        set: {
+          "2026": { level: "single", parts: { cap: "memory" }, sources: ["somewhere"] },
+          "2029": { level: "unfilled", sources: ["unfilled"], note },
         },
-      ],
+        topic: { "2026": "single", "2029": { unfilled: "single" } },
+      },
+      entries: [{ from: "2026", cap: "set" }],
       reading: { id: "open", editions: ["2023", "2026", { unfilled: "2029" }] },
       older: { id: "closed", editions: ["2014"] },
     });

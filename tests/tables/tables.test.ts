@@ -1,22 +1,27 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { areaReader } from "../../tables/generator/areas.js";
+import { areaReader } from "../../tables/tools/generator/areas.js";
 import {
-  checkAnswers,
+  checkEntries,
+  checkEvidence,
+  checkParts,
   checkPlacements,
   checkPolicies,
   checkReadings,
   checkRising,
   checkTable,
-} from "../../tables/generator/checks.js";
+} from "../../tables/tools/generator/checks.js";
+import { collect } from "../../tables/tools/generator/collect.js";
 import type {
+  EvidenceByPart,
+  EvidenceFile,
   PlacementsFile,
   PoliciesFile,
   ReadingsFile,
   SectionsFile,
-} from "../../tables/generator/model.js";
-import { readTable } from "../../tables/generator/read-tables.js";
+} from "../../tables/tools/generator/model.js";
+import { readTable } from "../../tables/tools/generator/read-tables.js";
 
 const folder = join(import.meta.dirname, "../../tables");
 const read = <T>(name: string): T => JSON.parse(readFileSync(join(folder, `${name}.json`), "utf8")) as T;
@@ -24,9 +29,10 @@ const bonding = readTable(folder, "bonding-conductor");
 const electrode = readTable(folder, "electrode-conductor");
 const ampacity = readTable(folder, "raceway-ampacity");
 const conductors = readTable(folder, "conductor-properties");
-const policies = read<PoliciesFile>("policies");
-const ratingPolicies = read<PoliciesFile>("rating-policies");
-const allPolicies = { policies: { ...policies.policies, ...ratingPolicies.policies } };
+const policiesFile = read<PoliciesFile>("policies");
+const policyEvidence = read<EvidenceFile<EvidenceByPart>>("evidence/policies");
+const { policies, ratingPolicies } = collect(folder).collected;
+const allPolicies = { ...policies, ...ratingPolicies };
 const readings = read<ReadingsFile>("readings");
 const sections = read<SectionsFile>("sections");
 const placements = read<PlacementsFile>("placements");
@@ -49,7 +55,9 @@ describe("table files", () => {
   it("hold no fault", () => {
     for (const table of tables) expect(checkTable(table)).toEqual([]);
     expect(checkPolicies(policies, tables)).toEqual([]);
-    expect(checkAnswers(ratingPolicies)).toEqual([]);
+    expect(checkEntries(policiesFile.policies)).toEqual([]);
+    expect(checkEvidence(policiesFile.policies, policyEvidence)).toEqual([]);
+    expect(checkParts(policiesFile, policyEvidence)).toEqual([]);
     expect(checkReadings(readings, allPolicies)).toEqual([]);
     expect(checkPlacements(placements, sections)).toEqual([]);
   });
@@ -90,19 +98,50 @@ describe("table files", () => {
     expect(checkTable(broken)).toHaveLength(2);
   });
 
-  it("are refused when an edition has no policy, or one that calls its rows surer than the table", () => {
+  it("are refused when a policy goes by no table, or calls its rows surer than the table", () => {
     const broken = changed(policies, (copy) => {
-      const list = copy.policies["main-bonding-jumper"] as unknown as {
-        editions: string[];
-        basis: { row: string[] };
-      }[];
-      list.shift();
-      (list[0]?.basis.row ?? [])[1] = "confirmed";
+      const { "2008": first, "2011": second } = copy["main-bonding-jumper"] ?? expect.fail("no such set");
+      (first.fields as Record<string, unknown>)["table"] = "bonding-conductor";
+      (second.basis as Record<string, unknown>)["row"] = ["Table 250.66", "confirmed"];
     });
     expect(checkPolicies(broken, tables)).toEqual([
-      "main-bonding-jumper: not exactly one policy for 2008",
+      "main-bonding-jumper: 2008 has no table bonding-conductor",
       "main-bonding-jumper: 2011 calls its rows confirmed, the table says single",
     ]);
+  });
+
+  it("are refused when entries leave an edition out, fall back, or say nothing new", () => {
+    const entry = (from: string, cap: string) => ({ from: from as "2008", cap });
+    expect(checkEntries({ late: [entry("2011", "none")] })).toEqual(["late: nothing holds in 2008"]);
+    expect(checkEntries({ none: [] })).toEqual(["none: nothing holds in 2008"]);
+    expect(
+      checkEntries({ back: [entry("2008", "none"), entry("2014", "set"), entry("2011", "conductor")] }),
+    ).toEqual(["back: not in order of edition"]);
+    expect(checkEntries({ idle: [entry("2008", "none"), entry("2014", "none")] })).toEqual([
+      "idle: 2014 says nothing new; leave it out",
+    ]);
+  });
+
+  it("are refused when evidence has no policy, a policy none, or a part is unknown", () => {
+    const broken = changed(policyEvidence, (copy) => {
+      const evidence = copy.evidence as Record<string, Record<string, EvidenceByPart>>;
+      const { "main-bonding-jumper": own = {} } = evidence;
+      evidence["roof"] = own;
+      delete evidence["structural-metal-service"];
+      evidence["main-bonding-jumper"] = {
+        ...own,
+        "2014": { level: "single", sources: [], parts: { floor: "memory" } },
+      };
+    });
+    expect(checkEvidence(policiesFile.policies, broken)).toEqual([
+      "nothing on structural-metal-service",
+      "there is no roof",
+    ]);
+    expect(
+      checkParts(policiesFile, {
+        evidence: { "main-bonding-jumper": broken.evidence["main-bonding-jumper"] ?? expect.fail() },
+      }),
+    ).toEqual(["main-bonding-jumper: 2014 has no part floor"]);
   });
 
   it("are refused when a reading's default is not what the policies say", () => {
@@ -115,19 +154,7 @@ describe("table files", () => {
     );
   });
 
-  it("are refused when a policy by rating is missing or stands twice", () => {
-    const broken = changed(ratingPolicies, (copy) => {
-      const list = copy.policies["equipment-bonding-jumper"] as unknown as { editions: string[] }[];
-      list.pop();
-      list[0]?.editions.push("2011");
-    });
-    expect(checkAnswers(broken)).toEqual([
-      "equipment-bonding-jumper: not exactly one policy for 2011",
-      "equipment-bonding-jumper: not exactly one policy for 2026",
-    ]);
-  });
-
-  it("are refused when a column falls where neighbouring rows may be alike", () => {
+  it("are refused when a column falls where neighboring rows may be alike", () => {
     const areaOf = areaReader(conductors);
     const measure = (cell: string | number) => areaOf(String(cell));
     expect(checkRising(ratings, 2, measure, "may-be-alike")).toEqual([]);

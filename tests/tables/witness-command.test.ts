@@ -12,13 +12,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { editionYears } from "bondmil";
 import { afterAll, beforeEach, describe, expect, it } from "vitest";
-import { cellsOf } from "../../tables/generator/cells.js";
-import type { TableFile } from "../../tables/generator/model.js";
-import { readWitnesses, type WitnessFile } from "../../tables/generator/witnesses.js";
-import { readTables } from "../../tables/witness/answer.js";
-import { canonicalJson, hashOf } from "../../tables/witness/canonical.js";
-import { witness } from "../../tables/witness/command.js";
-import { sheetOf } from "../../tables/witness/sheet.js";
+import { cellsOf } from "../../tables/tools/generator/cells.js";
+import type { TableFile } from "../../tables/tools/generator/model.js";
+import { readWitnesses, type WitnessFile } from "../../tables/tools/generator/witnesses.js";
+import { readTables } from "../../tables/tools/witness/answer.js";
+import { canonicalJson, hashOf } from "../../tables/tools/witness/canonical.js";
+import { witness } from "../../tables/tools/witness/command.js";
+import { sheetOf } from "../../tables/tools/witness/sheet.js";
 import { inventedTable, inventedWitness } from "./invented.js";
 
 const real = join(import.meta.dirname, "../../tables");
@@ -79,7 +79,7 @@ describe("a witness sheet", () => {
     }
   });
 
-  it("asks for no rows that the book has not", () => {
+  it("has no rows that the book has not", () => {
     const conductors = readTables(real).find(({ id }) => id === "conductor-properties");
     const rows = cellsOf(conductors ?? expect.fail("no table"), "2017").map(({ row }) => row);
     expect(rows).toContain("1250 kcmil");

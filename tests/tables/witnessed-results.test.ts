@@ -4,10 +4,10 @@ import { afterAll, describe, expect, it } from "vitest";
 import type { SupplyAreaTable } from "../../src/edition/index.js";
 import { mainBondingJumperPolicies } from "../../src/edition/tables/policies.generated.js";
 import { sizeBySupply } from "../../src/sizing/size-by-supply.js";
-import { cellKey, cellsOf } from "../../tables/generator/cells.js";
-import { readTables } from "../../tables/witness/answer.js";
-import { hashOf } from "../../tables/witness/canonical.js";
-import { witness } from "../../tables/witness/command.js";
+import { cellKey, cellsOf } from "../../tables/tools/generator/cells.js";
+import { readTables } from "../../tables/tools/witness/answer.js";
+import { hashOf } from "../../tables/tools/witness/canonical.js";
+import { witness } from "../../tables/tools/witness/command.js";
 import { copyRepository } from "./repository-copy.js";
 
 const copy = copyRepository();

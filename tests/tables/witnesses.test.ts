@@ -1,18 +1,18 @@
 import { editionYears } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { levelOfCell } from "../../tables/generator/cells.js";
-import type { ChannelsFile } from "../../tables/generator/channels.js";
-import { emitAmpacityTable, emitSupplyAreaTable } from "../../tables/generator/emit.js";
-import { emitRatingTable, emitTrayTable } from "../../tables/generator/emit-rating.js";
-import type { TableFile } from "../../tables/generator/model.js";
-import { supplyCells } from "../../tables/generator/supply-cells.js";
+import { levelOfCell } from "../../tables/tools/generator/cells.js";
+import type { ChannelsFile } from "../../tables/tools/generator/channels.js";
+import { emitAmpacityTable, emitSupplyAreaTable } from "../../tables/tools/generator/emit.js";
+import { emitRatingTable, emitTrayTable } from "../../tables/tools/generator/emit-rating.js";
+import type { TableFile } from "../../tables/tools/generator/model.js";
+import { supplyCells } from "../../tables/tools/generator/supply-cells.js";
 import {
   checkWitness,
   raise,
   verdictsOf,
   type WitnessFile,
   withWitnesses,
-} from "../../tables/generator/witnesses.js";
+} from "../../tables/tools/generator/witnesses.js";
 import { everyCell, inventedTable, inventedWitness } from "./invented.js";
 
 const channels = {

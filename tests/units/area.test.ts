@@ -1,11 +1,11 @@
-import { formatArea, fromSquareInches, toSquareInches, toSquareMillimetres } from "bondmil";
+import { formatArea, fromSquareInches, toSquareInches, toSquareMillimeters } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { eighthUp, mulDivUp, mulExact } from "../../src/units/exact.js";
 
 describe("unit factors", () => {
   it("has the circular mil of NIST SP 811, Appendix B: 5.067075 E-10 m2", () => {
-    expect(toSquareMillimetres(1) / 1e6).toBeCloseTo(5.067075e-10, 16);
+    expect(toSquareMillimeters(1) / 1e6).toBeCloseTo(5.067075e-10, 16);
   });
 
   it("reproduces a published bar: 1/2 in. x 3/4 in. is 477,465 cmil, printed with pi/4 as 0.7854 as 477,463.7", () => {
@@ -13,7 +13,7 @@ describe("unit factors", () => {
     expect(0.375e6 / 0.7854).toBeCloseTo(477463.7, 1);
   });
 
-  it("agrees with the printed square millimetres of Chapter 9 Table 8 within their rounding", () => {
+  it("agrees with the printed square millimeters of Chapter 9 Table 8 within their rounding", () => {
     const printed = {
       1620: 0.823,
       16510: 8.367,
@@ -24,7 +24,7 @@ describe("unit factors", () => {
       2000000: 1013,
     };
     for (const [area, mm2] of Object.entries(printed)) {
-      expect(Math.abs(toSquareMillimetres(Number(area)) / mm2 - 1)).toBeLessThan(0.003);
+      expect(Math.abs(toSquareMillimeters(Number(area)) / mm2 - 1)).toBeLessThan(0.003);
     }
   });
 

@@ -24,7 +24,7 @@ export const concreteElectrodeCeiling: ByEdition<NamedSize> = {
   "2026": { copper: "4 AWG", aluminum: null, citation: { section: "250.66(B)", evidence: "carried" } },
 };
 
-/** Least size of a ground ring's own conductor, bare copper. */
+/** Minimum size of a ground ring's own conductor, bare copper. */
 export const ringElectrodeLeast: ByEdition<NamedSize> = {
   "2008": { copper: "2 AWG", aluminum: null, citation: { section: "250.52(A)(4)", evidence: "carried" } },
   "2011": { copper: "2 AWG", aluminum: null, citation: { section: "250.52(A)(4)", evidence: "single" } },
@@ -85,7 +85,7 @@ export const commonConductorOfDerivedSystems: ByEdition<NamedSize> = {
   },
 };
 
-/** Least size of the conductor from the neutral point to the grounding impedance. */
+/** Minimum size of the conductor from the neutral point to the grounding impedance. */
 export const impedanceConductorLeast: ByEdition<NamedSize> = {
   "2008": { copper: "8 AWG", aluminum: "6 AWG", citation: { section: "250.36(B)", evidence: "carried" } },
   "2011": { copper: "8 AWG", aluminum: "6 AWG", citation: { section: "250.36(B)", evidence: "single" } },
@@ -96,7 +96,7 @@ export const impedanceConductorLeast: ByEdition<NamedSize> = {
   "2026": { copper: "8 AWG", aluminum: "6 AWG", citation: { section: "250.36(B)", evidence: "carried" } },
 };
 
-/** Least size of the conductor that ties an intersystem bonding termination. */
+/** Minimum size of the conductor that ties an intersystem bonding termination. */
 export const intersystemLeast: ByEdition<NamedSize> = {
   "2008": { copper: "6 AWG", aluminum: null, citation: { section: "250.94", evidence: "memory" } },
   "2011": { copper: "6 AWG", aluminum: null, citation: { section: "250.94", evidence: "single" } },
@@ -107,7 +107,7 @@ export const intersystemLeast: ByEdition<NamedSize> = {
   "2026": { copper: "6 AWG", aluminum: null, citation: { section: "250.94(A)", evidence: "carried" } },
 };
 
-/** Least size of the system bonding jumper of a control transformer. */
+/** Minimum size of the system bonding jumper of a control transformer. */
 export const controlCircuitJumperLeast: ByEdition<NamedSize> = {
   "2008": {
     copper: "14 AWG",

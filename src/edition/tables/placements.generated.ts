@@ -45,7 +45,7 @@ export const assemblyDivided: ByEdition<boolean> = {
   "2026": true,
 };
 
-/** Whether the sizes for particular electrodes hold for the sole connection to an electrode, or for every conductor that serves no kind asking for more. */
+/** Whether the sizes for particular electrodes hold for the sole connection to an electrode, or for every conductor that serves no kind that requires more. */
 export const electrodeCeilingWording: ByEdition<"sole-connection" | "no-larger-kind"> = {
   "2008": "sole-connection",
   "2011": "sole-connection",

@@ -431,7 +431,7 @@ export const serviceRacewayFittings: ByEdition<Citation> = {
   "2026": { section: "250.92(B)", evidence: "carried" },
 };
 
-/** Existing separate building that keeps its grounded conductor as the fault path: not smaller than an equipment grounding conductor, nor than its load asks for. */
+/** Existing separate building that keeps its grounded conductor as the fault path: not smaller than an equipment grounding conductor, nor than its load requires. */
 export const rebondedBuilding: ByEdition<Citation> = {
   "2008": { section: "250.32(B) Exception", evidence: "carried" },
   "2011": { section: "250.32(B) Exception", evidence: "single" },
@@ -596,7 +596,7 @@ export const branchCircuitRating: ByEdition<Citation> = {
   "2026": { section: "210.18", evidence: "carried" },
 };
 
-/** An outdoor transformer of the service wants at least one more electrode connection, outside the building. */
+/** An outdoor transformer of the service requires at least one more electrode connection, outside the building. */
 export const outdoorTransformerElectrode: ByEdition<Citation> = {
   "2008": { section: "250.24(A)(2)", evidence: "carried" },
   "2011": { section: "250.24(A)(2)", evidence: "single" },

@@ -22,7 +22,7 @@ export const withstandFacts: WithstandFacts = {
     seconds: 5,
     initial: 75,
     final: 150,
-    standing: "one-practitioner-source",
+    restsOn: "one-practitioner-source",
     evidence: "single",
   },
 };

@@ -5,33 +5,33 @@ import type { TrayRow, TrayTable } from "../tray-table.js";
 const rowsFrom2008: readonly TrayRow[] = [
   {
     through: 60,
-    steel: { squareInches: 0.2, squareMillimetres: 129 },
-    aluminum: { squareInches: 0.2, squareMillimetres: 129 },
+    steel: { squareInches: 0.2, squareMillimeters: 129 },
+    aluminum: { squareInches: 0.2, squareMillimeters: 129 },
   },
   {
     through: 100,
-    steel: { squareInches: 0.4, squareMillimetres: 258 },
-    aluminum: { squareInches: 0.2, squareMillimetres: 129 },
+    steel: { squareInches: 0.4, squareMillimeters: 258 },
+    aluminum: { squareInches: 0.2, squareMillimeters: 129 },
   },
   {
     through: 200,
-    steel: { squareInches: 0.7, squareMillimetres: 451.5 },
-    aluminum: { squareInches: 0.2, squareMillimetres: 129 },
+    steel: { squareInches: 0.7, squareMillimeters: 451.5 },
+    aluminum: { squareInches: 0.2, squareMillimeters: 129 },
   },
   {
     through: 400,
-    steel: { squareInches: 1, squareMillimetres: 645 },
-    aluminum: { squareInches: 0.4, squareMillimetres: 258 },
+    steel: { squareInches: 1, squareMillimeters: 645 },
+    aluminum: { squareInches: 0.4, squareMillimeters: 258 },
   },
   {
     through: 600,
-    steel: { squareInches: 1.5, squareMillimetres: 967.5 },
-    aluminum: { squareInches: 0.4, squareMillimetres: 258 },
+    steel: { squareInches: 1.5, squareMillimeters: 967.5 },
+    aluminum: { squareInches: 0.4, squareMillimeters: 258 },
   },
-  { through: 1000, steel: null, aluminum: { squareInches: 0.6, squareMillimetres: 387 } },
-  { through: 1200, steel: null, aluminum: { squareInches: 1, squareMillimetres: 645 } },
-  { through: 1600, steel: null, aluminum: { squareInches: 1.5, squareMillimetres: 967.5 } },
-  { through: 2000, steel: null, aluminum: { squareInches: 2, squareMillimetres: 1290 } },
+  { through: 1000, steel: null, aluminum: { squareInches: 0.6, squareMillimeters: 387 } },
+  { through: 1200, steel: null, aluminum: { squareInches: 1, squareMillimeters: 645 } },
+  { through: 1600, steel: null, aluminum: { squareInches: 1.5, squareMillimeters: 967.5 } },
+  { through: 2000, steel: null, aluminum: { squareInches: 2, squareMillimeters: 1290 } },
 ];
 
 export const trayAsConductor: ByEdition<TrayTable> = {

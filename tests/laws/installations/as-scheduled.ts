@@ -1,4 +1,4 @@
-import type { Drawing, ScheduledConductor } from "bondmil";
+import { endName, type Installation, type ScheduledConductor } from "bondmil";
 import type { Built } from "./built.js";
 import type { Installed } from "./parts.js";
 
@@ -21,14 +21,14 @@ export function oneAlternative(jumperAtSource: boolean): Chosen {
 }
 
 /** An alternative of its own for every other derived system. */
-export function eachItsOwn({ derivedSystems = [] }: Drawing, jumperAtSource: boolean): Chosen {
+export function eachItsOwn({ derivedSystems = [] }: Installation, jumperAtSource: boolean): Chosen {
   const own = derivedSystems.map(
     ({ source, disconnects, runs, electrodes = [] }) =>
       new Set([source, ...disconnects, ...runs, ...electrodes].map(({ id }) => id)),
   );
   return (conductor) => {
-    const words = `${conductor.id} ${conductor.from} ${conductor.to}`.split(" ");
-    const i = own.findIndex((ids) => words.some((word) => ids.has(word)));
+    const { subject, from, to } = conductor;
+    const i = own.findIndex((ids) => [subject, endName(from), endName(to)].some((id) => ids.has(id)));
     return oneAlternative(jumperAtSource === (i % 2 === 0))(conductor);
   };
 }

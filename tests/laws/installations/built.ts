@@ -1,18 +1,29 @@
-import { buildSchedule, type Drawing, type Schedule, type ScheduledConductor } from "bondmil";
+import {
+  type ConductorEnd,
+  type Installation,
+  type Schedule,
+  type ScheduledConductor,
+  scheduleOf,
+} from "bondmil";
 
 /** A drawing with its schedule. */
 export interface Built {
-  readonly drawing: Drawing;
+  readonly installation: Installation;
   readonly schedule: Schedule;
 }
 
-export function built(drawing: Drawing): Built {
-  return { drawing, schedule: buildSchedule(drawing) };
+export function built(installation: Installation): Built {
+  return { installation, schedule: scheduleOf(installation) };
 }
 
 /** What tells a conductor from the others of its schedule. */
 export function nameOf({ id, alternative }: Pick<ScheduledConductor, "id" | "alternative">): string {
   return alternative === undefined ? id : `${id} [${alternative}]`;
+}
+
+/** The id of the place where a conductor starts or ends; `undefined` at a part without one. */
+export function idAt(end: ConductorEnd): string | undefined {
+  return end.kind === "place" ? end.id : undefined;
 }
 
 /** Conductors of a schedule by their names. */

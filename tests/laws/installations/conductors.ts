@@ -1,11 +1,11 @@
-import { type Drawing, type Supply, type SupplySet, suppliesForLoad } from "bondmil";
+import { type Installation, type Supply, type SupplySet, suppliesForLoad } from "bondmil";
 import type { DrawnSupply } from "./parts.js";
 
 /** The ungrounded conductors that a drawing gives, or those that its load requires. */
-export function supplyOf(drawn: DrawnSupply, { code: { year } }: Drawing): Supply {
+export function supplyOf(drawn: DrawnSupply, { code: { year } }: Installation): Supply {
   if ("sets" in drawn) return { sets: drawn.sets };
   const { amperes, material, sets } = drawn.forLoad;
-  const found = suppliesForLoad({ year, amperes, material, mostSets: sets }).find(
+  const found = suppliesForLoad({ edition: year, amperes, material, mostSets: sets }).find(
     (one) => one.sets[0]?.count === sets,
   );
   if (found === undefined) throw new RangeError(`no ${sets} sets for ${amperes} A`);
@@ -13,13 +13,13 @@ export function supplyOf(drawn: DrawnSupply, { code: { year } }: Drawing): Suppl
 }
 
 /** The ungrounded conductors of everything that has an id and such conductors. */
-export function suppliesOf(drawing: Drawing): ReadonlyMap<string, Supply> {
-  const { services = [], derivedSystems = [], generators = [], circuits = [] } = drawing;
+export function suppliesOf(installation: Installation): ReadonlyMap<string, Supply> {
+  const { services = [], derivedSystems = [], generators = [], circuits = [] } = installation;
   return new Map([
     ...[...services, ...derivedSystems]
       .flatMap(({ runs }) => runs)
-      .map(({ id, supply }): [string, Supply] => [id, supplyOf(supply, drawing)]),
-    ...generators.map(({ id, supply }): [string, Supply] => [id, supplyOf(supply, drawing)]),
+      .map(({ id, supply }): [string, Supply] => [id, supplyOf(supply, installation)]),
+    ...generators.map(({ id, supply }): [string, Supply] => [id, supplyOf(supply, installation)]),
     ...circuits.flatMap(({ id, conductors }): [string, Supply][] => (conductors ? [[id, conductors]] : [])),
   ]);
 }

@@ -1,4 +1,4 @@
-import { type Check, type CheckVerdict, checkInstalled, type Drawing } from "bondmil";
+import { type Check, type CheckVerdict, checkOf, type Installation } from "bondmil";
 import type { Installed } from "./parts.js";
 
 /** Verdicts that leave nothing to be done. */
@@ -9,8 +9,8 @@ const inOrder: readonly CheckVerdict[] = [
 ];
 
 /** What a check finds: the conductors that are not in order, each with its verdict. */
-export function findingsOf(drawing: Drawing, installed: readonly Installed[]): readonly string[] {
-  return findingsIn(checkInstalled({ ...drawing, installed: [...installed] }));
+export function findingsOf(installation: Installation, installed: readonly Installed[]): readonly string[] {
+  return findingsIn(checkOf({ ...installation, installed: [...installed] }));
 }
 
 export function findingsIn({ conductors }: Check): readonly string[] {

@@ -1,6 +1,6 @@
-import { buildSchedule, checkInstalled, type Drawing, InputError } from "bondmil";
+import { checkOf, InputError, type Installation, scheduleOf } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { derived, drawing, refused, service, setsOf } from "../../installation/drawings.js";
+import { derived, installation, refused, service, setsOf } from "../../installation/installations.js";
 import { findingsIn } from "./findings.js";
 import type { Installed, Service } from "./parts.js";
 
@@ -14,8 +14,8 @@ const run = (id: string, from: string, to: string, supply: ReturnType<typeof set
 const disconnect = (id: string, amperes = 400) =>
   ({ id, designation: "service-disconnect", amperes }) as Service["disconnects"][number];
 
-function sizes(data: Drawing): Readonly<Record<string, string>> {
-  const entries = buildSchedule(data).conductors.map(({ id, result: { outcome } }) => [
+function sizes(data: Installation): Readonly<Record<string, string>> {
+  const entries = scheduleOf(data).conductors.map(({ id, result: { outcome } }) => [
     id,
     outcome.kind === "conductor" ? outcome.size : outcome.kind,
   ]);
@@ -23,9 +23,9 @@ function sizes(data: Drawing): Readonly<Record<string, string>> {
 }
 
 /** Whether a drawing is refused, or has a violation or a caution at a place. */
-function isSaid(data: Drawing, ...places: readonly string[]): boolean {
+function isSaid(data: Installation, ...places: readonly string[]): boolean {
   if (refused(data).length > 0) return true;
-  const schedule = buildSchedule(data);
+  const schedule = scheduleOf(data);
   const at = [...schedule.violations.flatMap((one) => one.at), ...schedule.cautions.map((one) => one.at)];
   return at.some((place) => places.includes(place));
 }
@@ -37,7 +37,7 @@ const threeAtOnce = {
 
 describe("what once went unsaid", () => {
   it("is not too small from one disconnect of a listed assembly", () => {
-    const data = drawing({
+    const data = installation({
       services: [
         service({
           ...threeAtOnce,
@@ -50,13 +50,13 @@ describe("what once went unsaid", () => {
   });
 
   it("says that an enclosure of several has no electrode conductor", () => {
-    const { violations } = buildSchedule(drawing({ services: [service(threeAtOnce)] }));
+    const { violations } = scheduleOf(installation({ services: [service(threeAtOnce)] }));
     const missing = violations.filter(({ code }) => code === "electrode-conductor-missing");
     expect(missing.flatMap(({ at }) => at)).toEqual(expect.arrayContaining(["D2", "D3"]));
   });
 
   it("goes by the larger of the conductors ahead of a meter and beyond it", () => {
-    const data = drawing({
+    const data = installation({
       services: [
         service({
           boxes: [{ id: "B1", kind: "meter", bondedBy: "jumper" }],
@@ -92,10 +92,10 @@ describe("what once went unsaid", () => {
       jumperAt: "disconnects",
       electrodes: [{ id: "G1", kind: "structural-metal", from: "P1" }],
     });
-    const readings = { "electrode-connection-with-several-jumpers": "at-one-jumper" };
-    const data = { ...drawing({ derivedSystems: [system] }), code: { year: "2023" as const, readings } };
+    const readings = { "electrode-connection-with-several-jumpers": "at-one-jumper" } as const;
+    const data = { ...installation({ derivedSystems: [system] }), code: { year: "2023" as const, readings } };
     expect(sizes(data)["grounding-electrode-conductor G1"]).toBe("2/0 AWG");
-    const compared = buildSchedule({ ...data, derivedSystems: [{ ...system, jumperAt: "compare" }] });
+    const compared = scheduleOf({ ...data, derivedSystems: [{ ...system, jumperAt: "compare" }] });
     const both = compared.conductors.filter(({ role }) => role === "grounding-electrode-conductor");
     expect(both.map(({ alternative }) => alternative)).toEqual([
       "jumper-at-source",
@@ -104,15 +104,15 @@ describe("what once went unsaid", () => {
   });
 
   it("misses every conductor of arrangements of which none was begun", () => {
-    const check = checkInstalled(drawing({ derivedSystems: [derived({ jumperAt: "compare" })] }));
+    const check = checkOf(installation({ derivedSystems: [derived({ jumperAt: "compare" })] }));
     const found = findingsIn(check).join("; ");
     expect(found).toContain("system-bonding-jumper");
     expect(found).toContain("grounded-conductor");
   });
 
   it("judges copper-clad aluminum by its own limit", () => {
-    const data: Drawing = {
-      ...drawing(
+    const data: Installation = {
+      ...installation(
         { services: [service({ ...threeAtOnce, electrodes: [{ id: "E1", kind: "rod", from: "D1" }] })] },
         "2017",
       ),
@@ -122,14 +122,14 @@ describe("what once went unsaid", () => {
       const installed: Installed[] = [
         { conductor: "grounding-electrode-conductor E1", size: "4 AWG", material },
       ];
-      return findingsIn(checkInstalled({ ...data, materials, installed })).join("; ");
+      return findingsIn(checkOf({ ...data, materials, installed })).join("; ");
     };
     expect(found("aluminum")).not.toContain("grounding-electrode-conductor E1");
     expect(found("copper-clad aluminum")).toContain("grounding-electrode-conductor E1");
   });
 
   it("finds a jumper at the place of another arrangement, and a forbidden material", () => {
-    const data = drawing({
+    const data = installation({
       derivedSystems: [derived()],
       services: [service()],
       intersystem: [{ id: "I1", at: "D1", termination: "apart" }],
@@ -138,7 +138,7 @@ describe("what once went unsaid", () => {
       { conductor: "system-bonding-jumper P1", size: "4/0 AWG", material: "copper" },
       { conductor: "intersystem-bonding-conductor I1", size: "4/0 AWG", material: "aluminum" },
     ];
-    const found = findingsIn(checkInstalled({ ...data, installed })).join("; ");
+    const found = findingsIn(checkOf({ ...data, installed })).join("; ");
     expect(found).toContain("system-bonding-jumper P1");
     expect(found).toContain("intersystem-bonding-conductor I1");
   });
@@ -150,12 +150,12 @@ describe("what once went unsaid", () => {
     ];
     const reading = "electrode-ceiling-for-several";
     const citation = { jurisdiction: "Example County", section: "Sec. 1" };
-    const code: Drawing["code"] = {
+    const code: Installation["code"] = {
       year: "2014",
       readings: { [reading]: "largest-of-kinds" },
       amendments: [{ kind: "reading", reading, alternative: "all-of-a-kind", citation }],
     };
-    const data = { ...drawing({ services: [service({ electrodes })] }, "2014"), code };
+    const data = { ...installation({ services: [service({ electrodes })] }, "2014"), code };
     expect(sizes(data)["grounding-electrode-conductor E1"]).toBe("1/0 AWG");
   });
 
@@ -169,18 +169,18 @@ describe("what once went unsaid", () => {
       size: "6 AWG",
       citation,
     };
-    const data = drawing({ services: [service()] });
+    const data = installation({ services: [service()] });
     expect(refused({ ...data, code: { year: "2023", amendments: [cell] } })).toHaveLength(1);
     const basis = { kind: "basis", role: "grounded-conductor", use: "equipment-grounding-table", citation };
     const beyond = { year: "2023", amendments: [basis], circumstances: { serviceAmperes: 7000 } };
-    expect(() => buildSchedule({ ...data, code: beyond })).toThrow(InputError);
+    expect(() => scheduleOf({ ...data, code: beyond as never })).toThrow(InputError);
   });
 
   it("does not pass a control transformer, a branch circuit or a disconnect of any rating without a word", () => {
     const source = { id: "T1", kind: "transformer" as const, outdoors: false, controlTransformer: true };
     const transformer = derived({ source, disconnects: [{ id: "P1", amperes: 1000 }], electrodes: [] });
-    expect(isSaid(drawing({ derivedSystems: [transformer] }), "X1", "T1", "P1")).toBe(true);
-    const building = drawing({
+    expect(isSaid(installation({ derivedSystems: [transformer] }), "X1", "T1", "P1")).toBe(true);
+    const building = installation({
       existing: [{ id: "panel" }],
       circuits: [{ id: "C1", from: "panel", to: "H1", device: { amperes: 1200 }, wiring: "raceway" }],
       buildings: [{ id: "H1", circuit: "C1", onSingleBranchCircuit: true }],
@@ -190,7 +190,7 @@ describe("what once went unsaid", () => {
       runs: [run("R1", "U1", "D1", setsOf(1, "3 AWG"))],
       disconnects: [disconnect("D1", 4000)],
     });
-    expect(isSaid(drawing({ services: [thin] }), "D1", "R1", "S1")).toBe(true);
+    expect(isSaid(installation({ services: [thin] }), "D1", "R1", "S1")).toBe(true);
   });
 
   it("has another fingerprint for everything that is shown", () => {
@@ -200,8 +200,8 @@ describe("what once went unsaid", () => {
       run("R2", "B1", "D1", setsOf(1, "500 kcmil")),
     ];
     const of = (parts: Partial<Service>, kind: "transformer" | "generator" = "transformer"): string =>
-      buildSchedule(
-        drawing({
+      scheduleOf(
+        installation({
           services: [service({ boxes, runs, ...parts })],
           derivedSystems: [derived({ source: { id: "T1", kind, outdoors: false } })],
         }),

@@ -8,10 +8,10 @@ const seed = fc.noShrink(fc.integer({ min: 0, max: 0xffff_ffff }));
 describe("whole installations", () => {
   it("keep the laws, each as it is and with one random change", () => {
     fc.assert(
-      fc.property(anyInstallation, seed, (drawing, dice) => {
-        const [first] = breachesOf(drawing, dice, 1);
+      fc.property(anyInstallation, seed, (installation, dice) => {
+        const [first] = breachesOf(installation, dice, 1);
         if (first === undefined) return;
-        const example = JSON.stringify(smallestBreaking(drawing, dice, first));
+        const example = JSON.stringify(smallestBreaking(installation, dice, first));
         expect.fail(`${first.law}: ${first.words}\nsmallest installation that breaks this law: ${example}`);
       }),
       { numRuns: 300, endOnFailure: true },

@@ -1,20 +1,20 @@
-import type { Drawing } from "bondmil";
+import type { Installation } from "bondmil";
 
 /** Parts of a drawing by name. */
-export type Service = NonNullable<Drawing["services"]>[number];
-export type Derived = NonNullable<Drawing["derivedSystems"]>[number];
+export type Service = NonNullable<Installation["services"]>[number];
+export type Derived = NonNullable<Installation["derivedSystems"]>[number];
 export type System = Service | Derived;
 export type Run = Service["runs"][number];
 export type DrawnSupply = Run["supply"];
 export type DrawnSet = Extract<DrawnSupply, { readonly sets: unknown }>["sets"][number];
 export type Electrode = NonNullable<Service["electrodes"]>[number];
-export type Generator = NonNullable<Drawing["generators"]>[number];
-export type Circuit = NonNullable<Drawing["circuits"]>[number];
-export type Building = NonNullable<Drawing["buildings"]>[number];
-export type Piping = NonNullable<Drawing["piping"]>[number];
-export type Structure = NonNullable<Drawing["structuralMetal"]>[number];
-export type Intersystem = NonNullable<Drawing["intersystem"]>[number];
-export type Installed = NonNullable<Drawing["installed"]>[number];
+export type Generator = NonNullable<Installation["generators"]>[number];
+export type Circuit = NonNullable<Installation["circuits"]>[number];
+export type Building = NonNullable<Installation["buildings"]>[number];
+export type Piping = NonNullable<Installation["piping"]>[number];
+export type Structure = NonNullable<Installation["structuralMetal"]>[number];
+export type Intersystem = NonNullable<Installation["intersystem"]>[number];
+export type Installed = NonNullable<Installation["installed"]>[number];
 
 /** Whether the runs of a system hold a grounded conductor. */
 export function isGrounded({ grounding }: Pick<Service, "grounding">): boolean {

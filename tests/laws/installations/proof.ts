@@ -26,8 +26,8 @@ console.log(`installations: seed ${seed}`);
 for (const [i, { count, changes }] of parts.entries()) {
   for (let n = 0; n < count; n += 1) {
     const own = (seed + i * 0x4000_0000 + n * 2_654_435_761) % 0x1_0000_0000;
-    const drawing = drawInstallation(diceOf(own));
-    for (const breach of breachesOf(drawing, own, changes)) note(drawing, own, breach);
+    const installation = drawInstallation(diceOf(own));
+    for (const breach of breachesOf(installation, own, changes)) note(installation, own, breach);
     if ((n + 1) % 5000 === 0) console.log(`${n + 1} with ${changes} changes, ${seconds()}`);
   }
   console.log(`${count} installations with ${changes} changes each, ${seconds()}`);
@@ -36,10 +36,10 @@ for (const [law, count] of broken) console.log(`broken ${count} times: ${law}`);
 if (broken.size > 0) process.exitCode = 1;
 
 /** Says of the first breach of a law how it is had again, and the smallest installation that has it. */
-function note(drawing: ReturnType<typeof drawInstallation>, own: number, breach: Breach): void {
+function note(installation: ReturnType<typeof drawInstallation>, own: number, breach: Breach): void {
   const before = broken.get(breach.law) ?? 0;
   broken.set(breach.law, before + 1);
   if (before > 0) return;
   console.log(`${breach.law}\n  installation ${own}: ${breach.words}`);
-  console.log(`  smallest: ${JSON.stringify(smallestBreaking(drawing, own, breach))}`);
+  console.log(`  smallest: ${JSON.stringify(smallestBreaking(installation, own, breach))}`);
 }

@@ -1,14 +1,14 @@
-import { type Drawing, InputError, readDrawing } from "bondmil";
+import { InputError, type Installation, readInstallation } from "bondmil";
 
 /** The smallest drawing that still breaks, found by leaving out one part after another. */
-export function smallest(drawing: Drawing, breaks: (one: Drawing) => boolean): Drawing {
-  let so = drawing;
+export function smallest(installation: Installation, breaks: (one: Installation) => boolean): Installation {
+  let so = installation;
   let isSmaller = true;
   while (isSmaller) {
     isSmaller = false;
     for (const other of smallerThan(so)) {
-      if (!isReadable(other) || !breaks(other as Drawing)) continue;
-      so = other as Drawing;
+      if (!isReadable(other) || !breaks(other as Installation)) continue;
+      so = other as Installation;
       isSmaller = true;
       break;
     }
@@ -16,9 +16,9 @@ export function smallest(drawing: Drawing, breaks: (one: Drawing) => boolean): D
   return so;
 }
 
-function isReadable(drawing: unknown): boolean {
+function isReadable(installation: unknown): boolean {
   try {
-    readDrawing(drawing);
+    readInstallation(installation);
     return true;
   } catch (error) {
     if (error instanceof InputError) return false;

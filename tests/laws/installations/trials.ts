@@ -1,4 +1,4 @@
-import { type Drawing, InputError } from "bondmil";
+import { InputError, type Installation } from "bondmil";
 import { type Built, built } from "./built.js";
 import { enlargements } from "./changes/enlarge.js";
 import { type InstalledChange, lawfulChanges, worsenings } from "./changes/installed.js";
@@ -22,10 +22,17 @@ interface Trial {
 }
 
 /** Holds an installation against the laws, with so many changes that the dice choose, or with every change. */
-export function breachesOf(drawing: Drawing, seed: number, changes: number | "every"): readonly Breach[] {
-  return attempted({ law: "every installation has a schedule", run: () => triedAll(drawing, seed, changes) });
+export function breachesOf(
+  installation: Installation,
+  seed: number,
+  changes: number | "every",
+): readonly Breach[] {
+  return attempted({
+    law: "every installation has a schedule",
+    run: () => triedAll(installation, seed, changes),
+  });
 
-  function triedAll(of: Drawing, from: number, many: number | "every"): readonly string[] {
+  function triedAll(of: Installation, from: number, many: number | "every"): readonly string[] {
     const one = built(of);
     const trials = [...asItIs(one, from), ...changed(one, diceOf(from), many)];
     return trials.flatMap(attempted).map(({ law, words }) => `${law}\n${words}`);
@@ -33,11 +40,11 @@ export function breachesOf(drawing: Drawing, seed: number, changes: number | "ev
 }
 
 /** The smallest installation that breaks the same law. */
-export function smallestBreaking(drawing: Drawing, seed: number, { law }: Breach): Drawing {
-  const breaks = (one: Drawing, changes: 0 | "every"): boolean =>
+export function smallestBreaking(installation: Installation, seed: number, { law }: Breach): Installation {
+  const breaks = (one: Installation, changes: 0 | "every"): boolean =>
     breachesOf(one, seed, changes).some((breach) => breach.law === law);
-  const changes = breaks(drawing, 0) ? 0 : "every";
-  return smallest(drawing, (one) => breaks(one, changes));
+  const changes = breaks(installation, 0) ? 0 : "every";
+  return smallest(installation, (one) => breaks(one, changes));
 }
 
 /** What a trial finds. A refusal of what was drawn to be valid is a breach too, as is any other error. */
@@ -77,10 +84,10 @@ function changed(one: Built, dice: Dice, many: number | "every"): readonly Trial
 }
 
 function enlarged(one: Built, dice: Dice): readonly Trial[] {
-  return enlargements(one.drawing, dice).map(({ what, drawing }) => ({
+  return enlargements(one.installation, dice).map(({ what, installation }) => ({
     law: "a larger installation makes no conductor smaller, and its fingerprint another one",
     run: () => {
-      const after = built(drawing);
+      const after = built(installation);
       return [...neverSmaller(one, after), ...fingerprintChanges(one, after)].map(
         (words) => `${what}: ${words}`,
       );

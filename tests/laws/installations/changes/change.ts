@@ -1,7 +1,7 @@
-import type { Drawing } from "bondmil";
+import type { Installation } from "bondmil";
 
 /** One change of a drawing, in words. */
 export interface Change {
   readonly what: string;
-  readonly drawing: Drawing;
+  readonly installation: Installation;
 }

@@ -1,4 +1,4 @@
-import { type ConductorSize, conductorSizes, type Drawing } from "bondmil";
+import { type ConductorSize, conductorSizes, type Installation } from "bondmil";
 import type { Dice } from "../dice.js";
 import { drawElectrode } from "../drawn/electrodes.js";
 import { type DrawnSet, type Run, racewaysOf, type System } from "../parts.js";
@@ -6,9 +6,9 @@ import type { Change } from "./change.js";
 import { at, systemsOf } from "./within.js";
 
 /** Every way to enlarge an installation by one conductor, set, run, disconnect or electrode. */
-export function enlargements(drawing: Drawing, dice: Dice): readonly Change[] {
+export function enlargements(installation: Installation, dice: Dice): readonly Change[] {
   return [
-    ...systemsOf(drawing)
+    ...systemsOf(installation)
       .filter(isFree)
       .flatMap(({ system, put }) => [
         ...system.runs.flatMap((run, i) => [
@@ -18,8 +18,8 @@ export function enlargements(drawing: Drawing, dice: Dice): readonly Change[] {
         ...furtherDisconnects(system, put),
         furtherElectrode(dice, system, put),
       ]),
-    ...ofCircuits(drawing),
-    ...ofBuildings(drawing, dice),
+    ...ofCircuits(installation),
+    ...ofBuildings(installation, dice),
   ];
 }
 
@@ -28,26 +28,26 @@ function isFree({ system }: { readonly system: System }): boolean {
   return !("source" in system) || system.source.controlTransformer !== true;
 }
 
-function ofSets(run: Run, put: (changed: Run) => Drawing): readonly Change[] {
+function ofSets(run: Run, put: (changed: Run) => Installation): readonly Change[] {
   const { id, supply } = run;
   if (!("sets" in supply)) return [];
   const { sets } = supply;
   const further = { count: racewaysOf(run).count, size: "4/0 AWG" as const, material: "copper" as const };
-  const withSets = (changed: DrawnSet[]): Drawing => put({ ...run, supply: { sets: changed } });
+  const withSets = (changed: DrawnSet[]): Installation => put({ ...run, supply: { sets: changed } });
   return [
     ...sets.flatMap((set, i) =>
       largerSets(set).map((larger) => ({
         what: `a larger conductor in ${id}`,
-        drawing: withSets(at(sets, i, () => larger)),
+        installation: withSets(at(sets, i, () => larger)),
       })),
     ),
-    { what: `a further set in ${id}`, drawing: withSets([...sets, further]) },
+    { what: `a further set in ${id}`, installation: withSets([...sets, further]) },
   ];
 }
 
 /** A set with its conductors, or one of its phases, one size larger. */
 function largerSets(set: DrawnSet): readonly DrawnSet[] {
-  if (!("phases" in set)) return larger(set.size).map((size) => ({ ...set, size }));
+  if (set.phases === undefined) return larger(set.size).map((size) => ({ ...set, size }));
   return set.phases.flatMap((phase, i) =>
     phase === null
       ? []
@@ -59,16 +59,19 @@ function larger(size: ConductorSize): readonly ConductorSize[] {
   return conductorSizes.slice(conductorSizes.indexOf(size) + 1).slice(0, 1);
 }
 
-function furtherRun(system: System, run: Run, put: (parts: Partial<System>) => Drawing): Change {
+function furtherRun(system: System, run: Run, put: (parts: Partial<System>) => Installation): Change {
   const twin: Run = { ...run, id: `${run.id} twin` };
   return {
     what: `a further run beside ${run.id}`,
-    drawing: put({ runs: [...system.runs, twin] } as Partial<System>),
+    installation: put({ runs: [...system.runs, twin] } as Partial<System>),
   };
 }
 
 /** A disconnect like the last one, supplied from where that is. */
-function furtherDisconnects(system: System, put: (parts: Partial<System>) => Drawing): readonly Change[] {
+function furtherDisconnects(
+  system: System,
+  put: (parts: Partial<System>) => Installation,
+): readonly Change[] {
   const { disconnects, runs } = system;
   const last = disconnects.at(-1);
   const run = runs.find(({ to }) => to === last?.id);
@@ -78,10 +81,10 @@ function furtherDisconnects(system: System, put: (parts: Partial<System>) => Dra
     disconnects: [...disconnects, twin],
     runs: [...runs, { ...run, id: `${run.id} twin`, to: twin.id }],
   };
-  return [{ what: `a further disconnect beside ${last.id}`, drawing: put(parts as Partial<System>) }];
+  return [{ what: `a further disconnect beside ${last.id}`, installation: put(parts as Partial<System>) }];
 }
 
-function furtherElectrode(dice: Dice, system: System, put: (parts: Partial<System>) => Drawing): Change {
+function furtherElectrode(dice: Dice, system: System, put: (parts: Partial<System>) => Installation): Change {
   const { id, electrodes = [], disconnects } = system;
   const starts = [
     ...electrodes.map((one) => one.from),
@@ -89,35 +92,40 @@ function furtherElectrode(dice: Dice, system: System, put: (parts: Partial<Syste
     disconnects[0]?.id ?? "",
   ];
   const one = drawElectrode(dice, `${id} further`, dice.pick(starts));
-  return { what: `a further electrode from ${one.from}`, drawing: put({ electrodes: [...electrodes, one] }) };
+  return {
+    what: `a further electrode from ${one.from}`,
+    installation: put({ electrodes: [...electrodes, one] }),
+  };
 }
 
 /** Circuits with larger conductors or a further set, of their own material. */
-function ofCircuits(drawing: Drawing): readonly Change[] {
-  const circuits = drawing.circuits ?? [];
+function ofCircuits(installation: Installation): readonly Change[] {
+  const circuits = installation.circuits ?? [];
   return circuits.flatMap(({ id, conductors }, i) => {
     const [first] = conductors?.sets ?? [];
     if (conductors === undefined || first === undefined) return [];
-    const put = (sets: DrawnSet[]): Drawing => ({
-      ...drawing,
+    const put = (sets: DrawnSet[]): Installation => ({
+      ...installation,
       circuits: at(circuits, i, (one) => ({ ...one, conductors: { sets } })),
     });
     return [
       ...largerSets(first).map((set) => ({
         what: `a larger conductor in ${id}`,
-        drawing: put(at(conductors.sets, 0, () => set)),
+        installation: put(at(conductors.sets, 0, () => set)),
       })),
-      { what: `a further set in ${id}`, drawing: put([...conductors.sets, first]) },
+      { what: `a further set in ${id}`, installation: put([...conductors.sets, first]) },
     ];
   });
 }
 
-function ofBuildings(drawing: Drawing, dice: Dice): readonly Change[] {
-  const buildings = drawing.buildings ?? [];
+function ofBuildings(installation: Installation, dice: Dice): readonly Change[] {
+  const buildings = installation.buildings ?? [];
   return buildings.flatMap(({ id, electrodes = [], onSingleBranchCircuit }, i) => {
     if (electrodes.length === 0 || onSingleBranchCircuit) return [];
     const one = drawElectrode(dice, `${id} further`, dice.pick([id, ...electrodes.map((other) => other.id)]));
     const put = at(buildings, i, (building) => ({ ...building, electrodes: [...electrodes, one] }));
-    return [{ what: `a further electrode from ${one.from}`, drawing: { ...drawing, buildings: put } }];
+    return [
+      { what: `a further electrode from ${one.from}`, installation: { ...installation, buildings: put } },
+    ];
   });
 }

@@ -1,7 +1,8 @@
 import {
-  buildSchedule,
-  type Drawing,
+  conductorName,
+  endName,
   InputError,
+  type Installation,
   type Material,
   materials,
   nextSizeDown,
@@ -9,8 +10,9 @@ import {
   type Role,
   type ScheduledConductor,
   type StandardSize,
+  scheduleOf,
 } from "bondmil";
-import { type Built, named, nameOf } from "../built.js";
+import { type Built, idAt, named, nameOf } from "../built.js";
 import type { Installed, Service } from "../parts.js";
 import { at } from "./within.js";
 
@@ -52,20 +54,26 @@ export function worsenings(before: Built, installed: readonly Installed[]): read
 /** Everything else that is lawful in place of what the schedule names. */
 export function lawfulChanges(before: Built, installed: readonly Installed[]): readonly InstalledChange[] {
   const { conductors } = before.schedule;
-  const enclosed = new Set(conductors.map(({ from }) => from.replace(/^raceway of /, "")));
+  const enclosed = new Set(
+    conductors.flatMap(({ from }) => (from.kind === "raceway" ? [conductorName(from.around)] : [])),
+  );
   const scheduled = new Map(conductors.map((one) => [one.id, one]));
   return installed.flatMap((one) => {
     const { conductor, size, quantity = 1 } = one;
     const change = changeOf(installed, one);
-    const { from, to } = scheduled.get(conductor) ?? {};
+    const line = scheduled.get(conductor);
     // What bonds the raceway of an electrode conductor grows with the conductor as it is installed.
-    const isFree = !enclosed.has(conductor);
+    const isFree = line === undefined || !enclosed.has(conductorName(line));
     const up = nextSizeUp(size as StandardSize);
     return [
       ...(quantity > 1 ? [change("one by one", () => oneByOne(one, quantity))] : []),
       change("and a spare one", () => [one, { ...one, quantity: 1 }]),
-      ...(from === undefined ? [] : [change("at its start", () => [{ ...one, at: from }])]),
-      ...(to === undefined ? [] : [change("at its end", () => [{ ...one, at: to }])]),
+      ...(line === undefined
+        ? []
+        : [
+            change("at its start", () => [{ ...one, at: endName(line.from) }]),
+            change("at its end", () => [{ ...one, at: endName(line.to) }]),
+          ]),
       ...(up && isFree ? [change("one size larger", () => [{ ...one, size: up }])] : []),
       ...(isFree
         ? materials.map((material) =>
@@ -109,14 +117,17 @@ function oneByOne(one: Installed, quantity: number): readonly Installed[] {
 
 /** The size that the schedule asks for of another material, where that may be used and the same number is wanted. */
 function inMaterial(
-  { drawing, schedule }: Built,
+  { installation, schedule }: Built,
   one: Installed,
   material: Material,
 ): StandardSize | undefined {
   const drawn = schedule.conductors.find(({ id, quantity }) => id === one.conductor && quantity > 0);
   const group = drawn && groupOf[drawn.role];
   if (drawn === undefined || group === undefined || drawn.result.material === material) return undefined;
-  const other = scheduleOf({ ...drawing, materials: { ...drawing.materials, [group]: material } });
+  const other = scheduleOfRead({
+    ...installation,
+    materials: { ...installation.materials, [group]: material },
+  });
   const wanted = other && named(other).get(nameOf(drawn));
   const isForbidden = wanted?.result.cautions.some(({ code }) => code === "material-forbidden");
   if (wanted?.result.outcome.kind !== "conductor" || isForbidden) return undefined;
@@ -124,7 +135,7 @@ function inMaterial(
 }
 
 /** The materials of a drawing that roles go by; the conductor of an intersystem termination is of copper. */
-const groupOf: Readonly<Record<Role, keyof Drawing["materials"] | undefined>> = {
+const groupOf: Readonly<Record<Role, keyof Installation["materials"] | undefined>> = {
   "main-bonding-jumper": "bondingJumpers",
   "system-bonding-jumper": "bondingJumpers",
   "supply-side-bonding-jumper": "bondingJumpers",
@@ -142,9 +153,9 @@ const groupOf: Readonly<Record<Role, keyof Drawing["materials"] | undefined>> = 
   "intersystem-bonding-conductor": undefined,
 };
 
-function scheduleOf(drawing: Drawing): Built["schedule"] | undefined {
+function scheduleOfRead(installation: Installation): Built["schedule"] | undefined {
   try {
-    return buildSchedule(drawing);
+    return scheduleOf(installation);
   } catch (error) {
     // Not every material has a conductor for every current.
     if (error instanceof InputError) return undefined;
@@ -158,26 +169,28 @@ function isCopperOnly({ conductor }: Installed): boolean {
 }
 
 /** An electrode conductor of a service with one disconnect may start anywhere ahead of that, 250.24(A)(1). */
-function placesFor({ drawing, schedule }: Built, { conductor }: Installed): readonly string[] {
+function placesFor({ installation, schedule }: Built, { conductor }: Installed): readonly string[] {
   const scheduled = schedule.conductors.find(({ id }) => id === conductor);
   if (scheduled?.role !== "grounding-electrode-conductor") return [];
-  const service = drawing.services?.find((one) => has(one, scheduled));
-  return service === undefined ? [] : aheadOf(service).filter((place) => place !== scheduled.from);
+  const service = installation.services?.find((one) => has(one, scheduled));
+  return service === undefined ? [] : aheadOf(service).filter((place) => place !== idAt(scheduled.from));
 }
 
 function has({ electrodes = [] }: Service, { to, from }: ScheduledConductor): boolean {
-  return electrodes.some((one) => one.id === to && one.from === from);
+  return electrodes.some((one) => one.id === idAt(to) && one.from === idAt(from));
 }
 
 /** The same conductor from another place, of the size that the schedule asks for there. */
-function elsewhere({ drawing }: Built, one: Installed, place: string): Changed {
+function elsewhere({ installation }: Built, one: Installed, place: string): Changed {
   const end = one.conductor.slice("grounding-electrode-conductor ".length);
-  const services = (drawing.services ?? []).map((service) => {
+  const services = (installation.services ?? []).map((service) => {
     const n = service.electrodes?.findIndex(({ id }) => id === end) ?? -1;
     if (n < 0) return service;
     return { ...service, electrodes: at(service.electrodes ?? [], n, (same) => ({ ...same, from: place })) };
   });
-  const there = scheduleOf({ ...drawing, services })?.conductors.find(({ id }) => id === one.conductor);
+  const there = scheduleOfRead({ ...installation, services })?.conductors.find(
+    ({ id }) => id === one.conductor,
+  );
   const outcome = there?.result.outcome;
   return outcome?.kind === "conductor" ? [{ ...one, size: outcome.size, at: place }] : undefined;
 }

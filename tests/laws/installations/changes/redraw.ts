@@ -1,10 +1,10 @@
-import type { Drawing } from "bondmil";
+import type { Installation } from "bondmil";
 import { type DrawnSet, type Run, racewaysOf, type System } from "../parts.js";
 import { systemsOf } from "./within.js";
 
 /** Every run of several raceways as so many runs of one raceway each. */
-export function runByRun(drawing: Drawing): Drawing {
-  return eachSystem(drawing, (system) => ({ runs: system.runs.flatMap(inSingleRaceways) }));
+export function runByRun(installation: Installation): Installation {
+  return eachSystem(installation, (system) => ({ runs: system.runs.flatMap(inSingleRaceways) }));
 }
 
 function inSingleRaceways(run: Run): readonly Run[] {
@@ -22,8 +22,8 @@ function inSingleRaceways(run: Run): readonly Run[] {
 }
 
 /** Every entry of n sets as n entries, and those whose phases are alike as uniform sets. */
-export function setBySet(drawing: Drawing): Drawing {
-  return eachSystem(drawing, (system) => ({
+export function setBySet(installation: Installation): Installation {
+  return eachSystem(installation, (system) => ({
     runs: system.runs.map((run) => {
       const { supply } = run;
       if (!("sets" in supply) || racewaysOf(run).count > 1) return run;
@@ -46,8 +46,8 @@ function uniform(set: DrawnSet): DrawnSet {
 }
 
 /** Every uniform set of a system with its phases written out. */
-export function phaseByPhase(drawing: Drawing): Drawing {
-  return eachSystem(drawing, (system) => {
+export function phaseByPhase(installation: Installation): Installation {
+  return eachSystem(installation, (system) => {
     const sets = system.runs.flatMap(({ supply }) => ("sets" in supply ? supply.sets : []));
     const phases = Math.max(1, ...sets.map((set) => ("phases" in set ? set.phases.length : 1)));
     const written = (set: DrawnSet): DrawnSet => {
@@ -63,9 +63,12 @@ export function phaseByPhase(drawing: Drawing): Drawing {
   });
 }
 
-function eachSystem(drawing: Drawing, change: (system: System) => { readonly runs: Run[] }): Drawing {
-  return systemsOf(drawing).reduce((so, _, i) => {
+function eachSystem(
+  installation: Installation,
+  change: (system: System) => { readonly runs: Run[] },
+): Installation {
+  return systemsOf(installation).reduce((so, _, i) => {
     const one = systemsOf(so)[i];
     return one === undefined ? so : one.put(change(one.system));
-  }, drawing);
+  }, installation);
 }

@@ -1,18 +1,18 @@
-import type { Drawing } from "bondmil";
+import type { Installation } from "bondmil";
 import type { Dice } from "../dice.js";
 import { type Circuit, type Electrode, racewaysOf, type System } from "../parts.js";
 import { systemsOf } from "./within.js";
 
 /** Everything renamed, and the names as they were by the new ones. */
 export interface Renamed {
-  readonly drawing: Drawing;
+  readonly installation: Installation;
   readonly before: (text: string) => string;
 }
 
 const idKeys: readonly string[] = ["id", "from", "to", "of", "at", "circuit"];
 
 /** Every id, and every name of their own that things have, under another name. */
-export function renamed(drawing: Drawing): Renamed {
+export function renamed(installation: Installation): Renamed {
   const names: string[] = [];
   const rename = (name: string): string => {
     if (!names.includes(name)) names.push(name);
@@ -28,10 +28,10 @@ export function renamed(drawing: Drawing): Renamed {
       ]),
     );
   };
-  const { code, title, ...rest } = drawing;
-  const changed = walk(rest) as Omit<Drawing, "code" | "title">;
+  const { code, title, ...rest } = installation;
+  const changed = walk(rest) as Omit<Installation, "code" | "title">;
   return {
-    drawing: { ...changed, code, title },
+    installation: { ...changed, code, title },
     before: (text) => text.replace(/\u00ab(\d+)\u00bb/g, (_, n) => names[Number(n)] ?? ""),
   };
 }
@@ -40,7 +40,7 @@ export function renamed(drawing: Drawing): Renamed {
  * Every list of a drawing in another order, but for those whose order says something: phases, amendments, and the electrodes of a system whose
  * arrangements are compared, of which the first is connected to the enclosures that want a connection more than is drawn.
  */
-export function reordered(drawing: Drawing, dice: Dice): Drawing {
+export function reordered(installation: Installation, dice: Dice): Installation {
   const walk = (value: unknown, keeps: boolean): unknown => {
     if (Array.isArray(value)) {
       const walked = value.map((one) => walk(one, false));
@@ -55,14 +55,14 @@ export function reordered(drawing: Drawing, dice: Dice): Drawing {
       }),
     );
   };
-  return walk(drawing, false) as Drawing;
+  return walk(installation, false) as Installation;
 }
 
 /** Every optional member that has a usual value written out with it. */
-export function writtenOut(drawing: Drawing): Drawing {
-  const electrodes = (list: Electrode[] | undefined): Electrode[] =>
+export function writtenOut(installation: Installation): Installation {
+  const electrodes = (list: readonly Electrode[] | undefined): readonly Electrode[] =>
     (list ?? []).map((one) => ({ ferrousRaceway: false, ...one }));
-  const all = systemsOf(drawing).reduce((so, _, i) => {
+  const all = systemsOf(installation).reduce((so, _, i) => {
     const { system, put } = systemsOf(so)[i] ?? { system: undefined, put: undefined };
     if (system === undefined || put === undefined) return so;
     const parts = {
@@ -71,7 +71,7 @@ export function writtenOut(drawing: Drawing): Drawing {
       ...("utility" in system ? { boxes: system.boxes ?? [] } : { source: sourceOf(system) }),
     };
     return put(parts as Partial<System>);
-  }, drawing);
+  }, installation);
   const { services, derivedSystems, generators, circuits, buildings, piping, structuralMetal, intersystem } =
     all;
   return {
@@ -100,14 +100,14 @@ function sourceOf(system: System): object {
 }
 
 /** Every optional member that has its usual value left out, and every empty list. */
-export function withoutUsual(drawing: Drawing): Drawing {
+export function withoutUsual(installation: Installation): Installation {
   const walk = (value: unknown): unknown => {
     if (Array.isArray(value)) return value.map(walk);
     if (typeof value !== "object" || value === null) return value;
     const kept = Object.entries(value).filter(([key, one]) => !isUsual(key, one));
     return Object.fromEntries(kept.map(([key, one]) => [key, walk(one)]));
   };
-  return walk(drawing) as Drawing;
+  return walk(installation) as Installation;
 }
 
 const usualFlags: readonly string[] = [

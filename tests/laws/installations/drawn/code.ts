@@ -3,12 +3,12 @@ import {
   amend,
   type Code,
   conductorSizes,
-  type Drawing,
   editionYears,
   electrodeKinds,
   InputError,
+  type Installation,
   materials,
-  roles,
+  roleIds,
 } from "bondmil";
 import readingTable from "../../../../tables/readings.json" with { type: "json" };
 import type { Dice } from "../dice.js";
@@ -19,7 +19,7 @@ const allReadings = readingTable.readings.map(({ id, alternatives }) => ({
 }));
 
 /** An edition with chosen readings, what is known of the place, and amendments that `amend` takes. */
-export function drawCode(dice: Dice): Drawing["code"] {
+export function drawCode(dice: Dice): Installation["code"] {
   const year = dice.pick(editionYears);
   const readings = Object.fromEntries(
     dice.chance(25)
@@ -42,7 +42,7 @@ export function drawCode(dice: Dice): Drawing["code"] {
   return Array.from({ length: wanted }).reduce<Code>(
     (so) => amended(dice, so),
     before,
-  ) as unknown as Drawing["code"];
+  ) as unknown as Installation["code"];
 }
 
 /** A code with one more amendment, or as it was where the edition does not take it. */
@@ -72,7 +72,7 @@ function drawAmendment(dice: Dice): Amendment {
 }
 
 function drawOwn(dice: Dice): object {
-  const role = dice.pick(roles);
+  const role = dice.pick(roleIds);
   const kind = dice.pick(["cell", "floor", "basis", "reading", "material", "always-wire"] as const);
   switch (kind) {
     case "cell":

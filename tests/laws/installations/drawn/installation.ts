@@ -1,4 +1,4 @@
-import { type Drawing, materials } from "bondmil";
+import { type Installation, materials } from "bondmil";
 import fc from "fast-check";
 import { type Dice, diceOf, several } from "../dice.js";
 import { drawBranches, drawGenerator } from "./circuits.js";
@@ -8,7 +8,7 @@ import { drawIntersystem, drawPiping, drawStructures } from "./metal.js";
 import { drawService } from "./services.js";
 
 /** Installations that can be read, of every kind that the format knows; small ones far more often. */
-export const anyInstallation: fc.Arbitrary<Drawing> = fc
+export const anyInstallation: fc.Arbitrary<Installation> = fc
   .noShrink(fc.integer({ min: 0, max: 0xffff_ffff }))
   .map((seed) => drawInstallation(diceOf(seed)));
 
@@ -32,7 +32,7 @@ const counts = [
 ];
 
 /** One installation, as the dice fall. */
-export function drawInstallation(dice: Dice): Drawing {
+export function drawInstallation(dice: Dice): Installation {
   const [services, derived] = dice.pick(counts);
   const material = () => (dice.chance(60) ? "copper" : dice.pick(materials));
   const code = drawCode(dice);
@@ -45,7 +45,7 @@ export function drawInstallation(dice: Dice): Drawing {
   const starts = [...disconnects, ...generators.map(({ id }) => id), "main panel"];
   const sources = derivedSystems.map((one) => one.source.id).filter(() => starts.length > 0);
   const { circuits, buildings } = drawBranches(dice, withoutDerived(starts), sources);
-  const plain: Drawing = {
+  const plain: Installation = {
     format: 1,
     title: dice.pick(["Shop", "Depot \u{1f3ed}", "=1+1"]),
     code,

@@ -1,10 +1,10 @@
-import { type Drawing, editionYears } from "bondmil";
+import { editionYears, type Installation } from "bondmil";
 import { type Dice, several } from "../dice.js";
 import type { Intersystem, Piping, Structure } from "../parts.js";
 
 /** Piping of every kind, of owners that have conductors to go by. */
-export function drawPiping(dice: Dice, drawing: Drawing): Piping[] {
-  const owners = ownersOf(drawing);
+export function drawPiping(dice: Dice, installation: Installation): Piping[] {
+  const owners = ownersOf(installation);
   return several(dice.pick([0, 0, 1, 2]), (n): Piping => {
     const id = `W${n}`;
     const kind = dice.pick(["water", "water", "water-of-occupancy", "other"] as const);
@@ -15,8 +15,8 @@ export function drawPiping(dice: Dice, drawing: Drawing): Piping[] {
 }
 
 /** Frames of buildings, of owners that have conductors to go by. */
-export function drawStructures(dice: Dice, drawing: Drawing): Structure[] {
-  const owners = ownersOf(drawing);
+export function drawStructures(dice: Dice, installation: Installation): Structure[] {
+  const owners = ownersOf(installation);
   return several(dice.pick([0, 0, 1]), (n) => ({ id: `M${n}`, ...belonging(dice, owners) }));
 }
 
@@ -36,7 +36,7 @@ function ownersOf({
   derivedSystems = [],
   buildings = [],
   circuits = [],
-}: Drawing): readonly Owner[] {
+}: Installation): readonly Owner[] {
   const supplied = new Set(circuits.filter((one) => one.conductors !== undefined).map(({ id }) => id));
   return [
     ...services.map(({ id }) => ({ id, hasElectrode: false })),
@@ -46,7 +46,10 @@ function ownersOf({
 }
 
 /** Terminations for other systems, with a busbar where the edition knows one. */
-export function drawIntersystem(dice: Dice, { code, services = [], buildings = [] }: Drawing): Intersystem[] {
+export function drawIntersystem(
+  dice: Dice,
+  { code, services = [], buildings = [] }: Installation,
+): Intersystem[] {
   const hasBusbar = editionYears.indexOf(code.year) >= editionYears.indexOf("2017");
   const places = [
     ...services.flatMap(({ id, boxes = [], disconnects }) => [

@@ -1,134 +1,140 @@
 import {
   type Code,
-  type Drawing,
+  conductorName,
   type Electrode,
+  electrodeBondingJumper,
+  electrodeRacewayBondingJumper,
+  equipmentGroundingConductor,
+  groundedConductor,
+  groundingElectrodeConductor,
+  type Installation,
+  impedanceBondingJumper,
+  impedanceGroundingConductor,
+  intersystemBondingConductor,
   type Material,
+  mainBondingJumper,
+  otherPipingBondingJumper,
   type ScheduledConductor,
   type SizingResult,
   type Supply,
-  sizeCommonConductorOfDerivedSystems,
-  sizeElectrodeBondingJumper,
-  sizeElectrodeRacewayBondingJumper,
-  sizeEquipmentGroundingConductor,
-  sizeGroundedConductor,
-  sizeGroundingElectrodeConductor,
-  sizeImpedanceBondingJumper,
-  sizeImpedanceGroundingConductor,
-  sizeIntersystemBondingConductor,
-  sizeMainBondingJumper,
-  sizeOtherPipingBondingJumper,
-  sizeStructuralMetalBondingJumper,
-  sizeSupplySideBondingJumper,
-  sizeSystemBondingJumper,
-  sizeWaterPipingBondingJumper,
+  size,
+  structuralMetalBondingJumper,
+  supplySideBondingJumper,
+  systemBondingJumper,
+  waterPipingBondingJumper,
 } from "bondmil";
-import type { Built } from "../built.js";
+import { type Built, idAt } from "../built.js";
 import { inOneOf } from "../conductors.js";
 import type { Circuit, Derived, Electrode as DrawnElectrode, Run, Service } from "../parts.js";
 import { isJumperInEach, racewaysOf } from "../parts.js";
 
 /** Asks the sizing function of a conductor's role anew, with everything taken from the drawing but the supply. */
 export function asked(
-  { drawing, schedule }: Built,
-  conductor: ScheduledConductor,
+  { installation, schedule }: Built,
+  scheduled: ScheduledConductor,
   supply: Supply,
 ): SizingResult | null {
   const { code, conductors } = schedule;
-  const { bondingJumpers, groundedConductors, electrodeConductors } = drawing.materials;
-  const jumper = { material: bondingJumpers };
-  const subject = conductor.id.slice(conductor.role.length + 1);
-  switch (conductor.role) {
+  const { bondingJumpers, groundedConductors, electrodeConductors } = installation.materials;
+  const conductor = { material: bondingJumpers };
+  const { subject, from } = scheduled;
+  switch (scheduled.role) {
     case "main-bonding-jumper":
-      return sizeMainBondingJumper({ code, supply, jumper });
+      return size(mainBondingJumper, { code, supply, conductor });
     case "system-bonding-jumper":
-      return sizeSystemBondingJumper({ code, supply, jumper });
+      return size(systemBondingJumper, { code, supply, conductor });
     case "supply-side-bonding-jumper":
-      return supplySide(drawing, code, subject, supply);
+      return supplySide(installation, code, subject, supply);
     case "grounded-conductor":
-      return grounded(drawing, code, conductor, supply, groundedConductors);
+      return grounded(installation, code, scheduled, supply, groundedConductors);
     case "grounding-electrode-conductor":
-      return electrodeConductor(drawing, code, conductor, subject, supply);
+      return electrodeConductor(installation, code, scheduled, subject, supply);
     case "electrode-bonding-jumper": {
-      const { electrodes } = treeOf(drawing, subject);
-      return sizeElectrodeBondingJumper({
+      const { electrodes } = treeOf(installation, subject);
+      return size(electrodeBondingJumper, {
         code,
         supply,
-        jumper: { material: electrodeConductors },
-        to: served(electrodes, subject),
+        conductor: { material: electrodeConductors },
+        electrodes: served(electrodes, subject),
       });
     }
     case "electrode-raceway-bonding-jumper": {
-      const inside = conductors.find((one) => conductor.from === `raceway of ${one.id}`);
+      const inside = conductors.find(
+        (one) => from.kind === "raceway" && conductorName(one) === conductorName(from.around),
+      );
       if (inside?.result.outcome.kind !== "conductor") return null;
       const enclosed = [{ size: inside.result.outcome.size, material: electrodeConductors }];
-      return sizeElectrodeRacewayBondingJumper({ code, ferrous: true, enclosed, jumper });
+      return size(electrodeRacewayBondingJumper, { code, ferrous: true, enclosed, conductor });
     }
     case "impedance-grounding-conductor": {
-      const impedanceAmperes = impedanceOf(drawing, subject)?.amperes ?? Number.NaN;
+      const impedanceAmperes = impedanceOf(installation, subject)?.amperes ?? Number.NaN;
       const material = groundedConductors;
-      return sizeImpedanceGroundingConductor({ code, impedanceAmperes, conductor: { material } });
+      return size(impedanceGroundingConductor, { code, impedanceAmperes, conductor: { material } });
     }
     case "impedance-bonding-jumper":
-      return impedanceJumper(drawing, conductors, code, subject, supply);
+      return impedanceJumper(installation, conductors, code, subject, supply);
     case "equipment-grounding-conductor":
-      return equipmentGrounding(drawing, code, subject);
+      return equipmentGrounding(installation, code, subject);
     case "water-piping-bonding-jumper":
-      return waterPiping(drawing, code, subject, supply);
+      return waterPiping(installation, code, subject, supply);
     case "other-piping-bonding-jumper": {
-      const pipe = drawing.piping?.find(({ id }) => id === subject);
+      const pipe = installation.piping?.find(({ id }) => id === subject);
       if (pipe?.kind !== "other") return null;
-      return sizeOtherPipingBondingJumper({ code, deviceAmperes: pipe.deviceAmperes, jumper });
+      return size(otherPipingBondingJumper, { code, deviceAmperes: pipe.deviceAmperes, conductor });
     }
     case "structural-metal-bonding-jumper": {
-      const frame = drawing.structuralMetal?.find(({ id }) => id === subject);
+      const frame = installation.structuralMetal?.find(({ id }) => id === subject);
       if (frame === undefined) return null;
-      const of = kindOf(drawing, frame.of);
-      return sizeStructuralMetalBondingJumper({ code, of, supply, jumper });
+      const system = kindOf(installation, frame.of);
+      return size(structuralMetalBondingJumper, { code, system, supply, conductor });
     }
     case "intersystem-bonding-conductor": {
-      const one = drawing.intersystem?.find(({ id }) => id === subject);
+      const one = installation.intersystem?.find(({ id }) => id === subject);
       if (one === undefined) return null;
       const { id: _, at: __, ...rest } = one;
-      return sizeIntersystemBondingConductor({ code, ...(rest as Omit<typeof rest, never>) } as never);
+      return size(intersystemBondingConductor, { code, ...(rest as Omit<typeof rest, never>) } as never);
     }
     default:
       return null;
   }
 }
 
-function runOf(drawing: Drawing, id: string): { readonly run: Run; readonly isService: boolean } | null {
-  for (const system of [...(drawing.services ?? []), ...(drawing.derivedSystems ?? [])]) {
+function runOf(
+  installation: Installation,
+  id: string,
+): { readonly run: Run; readonly isService: boolean } | null {
+  for (const system of [...(installation.services ?? []), ...(installation.derivedSystems ?? [])]) {
     const run = system.runs.find((one) => one.id === id);
     if (run !== undefined) return { run, isService: "utility" in system };
   }
   return null;
 }
 
-function supplySide(drawing: Drawing, code: Code, subject: string, supply: Supply): SizingResult {
-  const jumper = { material: drawing.materials.bondingJumpers };
-  const found = runOf(drawing, subject);
-  if (found === null) return sizeSupplySideBondingJumper({ code, supply, jumper });
+function supplySide(installation: Installation, code: Code, subject: string, supply: Supply): SizingResult {
+  const conductor = { material: installation.materials.bondingJumpers };
+  const found = runOf(installation, subject);
+  if (found === null) return size(supplySideBondingJumper, { code, supply, conductor });
   const { run, isService } = found;
   const { count } = racewaysOf(run);
   const isEach = isJumperInEach(run, isService);
-  return sizeSupplySideBondingJumper({
+  return size(supplySideBondingJumper, {
     code,
     supply: isEach ? inOneOf(count, supply) : supply,
-    jumper,
+    conductor,
     system: isService ? "service" : "separately-derived",
     scope: isEach ? "raceway" : "all",
   });
 }
 
 function grounded(
-  drawing: Drawing,
+  installation: Installation,
   code: Code,
   { id, alternative }: ScheduledConductor,
   supply: Supply,
   material: Material,
 ): SizingResult | null {
   const subject = id.slice("grounded-conductor ".length).replace(/ \(.*\)$/, "");
-  const all = [...(drawing.services ?? []), ...(drawing.derivedSystems ?? [])];
+  const all = [...(installation.services ?? []), ...(installation.derivedSystems ?? [])];
   const system = all.find(({ runs }) => runs.some((run) => run.id === subject));
   const run = system?.runs.find((one) => one.id === subject);
   if (system === undefined || run === undefined) return null;
@@ -137,7 +143,7 @@ function grounded(
   const atSource =
     isDerived &&
     (system.jumperAt === "source" || (system.jumperAt === "compare" && alternative !== inEnclosures));
-  return sizeGroundedConductor({
+  return size(groundedConductor, {
     code,
     system: isDerived ? "separately-derived" : "service",
     supply: inOneOf(count, supply),
@@ -152,24 +158,25 @@ function grounded(
 const inEnclosures = "jumper-in-each-enclosure";
 
 interface Tree {
-  readonly of: "service" | "separately-derived" | "building";
+  readonly system: "service" | "separately-derived" | "building";
   readonly electrodes: readonly DrawnElectrode[];
-  readonly system?: Service | Derived;
+  readonly drawn?: Service | Derived;
 }
 
 /** What an electrode belongs to, with all that may hang on it; of a common conductor of derived systems, what hangs on that. */
-function treeOf(drawing: Drawing, electrode: string): Tree {
-  const { services = [], derivedSystems = [], buildings = [] } = drawing;
+function treeOf(installation: Installation, electrode: string): Tree {
+  const { services = [], derivedSystems = [], buildings = [] } = installation;
   const has = ({
     electrodes = [],
   }: {
     readonly electrodes?: readonly DrawnElectrode[] | undefined;
   }): boolean => electrodes.some(({ id }) => id === electrode);
   const service = services.find(has);
-  if (service !== undefined) return { of: "service", electrodes: service.electrodes ?? [], system: service };
+  if (service !== undefined)
+    return { system: "service", electrodes: service.electrodes ?? [], drawn: service };
   const system = derivedSystems.find(has);
-  if (system === undefined) return { of: "building", electrodes: buildings.find(has)?.electrodes ?? [] };
-  return { of: "separately-derived", electrodes: system.electrodes ?? [], system };
+  if (system === undefined) return { system: "building", electrodes: buildings.find(has)?.electrodes ?? [] };
+  return { system: "separately-derived", electrodes: system.electrodes ?? [], drawn: system };
 }
 
 /** An electrode with those beyond it. */
@@ -186,16 +193,17 @@ function plain({ kind, ringConductor }: DrawnElectrode): Electrode {
 }
 
 function electrodeConductor(
-  drawing: Drawing,
+  installation: Installation,
   code: Code,
-  { id, from }: ScheduledConductor,
+  { part: drawnPart, from: start }: ScheduledConductor,
   subject: string,
   supply: Supply,
 ): SizingResult | null {
-  const { services = [], derivedSystems = [] } = drawing;
-  const conductor = { material: drawing.materials.electrodeConductors };
-  const isTap = id.startsWith("grounding-electrode-tap ");
-  const place = isTap ? id.slice("grounding-electrode-tap ".length) : from;
+  const { services = [], derivedSystems = [] } = installation;
+  const conductor = { material: installation.materials.electrodeConductors };
+  const isTap = drawnPart === "tap";
+  const from = idAt(start);
+  const place = isTap ? subject : from;
   const service = services.find((one) => {
     const { boxes = [], disconnects, commonElectrodeConductor: common } = one;
     return [one, ...boxes, ...disconnects].some(({ id: own }) => own === place) || common?.id === place;
@@ -210,9 +218,9 @@ function electrodeConductor(
     const common = service.commonElectrodeConductor?.id;
     const isNamed = own.some((one) => one.id === subject);
     const part = isTap ? "tap" : tapped ? "common" : "only";
-    return sizeGroundingElectrodeConductor({
+    return size(groundingElectrodeConductor, {
       code,
-      of: "service",
+      system: "service",
       supply,
       conductor,
       electrodes: isNamed && !isTap ? served(own, subject) : onCommon(own, common),
@@ -223,13 +231,13 @@ function electrodeConductor(
   }
   const systems = derivedSystems.filter((one) => one.commonElectrodeConductor !== undefined);
   const all = systems.flatMap(({ electrodes: own = [], commonElectrodeConductor: common }) =>
-    own.filter(({ from: start }) => start === common?.id).flatMap((one) => served(own, one.id)),
+    own.filter((one) => one.from === common?.id).flatMap((one) => served(own, one.id)),
   );
   if (isTap) {
     const electrodes = all.length > 0 ? all : [{ kind: "other" } as const];
-    return sizeGroundingElectrodeConductor({
+    return size(groundingElectrodeConductor, {
       code,
-      of: "separately-derived",
+      system: "separately-derived",
       supply,
       conductor,
       electrodes,
@@ -238,17 +246,23 @@ function electrodeConductor(
   }
   if (systems.some((one) => one.commonElectrodeConductor?.id === from)) {
     const electrodes = all.length > 0 ? all : [{ kind: "other" } as const];
-    return sizeCommonConductorOfDerivedSystems({ code, conductor, electrodes });
+    return size(groundingElectrodeConductor, {
+      code,
+      system: "separately-derived",
+      part: "common",
+      conductor,
+      electrodes,
+    });
   }
-  const { of, electrodes, system } = treeOf(drawing, subject);
+  const { system, electrodes, drawn } = treeOf(installation, subject);
   if (electrodes.length === 0) return null;
-  return sizeGroundingElectrodeConductor({
+  return size(groundingElectrodeConductor, {
     code,
-    of,
+    system,
     supply,
     conductor,
     electrodes: served(electrodes, subject),
-    ...(system?.grounding === "ungrounded" && { ungrounded: true }),
+    ...(drawn?.grounding === "ungrounded" && { ungrounded: true }),
   });
 }
 
@@ -261,25 +275,30 @@ function isFromDrop({ disconnects, runs, utility }: Service, { year }: Code): bo
   return runs.every(({ from, to }) => from === utility.id || tapped.every(({ id }) => id !== to));
 }
 
-function impedanceOf({ services = [], derivedSystems = [] }: Drawing, id: string): Service["impedance"] {
+function impedanceOf({ services = [], derivedSystems = [] }: Installation, id: string): Service["impedance"] {
   return [...services, ...derivedSystems].find((one) => one.id === id)?.impedance;
 }
 
 function impedanceJumper(
-  drawing: Drawing,
+  installation: Installation,
   conductors: readonly ScheduledConductor[],
   code: Code,
   subject: string,
   supply: Supply,
 ): SizingResult | null {
-  const jumper = { material: drawing.materials.bondingJumpers };
-  if (impedanceOf(drawing, subject)?.electrodeConductorAt !== "first-disconnect")
-    return sizeImpedanceBondingJumper({ code, electrodeConductorAt: "impedance", supply, jumper });
+  const conductor = { material: installation.materials.bondingJumpers };
+  if (impedanceOf(installation, subject)?.electrodeConductorAt !== "first-disconnect")
+    return size(impedanceBondingJumper, { code, electrodeConductorAt: "impedance", supply, conductor });
   const beside = conductors.find(({ id }) => id === `impedance-grounding-conductor ${subject}`)?.result
     .outcome;
   if (beside?.kind !== "conductor") return null;
   const electrodeConductorAt = "first-disconnect";
-  return sizeImpedanceBondingJumper({ code, electrodeConductorAt, impedanceConductor: beside.size, jumper });
+  return size(impedanceBondingJumper, {
+    code,
+    electrodeConductorAt,
+    impedanceConductor: beside.size,
+    conductor,
+  });
 }
 
 const runs = {
@@ -290,13 +309,13 @@ const runs = {
   "tray-cable": { kind: "tray", conductor: "in-cable" },
 } as const;
 
-function equipmentGrounding(drawing: Drawing, code: Code, subject: string): SizingResult | null {
-  const conductor = { material: drawing.materials.equipmentGrounding };
-  const generator = drawing.generators?.find(({ id }) => id === subject);
-  const circuit = drawing.circuits?.find(({ id }) => id === subject);
+function equipmentGrounding(installation: Installation, code: Code, subject: string): SizingResult | null {
+  const conductor = { material: installation.materials.equipmentGrounding };
+  const generator = installation.generators?.find(({ id }) => id === subject);
+  const circuit = installation.circuits?.find(({ id }) => id === subject);
   if (generator?.deviceAmperes !== undefined || circuit === undefined) return null;
   const { device, conductors, increasedFrom, wiring } = circuit;
-  return sizeEquipmentGroundingConductor({
+  return size(equipmentGroundingConductor, {
     code: withCircumstances(code, circuit),
     circuits: [{ device, ...(conductors && { conductors }), ...(increasedFrom && { increasedFrom }) }],
     conductor,
@@ -310,19 +329,35 @@ function withCircumstances(code: Code, { lengthFeet, location }: Circuit): Code 
   return { ...code, circumstances: { ...code.circumstances, ...own } };
 }
 
-function waterPiping(drawing: Drawing, code: Code, subject: string, supply: Supply): SizingResult | null {
-  const jumper = { material: drawing.materials.bondingJumpers };
-  const pipe = drawing.piping?.find(({ id }) => id === subject);
+function waterPiping(
+  installation: Installation,
+  code: Code,
+  subject: string,
+  supply: Supply,
+): SizingResult | null {
+  const conductor = { material: installation.materials.bondingJumpers };
+  const pipe = installation.piping?.find(({ id }) => id === subject);
   if (pipe === undefined || pipe.kind === "other") return null;
   if (pipe.kind === "water-of-occupancy") {
-    return sizeWaterPipingBondingJumper({ code, of: "occupancy", deviceAmperes: pipe.deviceAmperes, jumper });
+    return size(waterPipingBondingJumper, {
+      code,
+      system: "occupancy",
+      deviceAmperes: pipe.deviceAmperes,
+      conductor,
+    });
   }
-  const of = kindOf(drawing, pipe.of);
-  if (of !== "building") return sizeWaterPipingBondingJumper({ code, of, supply, jumper });
-  const feeder = drawing.buildings?.find(({ id }) => id === pipe.of)?.circuit;
-  const device = drawing.circuits?.find(({ id }) => id === feeder)?.device;
+  const system = kindOf(installation, pipe.of);
+  if (system !== "building") return size(waterPipingBondingJumper, { code, system, supply, conductor });
+  const feeder = installation.buildings?.find(({ id }) => id === pipe.of)?.circuit;
+  const device = installation.circuits?.find(({ id }) => id === feeder)?.device;
   const deviceAmperes = device && ratingOf(device);
-  return sizeWaterPipingBondingJumper({ code, of, supply, jumper, ...(deviceAmperes && { deviceAmperes }) });
+  return size(waterPipingBondingJumper, {
+    code,
+    system,
+    supply,
+    conductor,
+    ...(deviceAmperes && { deviceAmperes }),
+  });
 }
 
 function ratingOf(device: Circuit["device"]): number {
@@ -331,7 +366,7 @@ function ratingOf(device: Circuit["device"]): number {
   return "amperes" in device.motor ? device.motor.amperes : device.motor.dualElementFuseAmperes;
 }
 
-function kindOf(drawing: Drawing, owner: string): Tree["of"] {
-  if (drawing.services?.some(({ id }) => id === owner)) return "service";
-  return drawing.derivedSystems?.some(({ id }) => id === owner) ? "separately-derived" : "building";
+function kindOf(installation: Installation, owner: string): Tree["system"] {
+  if (installation.services?.some(({ id }) => id === owner)) return "service";
+  return installation.derivedSystems?.some(({ id }) => id === owner) ? "separately-derived" : "building";
 }

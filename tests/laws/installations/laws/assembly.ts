@@ -1,5 +1,5 @@
-import { type ScheduledConductor, type Supply, sizeGroundingElectrodeConductor } from "bondmil";
-import { type Built, nameOf } from "../built.js";
+import { groundingElectrodeConductor, type ScheduledConductor, type Supply, size } from "bondmil";
+import { type Built, idAt, nameOf } from "../built.js";
 import { suppliesOf, together } from "../conductors.js";
 import { isGrounded, type Service } from "../parts.js";
 import type { Law } from "./law.js";
@@ -10,19 +10,24 @@ import type { Law } from "./law.js";
  */
 export const assemblyElectrodes: Law = {
   name: "an assembly's electrode conductor is not below the row for what its main jumper goes by",
-  breaches: (built) => (built.drawing.services ?? []).flatMap((service) => breachesOf(built, service)),
+  breaches: (built) => (built.installation.services ?? []).flatMap((service) => breachesOf(built, service)),
 };
 
 function breachesOf(built: Built, service: Service): readonly string[] {
   const own = disconnectsOf(service).map(({ id }) => id);
   if (service.housing !== "listed-assembly" || own.length < 2 || !isGrounded(service)) return [];
   const { conductors } = built.schedule;
-  const main = conductors.find(({ id }) => id === `main-bonding-jumper ${service.id}`);
+  const main = conductors.find(
+    ({ role, subject }) => role === "main-bonding-jumper" && subject === service.id,
+  );
   const wanted = main === undefined ? undefined : supplyIn(built, main);
   if (wanted === undefined) return [];
-  const electrodes = new Set(service.electrodes?.map(({ id }) => `grounding-electrode-conductor ${id}`));
+  const electrodes = new Set(service.electrodes?.map(({ id }) => id));
   return conductors
-    .filter(({ id, from }) => electrodes.has(id) && own.includes(from))
+    .filter(
+      ({ role, subject, from }) =>
+        role === "grounding-electrode-conductor" && electrodes.has(subject) && own.includes(idAt(from) ?? ""),
+    )
     .flatMap((one) => {
       const supply = supplyIn(built, one);
       if (supply === undefined) return [];
@@ -38,18 +43,18 @@ function disconnectsOf({ disconnects }: Service): Service["disconnects"] {
 }
 
 /** Circular mils of an electrode conductor without the limit of a particular electrode. */
-function unlimited({ drawing, schedule: { code } }: Built, supply: Supply): number {
-  return sizeGroundingElectrodeConductor({
+function unlimited({ installation, schedule: { code } }: Built, supply: Supply): number {
+  return size(groundingElectrodeConductor, {
     code,
-    of: "service",
+    system: "service",
     supply,
-    conductor: { material: drawing.materials.electrodeConductors },
+    conductor: { material: installation.materials.electrodeConductors },
     electrodes: [{ kind: "other" }],
   }).requiredArea;
 }
 
-function supplyIn({ drawing }: Built, one: ScheduledConductor): Supply | undefined {
-  const supplies = suppliesOf(drawing);
+function supplyIn({ installation }: Built, one: ScheduledConductor): Supply | undefined {
+  const supplies = suppliesOf(installation);
   const by = one.by.flatMap((id) => supplies.get(id) ?? []);
   if (by.length > 0) return together(by);
   return one.result.steps.flatMap((step) => (step.kind === "sum" ? [step.supply] : []))[0];

@@ -1,4 +1,4 @@
-import type { Drawing, ScheduledConductor } from "bondmil";
+import { endName, type Installation, type ScheduledConductor } from "bondmil";
 import type { Built } from "../built.js";
 import { type Derived, isGrounded, racewaysOf, type Service, type System } from "../parts.js";
 import { Graph } from "./graph.js";
@@ -10,28 +10,26 @@ export const earth = (system: string): string => `electrodes of ${system}`;
 const impedance = (system: string): string => `impedance of ${system}`;
 
 /** What the schedule connects, of one alternative of each arrangement that is compared, with what the drawing says of raceways. */
-export function connectionsOf({ drawing, schedule }: Built, alternative: string): Graph {
+export function connectionsOf({ installation, schedule }: Built, alternative: string): Graph {
   const graph = new Graph();
   const conductors = schedule.conductors.filter(
     (one) => one.alternative === undefined || one.alternative === alternative,
   );
   const found = new Map(conductors.map((one) => [one.id, one]));
   const runs = new Map(
-    conductors
-      .filter(({ role }) => role === "grounded-conductor")
-      .map((one) => [one.id.slice("grounded-conductor ".length).replace(/ \(.*\)$/, ""), one]),
+    conductors.filter(({ role }) => role === "grounded-conductor").map((one) => [one.subject, one]),
   );
-  for (const system of [...(drawing.services ?? []), ...(drawing.derivedSystems ?? [])]) {
+  for (const system of [...(installation.services ?? []), ...(installation.derivedSystems ?? [])]) {
     for (const { id, from, to } of system.runs)
       if ((runs.get(id)?.quantity ?? 0) > 0) graph.connect(neutral(from), neutral(to));
     connectImpedance(graph, system, found);
     if (schedule.notSized.some(({ what }) => what === `grounding electrode conductor of ${system.id}`))
       connectOpenElectrodes(graph, system);
   }
-  for (const service of drawing.services ?? []) connectService(graph, service, found);
-  for (const system of drawing.derivedSystems ?? []) connectDerived(graph, system, found);
-  connectBeyond(graph, drawing, found);
-  for (const one of conductors) connectElectrode(graph, drawing, one);
+  for (const service of installation.services ?? []) connectService(graph, service, found);
+  for (const system of installation.derivedSystems ?? []) connectDerived(graph, system, found);
+  connectBeyond(graph, installation, found);
+  for (const one of conductors) connectElectrode(graph, installation, one);
   return graph;
 }
 
@@ -118,8 +116,8 @@ function connectImpedance(graph: Graph, system: System, found: Found): void {
 }
 
 /** Circuits, generators and buildings; piping and frames. A circuit that starts from another one starts at its end. */
-function connectBeyond(graph: Graph, drawing: Drawing, found: Found): void {
-  const { circuits = [], generators = [], buildings = [], piping = [], structuralMetal = [] } = drawing;
+function connectBeyond(graph: Graph, installation: Installation, found: Found): void {
+  const { circuits = [], generators = [], buildings = [], piping = [], structuralMetal = [] } = installation;
   const ends = new Map(circuits.map(({ id, to }) => [id, to]));
   const endOf = (place: string): string => ends.get(place) ?? place;
   for (const { id, from, to } of circuits) {
@@ -145,17 +143,17 @@ function connectBeyond(graph: Graph, drawing: Drawing, found: Found): void {
 /** An electrode conductor, a tap or a jumper between electrodes. */
 function connectElectrode(
   graph: Graph,
-  drawing: Drawing,
-  { id, role, from, to, quantity }: ScheduledConductor,
+  installation: Installation,
+  { role, part, subject, quantity, ...ends }: ScheduledConductor,
 ): void {
   if (quantity === 0) return;
-  const subject = id.slice(id.indexOf(" ") + 1);
-  if (id.startsWith("grounding-electrode-tap ")) graph.connect(metal(subject), earth(to));
+  const [from, to] = [endName(ends.from), endName(ends.to)];
+  if (part === "tap") graph.connect(metal(subject), earth(to));
   if (role !== "grounding-electrode-conductor" && role !== "electrode-bonding-jumper") return;
   for (const system of [
-    ...(drawing.services ?? []),
-    ...(drawing.derivedSystems ?? []),
-    ...(drawing.buildings ?? []),
+    ...(installation.services ?? []),
+    ...(installation.derivedSystems ?? []),
+    ...(installation.buildings ?? []),
   ]) {
     if (!(system.electrodes ?? []).some((one) => one.id === to)) continue;
     graph.connect(earth(from), earth(to));

@@ -40,7 +40,7 @@ function inEachAlternative(
   built: Built,
   breaches: (system: System, graph: ReturnType<typeof connectionsOf>) => readonly string[],
 ): readonly string[] {
-  const { services = [], derivedSystems = [] } = built.drawing;
+  const { services = [], derivedSystems = [] } = built.installation;
   return alternatives.flatMap((alternative) => {
     const graph = connectionsOf(built, alternative);
     return [...services, ...derivedSystems].flatMap((system) => breaches(system, graph));
@@ -48,12 +48,12 @@ function inEachAlternative(
 }
 
 /** Enclosures, metal raceways, piping and frames of a system, without those of which a violation speaks, and raceways to them. */
-function metalOf({ drawing, schedule }: Built, system: System): readonly string[] {
+function metalOf({ installation, schedule }: Built, system: System): readonly string[] {
   const said = new Set(schedule.violations.flatMap(({ at }) => at));
   const raceways = system.runs.filter(
     (run) => "utility" in system && racewaysOf(run).kind !== "nonmetallic" && !said.has(run.to),
   );
-  const parts = [...(drawing.piping ?? []), ...(drawing.structuralMetal ?? [])];
+  const parts = [...(installation.piping ?? []), ...(installation.structuralMetal ?? [])];
   return [
     ...("utility" in system ? (system.boxes ?? []) : [system.source]),
     ...system.disconnects,

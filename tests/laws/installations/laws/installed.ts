@@ -9,22 +9,22 @@ export const nothingFound: Law = {
   name: "what the schedule names, installed exactly so, has no finding",
   breaches: (built, dice) => {
     if (built.schedule.violations.length > 0) return [];
-    const { drawing } = built;
+    const { installation } = built;
     const isAtSource = dice.chance(50);
-    const chosen = dice.pick([oneAlternative(isAtSource), eachItsOwn(drawing, isAtSource)]);
-    const found = findingsOf(drawing, installedAsScheduled(built, chosen));
+    const chosen = dice.pick([oneAlternative(isAtSource), eachItsOwn(installation, isAtSource)]);
+    const found = findingsOf(installation, installedAsScheduled(built, chosen));
     return found.filter((one) => !isOpen(built, one)).map((one) => `${one}, installed as scheduled`);
   },
 };
 
 /** What is worse than the schedule asks for is found. */
 export function isFound(
-  { drawing }: Built,
+  { installation }: Built,
   { what, conductor, installed }: InstalledChange,
 ): readonly string[] {
   const changed = installed();
   if (changed === undefined) return [];
-  const found = findingsOf(drawing, changed);
+  const found = findingsOf(installation, changed);
   return found.some((one) => one.startsWith(`${conductor}: `)) ? [] : [`${what}: nothing found of it`];
 }
 
@@ -32,7 +32,7 @@ export function isFound(
 export function isNotFound(built: Built, { what, conductor, installed }: InstalledChange): readonly string[] {
   const changed = built.schedule.violations.length > 0 ? undefined : installed();
   if (changed === undefined) return [];
-  const found = findingsOf(built.drawing, changed).filter((one) => one.startsWith(`${conductor}: `));
+  const found = findingsOf(built.installation, changed).filter((one) => one.startsWith(`${conductor}: `));
   return found.map((one) => `${what}: found ${one}`);
 }
 

@@ -9,7 +9,7 @@ import type { Law } from "./law.js";
 export const jumperPlaces: Law = {
   name: "jumpers are where they are permitted, or a violation says so",
   breaches: (built) => {
-    const { services = [], derivedSystems = [] } = built.drawing;
+    const { services = [], derivedSystems = [] } = built.installation;
     const wanted = [
       ...services.flatMap((service) => mainJumpers(built, service)),
       ...derivedSystems.flatMap((system) => systemJumpers(built, system)),
@@ -29,18 +29,18 @@ export const jumperPlaces: Law = {
 
 const jumperRoles: readonly string[] = ["main-bonding-jumper", "system-bonding-jumper"];
 
-function mainJumpers({ drawing }: Built, service: Service): readonly string[] {
+function mainJumpers({ installation }: Built, service: Service): readonly string[] {
   if (!isGrounded(service)) return [];
   const { id, disconnects, housing } = service;
   const own = disconnects.filter(({ designation }) => designation === "service-disconnect");
-  const since2020 = drawing.code.year >= "2020";
+  const since2020 = installation.code.year >= "2020";
   const sources = disconnects.filter(({ designation }) => designation === "supply-side-source" && since2020);
   const isAssembly = housing === "listed-assembly" && own.length > 1;
   const places = [...(isAssembly ? [id] : own.map((one) => one.id)), ...sources.map((one) => one.id)];
   return places.map((place) => `main-bonding-jumper ${place}`);
 }
 
-function systemJumpers({ drawing }: Built, system: Derived): readonly string[] {
+function systemJumpers({ installation }: Built, system: Derived): readonly string[] {
   if (!isGrounded(system)) return [];
   const { source, disconnects, jumperAt } = system;
   const at = (place: string, alternative = ""): string =>
@@ -54,7 +54,7 @@ function systemJumpers({ drawing }: Built, system: Derived): readonly string[] {
     case "both-ends":
       return [at(source.id), ...enclosures()];
     case "compare":
-      return isBound(drawing.code.year, system)
+      return isBound(installation.code.year, system)
         ? [at(source.id)]
         : [at(source.id, "jumper-at-source"), ...enclosures("jumper-in-each-enclosure")];
   }
@@ -66,10 +66,10 @@ function isBound(year: string, { source }: Derived): boolean {
 }
 
 /** Where an arrangement that is not permitted is drawn without a violation at one of its places, or a permitted one with it. */
-function unsaid({ drawing, schedule }: Built, system: Derived): readonly string[] {
+function unsaid({ installation, schedule }: Built, system: Derived): readonly string[] {
   if (!isGrounded(system)) return [];
   const { id, source, disconnects, jumperAt, runs } = system;
-  const { year } = drawing.code;
+  const { year } = installation.code;
   const places = [id, source.id, ...disconnects.map((one) => one.id), ...runs.map((one) => one.id)];
   const isSaid = schedule.violations.some(
     ({ code, at }) => code === "jumper-not-permitted-here" && at.some((place) => places.includes(place)),

@@ -1,4 +1,4 @@
-import type { ScheduledConductor, Supply } from "bondmil";
+import { endName, type ScheduledConductor, type Supply } from "bondmil";
 import { type Built, nameOf } from "../built.js";
 import { suppliesOf, together } from "../conductors.js";
 import type { Run, Service } from "../parts.js";
@@ -12,7 +12,7 @@ import type { Law } from "./law.js";
 export const largestAhead: Law = {
   name: "what starts ahead of the disconnects goes by the largest of the conductors on the way to them",
   breaches: (built) =>
-    (built.drawing.services ?? []).flatMap((service) =>
+    (built.installation.services ?? []).flatMap((service) =>
       built.schedule.conductors.flatMap((one) => {
         const place = placeOf(service, one);
         return place === undefined ? [] : breachesOf(built, service, one, place);
@@ -26,7 +26,7 @@ function breachesOf(
   one: ScheduledConductor,
   place: string,
 ): readonly string[] {
-  const supplies = suppliesOf(built.drawing);
+  const supplies = suppliesOf(built.installation);
   const supplyOf = (runs: readonly Run[]): Supply =>
     together(runs.flatMap(({ id }) => supplies.get(id) ?? []));
   const to = service.runs.filter((run) => run.to === place);
@@ -41,7 +41,8 @@ function breachesOf(
 /** The utility for what belongs to the whole service, a box for its own jumper or for an electrode conductor from it. */
 function placeOf(service: Service, one: ScheduledConductor): string | undefined {
   if (one.quantity === 0) return undefined;
-  const { id, role, from, to } = one;
+  const { role, subject } = one;
+  const [from, to] = [endName(one.from), endName(one.to)];
   const boxes = (service.boxes ?? []).map((box) => box.id);
   const electrodes = (service.electrodes ?? []).map((electrode) => electrode.id);
   switch (role) {
@@ -51,9 +52,9 @@ function placeOf(service: Service, one: ScheduledConductor): string | undefined 
     case "electrode-bonding-jumper":
       return electrodes.includes(to) ? service.utility.id : undefined;
     case "impedance-bonding-jumper":
-      return id === `impedance-bonding-jumper ${service.id}` ? service.utility.id : undefined;
+      return subject === service.id ? service.utility.id : undefined;
     case "supply-side-bonding-jumper":
-      return boxes.includes(to) && id.endsWith(` ${to}`) ? to : undefined;
+      return boxes.includes(to) && subject === to ? to : undefined;
     case "grounding-electrode-conductor":
       return electrodes.includes(to) && boxes.includes(from) ? from : undefined;
     default:

@@ -37,8 +37,8 @@ function hasElectrodeLimit({ result }: ScheduledConductor): boolean {
 }
 
 /** Grounded conductors that carry a load, by name. */
-function loadedRuns({ drawing, schedule }: Built): ReadonlySet<string> {
-  const systems = [...(drawing.services ?? []), ...(drawing.derivedSystems ?? [])];
+function loadedRuns({ installation, schedule }: Built): ReadonlySet<string> {
+  const systems = [...(installation.services ?? []), ...(installation.derivedSystems ?? [])];
   const runs = systems.flatMap((one) => one.runs.filter((run) => run.load !== undefined));
   const ids = new Set(runs.map(({ id }) => id));
   return new Set(

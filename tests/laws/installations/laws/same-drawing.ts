@@ -1,4 +1,4 @@
-import { buildSchedule, type Schedule, type ScheduledConductor } from "bondmil";
+import { conductorName, type Schedule, type ScheduledConductor, scheduleOf } from "bondmil";
 import { askedOf, type Built, built, nameOf } from "../built.js";
 import { phaseByPhase, runByRun, setBySet } from "../changes/redraw.js";
 import { renamed, reordered, withoutUsual, writtenOut } from "../changes/rewrite.js";
@@ -7,9 +7,9 @@ import type { Law } from "./law.js";
 /** Other names change nothing but names. */
 export const namesAreNames: Law = {
   name: "renaming changes nothing but names",
-  breaches: ({ drawing, schedule }) => {
-    const { drawing: other, before } = renamed(drawing);
-    const [was, is] = [unmarked(schedule), before(unmarked(buildSchedule(other)))];
+  breaches: ({ installation, schedule }) => {
+    const { installation: other, before } = renamed(installation);
+    const [was, is] = [unmarked(schedule), before(unmarked(scheduleOf(other)))];
     return is === was ? [] : [firstDifference(was, is)];
   },
 };
@@ -22,15 +22,15 @@ function unmarked(schedule: Schedule): string {
 /** Another order of the lists changes nothing but the order. */
 export const orderIsOrder: Law = {
   name: "reordering changes nothing but the order",
-  breaches: (before, dice) => unlike(before, built(reordered(before.drawing, dice)), isAnywhere),
+  breaches: (before, dice) => unlike(before, built(reordered(before.installation, dice)), isAnywhere),
 };
 
 /** A usual value, written out or left out, is the same. */
 export const usualIsUsual: Law = {
   name: "a usual value may be written out or left out",
   breaches: (before) => [
-    ...unlike(before, built(writtenOut(before.drawing)), isAnywhere),
-    ...unlike(before, built(withoutUsual(before.drawing)), isAnywhere),
+    ...unlike(before, built(writtenOut(before.installation)), isAnywhere),
+    ...unlike(before, built(withoutUsual(before.installation)), isAnywhere),
   ],
 };
 
@@ -38,15 +38,15 @@ export const usualIsUsual: Law = {
 export const setsAreSets: Law = {
   name: "sets may be written one by one, uniform or phase by phase",
   breaches: (before) => [
-    ...unlike(before, built(setBySet(before.drawing)), isAnywhere),
-    ...unlike(before, built(phaseByPhase(before.drawing)), isAnywhere),
+    ...unlike(before, built(setBySet(before.installation)), isAnywhere),
+    ...unlike(before, built(phaseByPhase(before.installation)), isAnywhere),
   ],
 };
 
 /** The same raceways as one run or as several give the same sizes to all that is not in the run itself. */
 export const runsAreRuns: Law = {
   name: "several raceways may be one run or several",
-  breaches: (before) => unlike(before, built(runByRun(before.drawing)), isOutsideRuns),
+  breaches: (before) => unlike(before, built(runByRun(before.installation)), isOutsideRuns),
 };
 
 function isAnywhere(): boolean {
@@ -54,8 +54,8 @@ function isAnywhere(): boolean {
 }
 
 /** A conductor in a run, or at its raceways, has rules for several in parallel that single runs do not have. */
-function isOutsideRuns({ drawing }: Built, { id, role }: ScheduledConductor): boolean {
-  const systems = [...(drawing.services ?? []), ...(drawing.derivedSystems ?? [])];
+function isOutsideRuns({ installation }: Built, { id, role }: ScheduledConductor): boolean {
+  const systems = [...(installation.services ?? []), ...(installation.derivedSystems ?? [])];
   const subject = id.slice(role.length + 1).replace(/ \(.*\)$/, "");
   return !systems.some(({ runs }) => runs.some((run) => run.id === subject));
 }
@@ -76,8 +76,12 @@ function unlike(
 
 /** What starts at the first of several enclosures starts at another one in another order. */
 function placeless(conductor: ScheduledConductor): string {
-  if (conductor.id.startsWith("grounding-electrode-tap ")) return "grounding-electrode-tap";
-  return conductor.alternative === undefined ? nameOf(conductor) : nameOf(conductor).replace(/ from \S+/, "");
+  if (conductor.part === "tap") return "grounding-electrode-tap";
+  return conductor.alternative === undefined ? nameOf(conductor) : conductorName(withoutPlace(conductor));
+}
+
+function withoutPlace({ place: _, ...rest }: ScheduledConductor): Omit<ScheduledConductor, "place"> {
+  return rest;
 }
 
 function lacking(list: readonly string[], other: readonly string[]): readonly string[] {

@@ -1,4 +1,4 @@
-import type { Drawing, ScheduledConductor, Supply } from "bondmil";
+import type { Installation, ScheduledConductor, Supply } from "bondmil";
 import { askedOf, type Built, nameOf } from "../built.js";
 import { countedSets, inOneOf, suppliesOf, together } from "../conductors.js";
 import { isJumperInEach, racewaysOf } from "../parts.js";
@@ -15,7 +15,8 @@ export const sizedByWhatItNames: Law = {
         const anew = asked(built, one, suppliedBy(built, one) ?? none);
         if (anew === null) return [];
         const { outcome } = anew;
-        const quantity = (outcome.kind === "conductor" ? outcome.quantity : 1) * timesOf(built.drawing, one);
+        const quantity =
+          (outcome.kind === "conductor" ? outcome.quantity : 1) * timesOf(built.installation, one);
         const same = { ...one, result: anew, quantity };
         return askedOf(same) === askedOf(one) && anew.governs === one.result.governs
           ? []
@@ -26,8 +27,8 @@ export const sizedByWhatItNames: Law = {
 /** The sum that a conductor goes by adds the conductors of the runs that it names, and no others. */
 export const sumOfWhatItNames: Law = {
   name: "the sum that a conductor goes by adds the conductors of the runs that it names",
-  breaches: ({ drawing, schedule }) => {
-    const supplies = suppliesOf(drawing);
+  breaches: ({ installation, schedule }) => {
+    const supplies = suppliesOf(installation);
     return schedule.conductors.flatMap((one) => {
       const sum = sumIn(one);
       const by = one.by;
@@ -44,11 +45,11 @@ export const sumOfWhatItNames: Law = {
 };
 
 /** How many alike there are: one in each raceway or cable, where each has its own. */
-function timesOf(drawing: Drawing, { id, role }: ScheduledConductor): number {
+function timesOf(installation: Installation, { id, role }: ScheduledConductor): number {
   const subject = id.slice(role.length + 1).replace(/ \(.*\)$/, "");
   if (role === "equipment-grounding-conductor")
-    return drawing.circuits?.find((one) => one.id === subject)?.raceways ?? 1;
-  const systems = [...(drawing.services ?? []), ...(drawing.derivedSystems ?? [])];
+    return installation.circuits?.find((one) => one.id === subject)?.raceways ?? 1;
+  const systems = [...(installation.services ?? []), ...(installation.derivedSystems ?? [])];
   const system = systems.find(({ runs }) => runs.some((run) => run.id === subject));
   const run = system?.runs.find((one) => one.id === subject);
   if (system === undefined || run === undefined) return 1;
@@ -65,15 +66,15 @@ function sumIn({ result }: ScheduledConductor): Supply | undefined {
 }
 
 /** The conductors that a scheduled one names: by its runs, else those drawn with it, else those in its sum. */
-function suppliedBy({ drawing }: Built, one: ScheduledConductor): Supply | undefined {
-  const supplies = suppliesOf(drawing);
+function suppliedBy({ installation }: Built, one: ScheduledConductor): Supply | undefined {
+  const supplies = suppliesOf(installation);
   const by = one.by.flatMap((id) => supplies.get(id) ?? []);
   if (by.length > 0) return together(by);
-  return supplies.get(drawnWith(drawing, one)) ?? sumIn(one);
+  return supplies.get(drawnWith(installation, one)) ?? sumIn(one);
 }
 
 /** The run in which a conductor lies, or the feeder of the building to whose piping it goes. */
-function drawnWith({ piping = [], buildings = [] }: Drawing, { id, role }: ScheduledConductor): string {
+function drawnWith({ piping = [], buildings = [] }: Installation, { id, role }: ScheduledConductor): string {
   const subject = id.slice(role.length + 1).replace(/ \(.*\)$/, "");
   const pipe = piping.find((one) => one.id === subject);
   const building = buildings.find((one) => pipe?.kind === "water" && one.id === pipe.of);

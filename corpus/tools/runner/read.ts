@@ -1,0 +1,49 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import type { Documents } from "./validate.js";
+
+const repository = new URL("../../../", import.meta.url);
+
+/** Reads the corpus, its schemas, the register of sources and what the tables and the general references name of it. */
+export function readDocuments(root: URL = repository): Documents {
+  const corpus = new URL("corpus/", root);
+  const references = new URL("corpus/references/", root);
+  const tables = new URL("tables/", root);
+  const copies = new URL("copies/", tables);
+  const evidence = new URL("evidence/", tables);
+  const fromTables = jsonFiles(tables).filter((name) => name !== "sources.json");
+  const named = [
+    ...fromTables.map((name) => new URL(name, tables)),
+    ...jsonFiles(copies).map((name) => new URL(name, copies)),
+    ...jsonFiles(evidence).map((name) => new URL(name, evidence)),
+    ...jsonFiles(references).map((name) => new URL(name, references)),
+  ];
+  return {
+    files: new Map(jsonFiles(corpus).map((name) => [name, parse(new URL(name, corpus))])),
+    sources: parse(new URL("sources.json", tables)),
+    checksSchema: parse(new URL("schema/checks.schema.json", corpus)) as object,
+    inputsSchema: parse(new URL("schema/inputs.schema.json", corpus)) as object,
+    sourcesSchema: parse(new URL("schema/sources.schema.json", corpus)) as object,
+    editionsSchema: parse(new URL("schema/editions.schema.json", tables)) as object,
+    namedByTables: named.flatMap((file) => sourcesNamedIn(parse(file))),
+  };
+}
+
+/** Every id called `source` or in a list called `sources`, wherever a table, a copy or a general reference keeps its evidence. */
+function sourcesNamedIn(value: unknown): readonly string[] {
+  if (typeof value !== "object" || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => {
+    if (key === "source" && typeof inner === "string") return [inner];
+    return key === "sources" && Array.isArray(inner) ? inner.map(String) : sourcesNamedIn(inner);
+  });
+}
+
+function jsonFiles(folder: URL): readonly string[] {
+  return readdirSync(fileURLToPath(folder))
+    .filter((name) => name.endsWith(".json"))
+    .sort();
+}
+
+function parse(file: URL): unknown {
+  return JSON.parse(readFileSync(file, "utf8"));
+}

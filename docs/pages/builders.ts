@@ -1,0 +1,69 @@
+import { fileURLToPath } from "node:url";
+import { mutateOwnCells } from "../../corpus/tools/mutation/run.js";
+import { missesOf } from "../../corpus/tools/references/judge.js";
+import { readReferences, validateReferences } from "../../corpus/tools/references/read.js";
+import { readDocuments } from "../../corpus/tools/runner/read.js";
+import { validate } from "../../corpus/tools/runner/validate.js";
+import { collect } from "../../tables/tools/generator/collect.js";
+import { atlasPage } from "./atlas/page.js";
+import { cellsPage } from "./cells/page.js";
+import { commandPage } from "./command.js";
+import { mistakeSentences } from "./published-errors/mistake-sentences.js";
+import { publishedErrorsPage } from "./published-errors/page.js";
+import { referencesPage } from "./references/page.js";
+import { reportSamples } from "./report.js";
+import { coveragePage } from "./role-coverage/page.js";
+import { guideWithRooms } from "./rooms/map.js";
+import { editionsPage } from "./tables/editions.js";
+import { readingsPage } from "./tables/readings.js";
+import { tablesPage } from "./tables/tables.js";
+import { versionModule } from "./version.js";
+import { wordsPage } from "./words/page.js";
+import { readWords } from "./words/words.js";
+
+/** Files of the repository by their paths, as they are to be. */
+export type Written = Readonly<Record<string, string>>;
+
+const documents = once(readDocuments);
+
+const corpus = once(() => {
+  const { corpus: valid, faults } = validate(documents());
+  if (valid === null || faults.length > 0) throw new Error(`The corpus is not valid:\n${faults.join("\n")}`);
+  return valid;
+});
+
+const tables = once(() => collect(fileURLToPath(new URL("../../tables/", import.meta.url))).collected);
+
+const references = once(() => {
+  const { files, faults } = validateReferences(readReferences());
+  const wrong = [...faults, ...missesOf(files)];
+  if (wrong.length > 0) throw new Error(`The general references do not hold:\n${wrong.join("\n")}`);
+  return files;
+});
+
+/** What is built, by the name under which it can be built alone. The slowest comes last. */
+export const builders: Readonly<Record<string, () => Written>> = {
+  words: () => ({ "docs/words.md": wordsPage(readWords().words) }),
+  rooms: () => ({ "DEVELOPERS.md": guideWithRooms() }),
+  command: () => ({ "docs/command.md": commandPage() }),
+  report: reportSamples,
+  version: () => ({ "src/report/version.generated.ts": versionModule() }),
+  tables: () => ({ "docs/tables.md": tablesPage(tables().tables) }),
+  editions: () => ({ "docs/editions.md": editionsPage(tables()) }),
+  readings: () => ({ "docs/readings.md": readingsPage(tables().readings) }),
+  references: () => ({ "docs/general-references.md": referencesPage(references(), corpus().sources) }),
+  coverage: () => ({ "docs/coverage.md": coveragePage(corpus()) }),
+  "published-errors": () => ({
+    "docs/published-errors.md": publishedErrorsPage(corpus(), mistakeSentences(documents().checksSchema)),
+  }),
+  atlas: () => ({ "docs/atlas.md": atlasPage() }),
+  cells: () => ({ "docs/unnoticed-cells.md": cellsPage(mutateOwnCells(corpus())) }),
+};
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}

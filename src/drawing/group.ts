@@ -1,0 +1,36 @@
+import type { ScheduledConductor } from "../installation/schedule.js";
+import type { SymbolKind } from "./drawing.js";
+
+/** A conductor of the schedule with its number in it, from 1. */
+export interface Marked {
+  readonly mark: number;
+  readonly conductor: ScheduledConductor;
+}
+
+/** Something that conductors go to: a source, a box, an enclosure, an electrode, a metal part. */
+export interface Place {
+  /** Unique in its group; for what the drawing names, its id. */
+  readonly key: string;
+  readonly name: string;
+  readonly details: readonly string[];
+  readonly symbol?: SymbolKind;
+  /** Conductors within it, as its main bonding jumper. */
+  readonly inside: readonly Marked[];
+  /** Whether it is a conductor that several places tap. */
+  readonly isCommon?: boolean;
+}
+
+/** What runs from one place to another: conductors of the schedule, and what is not sized here in words. */
+export interface Link {
+  readonly from: string;
+  readonly to: string;
+  readonly conductors: readonly Marked[];
+  readonly context?: string;
+}
+
+/** Places and links that are drawn together on one sheet. */
+export interface Group {
+  readonly title: string;
+  readonly places: readonly Place[];
+  readonly links: readonly Link[];
+}

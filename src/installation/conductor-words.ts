@@ -1,0 +1,49 @@
+import type { Role } from "../edition/index.js";
+import type { Alternative, ConductorEnd, ConductorIdentity, UnnamedEnd } from "./conductor-identity.js";
+
+/** How an arrangement is called inside of a sentence. */
+export const alternativeNames: Readonly<Record<Alternative, string>> = {
+  "jumper-at-source": "one jumper at the source",
+  "jumper-in-each-enclosure": "a jumper in each enclosure",
+};
+
+/** A role in the words of the trade. */
+export function roleName(role: Role): string {
+  return role.replaceAll("-", " ").replace("supply side", "supply-side");
+}
+
+/** A conductor in words: what it is, what it belongs to, where it starts if that tells it apart, and its arrangement. */
+export function conductorWords({ role, part, subject, place, alternative }: ConductorIdentity): string {
+  const from = place === undefined ? "" : ` from ${place}`;
+  const arranged = alternative === undefined ? "" : ` (${alternativeNames[alternative]})`;
+  return `${part === "tap" ? "grounding electrode tap" : roleName(role)} ${subject}${from}${arranged}`;
+}
+
+/** Where a conductor starts or ends, in words; what the installation names goes by its id. */
+export function endWords(end: ConductorEnd): string {
+  switch (end.kind) {
+    case "place":
+      return end.id;
+    case "assembly":
+      return `assembly of ${end.of}`;
+    case "neutral-point":
+      return `neutral point of ${end.of}`;
+    case "impedance":
+      return `impedance of ${end.of}`;
+    case "raceway":
+      return `raceway of ${conductorWords(end.around)}`;
+    default:
+      return unnamedEnds[end.kind];
+  }
+}
+
+const unnamedEnds: Readonly<Record<UnnamedEnd, string>> = {
+  "grounded-conductor": "grounded conductor",
+  "grounding-electrode-conductor": "grounding electrode conductor",
+  "equipment-grounding-conductors": "equipment grounding conductors",
+  electrodes: "electrodes",
+  source: "source",
+  "first-disconnect": "first disconnect",
+  "panel-of-occupancy": "panel of the occupancy",
+  "conductor-inside": "conductor inside",
+};

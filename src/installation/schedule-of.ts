@@ -1,0 +1,127 @@
+import { type Code, citeAmendment, overruledReadings } from "../edition/index.js";
+import { identityOf } from "./conductor-identity.js";
+import type { Installation } from "./document.js";
+import { fingerprintOf } from "./fingerprint.js";
+import { readInstallation } from "./read-installation.js";
+import type {
+  InstallationInCode,
+  PlacedCaution,
+  Schedule,
+  ScheduledConductor,
+  ScheduledPart,
+} from "./schedule.js";
+import { buildingPart, circuitPart, generatorPart } from "./schedule-circuits.js";
+import { commonConductors } from "./schedule-common.js";
+import { derivedPart } from "./schedule-derived.js";
+import { metalPart } from "./schedule-metal.js";
+import { servicePart } from "./schedule-service.js";
+import { totalsOf } from "./totals.js";
+import type { Violation } from "./violation.js";
+
+/**
+ * Names every bonding and grounding conductor of an installation: where it goes, its minimum size, what decides it and the
+ * sections that say so; what is not required and why; and what the library does not size. The order is that of the installation.
+ *
+ * @param installation - the installation; {@link readInstallation} reads one from text
+ * @returns the schedule, plain JSON
+ * @throws {@link InputError} listing everything that is wrong in the installation
+ *
+ * @example
+ * ```ts
+ * import { scheduleOf } from "bondmil";
+ * const schedule = scheduleOf({
+ *   format: 1,
+ *   title: "Barn",
+ *   code: { year: "2020" },
+ *   materials: {
+ *     bondingJumpers: "copper",
+ *     groundedConductors: "aluminum",
+ *     electrodeConductors: "copper",
+ *     equipmentGrounding: "copper",
+ *   },
+ *   services: [
+ *     {
+ *       id: "S1",
+ *       grounding: "solidly-grounded",
+ *       connection: "single-phase-three-wire",
+ *       utility: { id: "pole", outdoorTransformer: true },
+ *       runs: [{ id: "R1", from: "pole", to: "D1", supply: { sets: [{ count: 1, size: "4/0 AWG", material: "aluminum" }] } }],
+ *       disconnects: [{ id: "D1", designation: "service-disconnect", amperes: 200 }],
+ *       housing: "separate-enclosures",
+ *       electrodes: [{ id: "E1", kind: "concrete-encased", from: "D1" }],
+ *     },
+ *   ],
+ * });
+ * schedule.conductors.map(({ id, result }) => [id, result.requiredArea]);
+ * // => [
+ * //   ["main-bonding-jumper D1", 41740],
+ * //   ["grounded-conductor R1", 66360],
+ * //   ["grounding-electrode-conductor E1", 41740],
+ * // ]
+ * ```
+ */
+export function scheduleOf(installation: Installation): Schedule {
+  return scheduleOfRead(readInstallation(installation));
+}
+
+/** The schedule of an installation that was read. */
+export function scheduleOfRead(installation: Installation): Schedule {
+  const { code } = installation;
+  const parts = partsOf({ installation, code });
+  const conductors = parts.flatMap((part) => part.conductors);
+  const { $schema: _, installed: __, ...drawn } = installation;
+  const unsigned: Omit<Schedule, "fingerprint"> = {
+    format: 1,
+    title: installation.title,
+    installationFingerprint: fingerprintOf(drawn),
+    edition: code.year,
+    code,
+    violations: [...parts.flatMap((part) => part.violations ?? []), ...forbiddenMaterials(conductors)],
+    conductors,
+    cautions: [...overruled(code), ...parts.flatMap((part) => part.cautions ?? [])],
+    notSized: parts.flatMap((part) => part.notSized ?? []),
+    totals: totalsOf(conductors),
+  };
+  return { ...unsigned, fingerprint: fingerprintOf(unsigned) };
+}
+
+/** Conductors whose material an amendment forbids, by the amendment. */
+function forbiddenMaterials(conductors: readonly ScheduledConductor[]): readonly Violation[] {
+  const forbidden = new Map<string, ScheduledConductor[]>();
+  for (const one of conductors) {
+    for (const { code, section } of one.result.cautions) {
+      if (code !== "material-forbidden" || section === null) continue;
+      const known = forbidden.get(section);
+      if (known === undefined) forbidden.set(section, [one]);
+      else known.push(one);
+    }
+  }
+  return [...forbidden].map(([section, all]) => ({
+    code: "material-forbidden",
+    section,
+    at: all.map(({ id }) => id),
+    conductors: all.map(identityOf),
+  }));
+}
+
+/** Readings that the installation chooses in vain; some of them place a conductor, so that no result could say it. */
+function overruled(code: Code): readonly PlacedCaution[] {
+  return overruledReadings(code).map(({ id, by }) => ({
+    code: "enforced-reading-overrules-chosen",
+    section: citeAmendment(by),
+    at: `code.readings.${id}`,
+  }));
+}
+
+function partsOf(at: InstallationInCode): readonly ScheduledPart[] {
+  const { services = [], derivedSystems = [] } = at.installation;
+  return [
+    ...services.map((service) => servicePart({ ...at, service })),
+    ...derivedSystems.map((system) => derivedPart({ ...at, system })),
+    { conductors: commonConductors(at) },
+    generatorPart(at),
+    circuitPart(at),
+    buildingPart(at),
+    metalPart(at),
+  ];
+}

@@ -1,0 +1,126 @@
+import type { Citation } from "../edition/index.js";
+import {
+  meterAndEmergencyDisconnects,
+  supplySideSourceBonding,
+} from "../edition/tables/sections.generated.js";
+import { mainBondingJumper } from "../roles/main-bonding-jumper/index.js";
+import { supplySideBondingJumper } from "../roles/supply-side-bonding-jumper/index.js";
+import { notRequired } from "../rules/finish.js";
+import type { NotRequiredReason } from "../rules/result.js";
+import { serviceWithoutMainJumper } from "../systems/main-jumper.js";
+import type { ScheduledConductor } from "./schedule.js";
+import { scheduled } from "./scheduled.js";
+import {
+  type DrawnDisconnect,
+  type Enclosure,
+  enclosuresOf,
+  isAssembly,
+  isLikeService,
+  type ServiceInCode,
+  servingsOfEnclosure,
+  servingToPlace,
+} from "./service.js";
+import { largestServed, servingsAt } from "./serving.js";
+import { hasGroundedConductor } from "./supplies.js";
+import { wantedJumper } from "./wanted-jumper.js";
+
+/** The main bonding jumpers of a service: one in each enclosure, or one in a listed assembly. */
+export function mainJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
+  const { service } = at;
+  const assembly = isAssembly(service) && hasGroundedConductor(service) ? enclosuresOf(at)[0] : undefined;
+  const alone = service.disconnects.filter((one) => assembly?.disconnects.includes(one.id) !== true);
+  return [
+    ...(assembly === undefined ? [] : [mainJumperOfAssembly(at, assembly)]),
+    ...alone.map((one) => mainJumperOf(at, one)),
+  ];
+}
+
+function mainJumperOfAssembly(at: ServiceInCode, assembly: Enclosure): ScheduledConductor {
+  const { code } = at;
+  const { by, result } = largestServed(servingsOfEnclosure(at, assembly), (supply) =>
+    mainBondingJumper.decide({ code, supply, ...wantedJumper(at) }),
+  );
+  const place = { kind: "assembly", of: assembly.id } as const;
+  return scheduled({ subject: assembly.id }, { kind: "grounded-conductor" }, place, result, { by });
+}
+
+function mainJumperOf(at: ServiceInCode, disconnect: DrawnDisconnect): ScheduledConductor {
+  const { id } = disconnect;
+  const { code } = at;
+  const wanted = wantedJumper(at);
+  const needless = noMainJumper(at, disconnect);
+  const { by, supply } = servingToPlace(at, id);
+  const result =
+    needless === null
+      ? mainBondingJumper.decide({ code, supply, ...wanted })
+      : notRequired(mainBondingJumper.facts, code, wanted.conductor.material, ...needless);
+  return scheduled({ subject: id }, { kind: "grounded-conductor" }, id, result, { by });
+}
+
+/** Why a disconnect has no main bonding jumper; `null` if it has one. */
+function noMainJumper(
+  at: ServiceInCode,
+  disconnect: DrawnDisconnect,
+): readonly [NotRequiredReason, Citation] | null {
+  const { code, service } = at;
+  const none = serviceWithoutMainJumper(code, service.grounding);
+  if (none !== null || isLikeService(at, disconnect)) return none;
+  return disconnect.designation === "supply-side-source"
+    ? ["supply-side-source-before-its-rule", supplySideSourceBonding[code.year]]
+    : ["not-service-equipment", meterAndEmergencyDisconnects[code.year]];
+}
+
+/** The supply-side bonding jumpers of the boxes ahead of the disconnects. */
+export function boxJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
+  return (at.service.boxes ?? []).map(({ id, bondedBy }) => metalJumper(at, id, bondedBy));
+}
+
+/** Enclosures that have no main bonding jumper are bonded as boxes are. */
+export function disconnectJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
+  return [
+    ...at.service.disconnects
+      .filter((one) => !isLikeService(at, one))
+      .map(({ id, bondedBy = "jumper" }) => metalJumper(at, id, bondedBy)),
+    ...(hasGroundedConductor(at.service) ? [] : enclosureJumpers(at)),
+  ];
+}
+
+/**
+ * Without a grounded conductor the metal of an enclosure is bonded to the electrode conductor (250.80, 250.92): by a jumper, unless the
+ * electrode conductor or a tap starts in it.
+ */
+function enclosureJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
+  const { code, service } = at;
+  if (service.commonElectrodeConductor !== undefined) return [];
+  const starts = new Set((service.electrodes ?? []).map(({ from }) => from));
+  return enclosuresOf(at)
+    .filter(({ disconnects }) => !disconnects.some((id) => starts.has(id)))
+    .map((enclosure) => {
+      const { by, result } = largestServed(servingsOfEnclosure(at, enclosure), (supply) =>
+        supplySideBondingJumper.decide({ code, supply, ...wantedJumper(at) }),
+      );
+      const [only, ...others] = enclosure.disconnects;
+      const isAlone = only !== undefined && others.length === 0;
+      const place = isAlone ? only : ({ kind: "assembly", of: enclosure.id } as const);
+      const subject = isAlone ? only : enclosure.id;
+      return scheduled({ subject }, { kind: "grounding-electrode-conductor" }, place, result, { by });
+    });
+}
+
+function metalJumper(
+  at: ServiceInCode,
+  id: string,
+  bondedBy: "jumper" | "grounded-conductor",
+): ScheduledConductor {
+  const { service, code } = at;
+  const { by, result } = largestServed(servingsAt(service.runs, id, code.year), (supply) =>
+    supplySideBondingJumper.decide({
+      code,
+      supply,
+      ...wantedJumper(at),
+      ...(bondedBy === "grounded-conductor" && { instead: bondedBy }),
+    }),
+  );
+  const kind = hasGroundedConductor(service) ? "grounded-conductor" : "grounding-electrode-conductor";
+  return scheduled({ subject: id }, { kind }, id, result, { by });
+}

@@ -1,0 +1,6 @@
+import type { InstallationInCode, WantedJumper } from "./schedule.js";
+
+/** The bonding jumpers to be sized: of the installation's material, or as a question without a whole document says. */
+export function wantedJumper({ installation, wanted }: InstallationInCode): WantedJumper {
+  return wanted ?? { conductor: { material: installation.materials.bondingJumpers } };
+}

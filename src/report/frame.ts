@@ -1,0 +1,77 @@
+import type { Amendment, EditionYear } from "../edition/index.js";
+import { member, optional, readAll, readName, readObject } from "../input/reader.js";
+import type { Document, DocumentFact, DocumentPart } from "./document.js";
+import { version } from "./version.generated.js";
+import { amendmentWords } from "./words/amendment-words.js";
+import { closingNotes } from "./words/closing-notes.js";
+
+/** What the caller adds to a document. The library never looks at the clock. */
+export interface DocumentOptions {
+  /** In place of the usual title. */
+  readonly title?: string;
+  /** Who prepared it, as it is to be read. */
+  readonly preparedBy?: string;
+  /** The date, as it is to be read. */
+  readonly date?: string;
+}
+
+/** What is in a document beside what every document says. */
+export interface Content extends Pick<Document, "title" | "parts" | "rows"> {
+  /** Those that it speaks of; none for what stands beside the code. */
+  readonly editions: readonly EditionYear[];
+  readonly facts?: readonly DocumentFact[];
+}
+
+/** Checks the options of a document maker. */
+export function readOptions(options: DocumentOptions): DocumentOptions {
+  readAll(options, (at) => {
+    if (!readObject(at, ["title", "preparedBy", "date"])) return undefined;
+    optional(member(at, "title"), (one) => readName(one, "the title"));
+    optional(member(at, "preparedBy"), (one) => readName(one, "who prepared it"));
+    optional(member(at, "date"), (one) => readName(one, "the date"));
+    return true;
+  });
+  return options;
+}
+
+/** A document with what each of them says: edition, library, preparer and date before it, the fixed notes behind it. */
+export function framed(
+  { title, editions, facts = [], parts, rows }: Content,
+  { title: other, preparedBy, date }: DocumentOptions,
+): Document {
+  return {
+    title: other ?? title,
+    facts: [
+      ...(editions.length === 0 ? [] : [{ name: "Edition", text: editionWords(editions) }]),
+      ...facts,
+      ...(preparedBy === undefined ? [] : [{ name: "Prepared by", text: preparedBy }]),
+      ...(date === undefined ? [] : [{ name: "Date", text: date }]),
+      { name: "Library", text: `bondmil ${version}` },
+    ],
+    parts: [...parts, { kind: "heading", level: 2, text: "Notes" }, { kind: "list", items: closingNotes }],
+    rows,
+  };
+}
+
+/** Editions as they are named: NFPA 70-2017, 2020. */
+export function editionWords(editions: readonly EditionYear[]): string {
+  return `NFPA 70-${editions.join(", ")}`;
+}
+
+/** Amendments as a line of the title block. */
+export function amendmentsFact(amendments: readonly Amendment[]): DocumentFact {
+  const named = amendments.map(
+    ({ kind, citation }) => `${amendmentWords[kind]}: ${citation.jurisdiction}, ${citation.section}`,
+  );
+  return { name: "Amendments", text: named.join("; ") || "none" };
+}
+
+/** A heading with a list below it; nothing without items. */
+export function listed(text: string, items: readonly string[], level: 2 | 3 = 2): readonly DocumentPart[] {
+  return items.length === 0
+    ? []
+    : [
+        { kind: "heading", level, text },
+        { kind: "list", items },
+      ];
+}

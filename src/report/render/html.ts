@@ -1,0 +1,147 @@
+import type { Sheet } from "../../drawing/drawing.js";
+import {
+  cellText,
+  type Document,
+  type DocumentCell,
+  type DocumentHeading,
+  type DocumentPart,
+  type DocumentTable,
+} from "../document.js";
+import { htmlStyles } from "./html-styles.js";
+import { escapeMarkup } from "./markup.js";
+import { sheetElement } from "./sheet-svg.js";
+
+/** With fewer sections a list of links to them is in the way. */
+const leastSections = 3;
+
+/** A document as one HTML file that loads nothing, for a screen in two themes and for paper. */
+export function asHtml({ title, facts, parts }: Document): string {
+  const name = escapeMarkup(title);
+  const sections = sectionsIn(parts, 2);
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${name}</title>
+<style>
+${htmlStyles()}
+</style>
+</head>
+<body>
+<header>
+<h1>${name}</h1>
+<dl class="block">${facts.map(({ name: of, text }) => `<div><dt>${escapeMarkup(of)}</dt><dd>${escapeMarkup(text)}</dd></div>`).join("")}</dl>
+</header>
+${linksTo(sections)}<main>
+${sections.map((one, i) => sectionElement(one, `part-${i}`)).join("\n")}
+</main>
+</body>
+</html>
+`;
+}
+
+/** A heading with the parts up to the next of its level; what stands before the first has none. */
+interface Section {
+  readonly heading: DocumentHeading | undefined;
+  readonly parts: readonly DocumentPart[];
+}
+
+function sectionsIn(parts: readonly DocumentPart[], level: 2 | 3): readonly Section[] {
+  const starts = parts.flatMap((part, i) => (part.kind === "heading" && part.level === level ? [i] : []));
+  const before = parts.slice(0, starts[0] ?? parts.length);
+  return [
+    ...(before.length === 0 ? [] : [{ heading: undefined, parts: before }]),
+    ...starts.map((start, i) => ({
+      heading: parts[start] as DocumentHeading,
+      parts: parts.slice(start + 1, starts[i + 1] ?? parts.length),
+    })),
+  ];
+}
+
+function linksTo(sections: readonly Section[]): string {
+  const links = sections.flatMap(({ heading }, i) =>
+    heading === undefined
+      ? []
+      : [`<li><a href="#${idOf(heading, `part-${i}`)}">${escapeMarkup(heading.text)}</a></li>`],
+  );
+  if (links.length < leastSections) return "";
+  return `<nav aria-label="Parts of this page"><ul>${links.join("")}</ul></nav>\n`;
+}
+
+function idOf({ mark }: DocumentHeading, id: string): string {
+  return escapeMarkup(mark ?? id);
+}
+
+function sectionElement({ heading, parts }: Section, id: string): string {
+  if (heading === undefined) return parts.map((part, i) => element(part, `${id}-${i}`)).join("\n");
+  const { level, text } = heading;
+  const inner =
+    level === 2
+      ? sectionsIn(parts, 3).map((one, i) => sectionElement(one, `${id}-${i}`))
+      : parts.map((part, i) => element(part, `${id}-${i}`));
+  const first = parts[0];
+  const large = first?.kind === "drawing" ? largeClass(first.sheet) : "";
+  return `<section id="${idOf(heading, id)}">\n<h${level}${large}>${escapeMarkup(text)}</h${level}>\n${inner.join("\n")}\n</section>`;
+}
+
+function element(part: DocumentPart, id: string): string {
+  switch (part.kind) {
+    case "heading":
+      return `<h${part.level}>${escapeMarkup(part.text)}</h${part.level}>`;
+    case "text":
+      return part.strong === undefined
+        ? `<p>${escapeMarkup(part.text)}</p>`
+        : `<p><strong>${escapeMarkup(part.strong)}.</strong> ${escapeMarkup(part.text)}</p>`;
+    case "list":
+      return `<ul>${part.items.map((item) => `<li>${escapeMarkup(item)}</li>`).join("\n")}</ul>`;
+    case "table":
+      return part.of === "records" ? tableElement(part) : scrolling(tableElement(part), tableName(part));
+    case "drawing":
+      return figure(part.sheet, id);
+  }
+}
+
+/** What a landscape letter page still shows in a size that can be read; larger sheets get a page of 17 by 11 inches. */
+const LETTER_WIDE = 1650;
+const LETTER_HIGH = 850;
+
+function largeClass(sheet: Sheet): string {
+  return sheet.width > LETTER_WIDE || sheet.height > LETTER_HIGH ? ' class="large"' : "";
+}
+
+function figure(sheet: Sheet, id: string): string {
+  const drawing = scrolling(sheetElement(sheet, `sheet-${id}`), sheet.title);
+  return `<figure${largeClass(sheet)}>${drawing}<figcaption>${escapeMarkup(sheet.title)}. Numbers are those of the schedule.</figcaption></figure>`;
+}
+
+/** What is wide scrolls sideways inside its own frame, which the keyboard reaches. */
+function scrolling(content: string, name: string): string {
+  return `<div class="scroll" tabindex="0" role="group" aria-label="${escapeMarkup(name)}, scrolls sideways">${content}</div>`;
+}
+
+function tableName({ head: [first = ""] }: DocumentTable): string {
+  return `Table of ${first}`;
+}
+
+function tableElement({ head, rows }: DocumentTable): string {
+  const columns = head.map(escapeMarkup);
+  const heads = columns.map((one) => `<th scope="col">${one}</th>`).join("");
+  const body = rows.map(
+    (cells) => `<tr>${cells.map((cell, i) => cellElement(cell, columns[i] ?? "", i)).join("")}</tr>`,
+  );
+  return `<table><thead><tr>${heads}</tr></thead><tbody>\n${body.join("\n")}\n</tbody></table>`;
+}
+
+/** A longer word may be broken anywhere, so that a name cannot make its column too wide. */
+const longestWord = 18;
+
+function cellElement(cell: DocumentCell, column: string, i: number): string {
+  const text = escapeMarkup(cellText(cell));
+  const inside = typeof cell === "string" ? text : `<a href="#${escapeMarkup(cell.to)}">${text}</a>`;
+  const isLong = cellText(cell)
+    .split(/\s/)
+    .some((word) => word.length > longestWord);
+  const rest = `${isLong ? ' class="name"' : ""} data-label="${column}">${inside}`;
+  return i === 0 ? `<th scope="row"${rest}</th>` : `<td${rest}</td>`;
+}

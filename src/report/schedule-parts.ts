@@ -1,0 +1,45 @@
+import { citeAmendment, overruledReadings, type Readings } from "../edition/index.js";
+import { conductorWords } from "../installation/conductor-words.js";
+import type { Schedule } from "../installation/schedule.js";
+import type { DocumentFact, DocumentPart } from "./document.js";
+import { amendmentsFact, listed } from "./frame.js";
+import { cautionSentence } from "./words/caution-words.js";
+import { alternativeWords, readingPhrase, readingSentence } from "./words/reading-words.js";
+import { placedCautions } from "./words/schedule-words.js";
+
+/** What stands in the title block of everything that is made from a schedule. */
+export function scheduleFacts({ code, fingerprint }: Schedule): readonly DocumentFact[] {
+  const { amendments = [], readings = {} } = code;
+  const overruled = new Map<string, string>(
+    overruledReadings(code).map(({ id, by }) => [
+      id,
+      ` (overruled by ${citeAmendment(by)}: "${alternativeWords(id, by.alternative)}")`,
+    ]),
+  );
+  const chosen = Object.entries(readings).map(
+    ([id, alternative]) => `${readingPhrase(id as keyof Readings, alternative)}${overruled.get(id) ?? ""}`,
+  );
+  return [
+    amendmentsFact(amendments),
+    { name: "Readings", text: chosen.join("; ") || "the defaults" },
+    { name: "Fingerprint", text: fingerprint },
+  ];
+}
+
+/** Each caution of a schedule and of its conductors once, with its places. */
+export function cautionParts(schedule: Schedule): readonly DocumentPart[] {
+  return listed(
+    "Cautions",
+    placedCautions(schedule).map(({ at, ...caution }) => `${cautionSentence(caution)} At: ${at.join("; ")}`),
+  );
+}
+
+/** The open readings that have a say in a schedule. */
+export function readingParts({ conductors }: Pick<Schedule, "conductors">): readonly DocumentPart[] {
+  return listed(
+    "Open readings",
+    conductors.flatMap((one) =>
+      one.result.readings.map((reading) => `${conductorWords(one)}: ${readingSentence(reading)}`),
+    ),
+  );
+}

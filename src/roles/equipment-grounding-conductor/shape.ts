@@ -1,0 +1,36 @@
+import * as v from "valibot";
+import { code } from "../../edition/shape.js";
+import { listOf, says } from "../../input/define.js";
+import { protectedCircuit, wantedWire } from "../../rules/shape.js";
+
+export const groundingRun = v.pipe(
+  v.variant("kind", [
+    v.strictObject({
+      kind: v.pipe(
+        v.picklist(["single", "parallel-raceways", "parallel-cables"]),
+        says("In one raceway, cable or trench, or with parallel sets in several, one in each."),
+      ),
+    }),
+    v.strictObject({
+      kind: v.pipe(v.literal("tray"), says("In a cable tray.")),
+      conductor: v.pipe(
+        v.picklist(["single", "in-cable"]),
+        says("A single conductor of its own, or one inside a multiconductor cable."),
+      ),
+    }),
+  ]),
+  says("How an equipment grounding conductor runs."),
+);
+
+export const equipmentGroundingConductorInput = v.pipe(
+  v.strictObject({
+    code,
+    circuits: v.pipe(
+      listOf(protectedCircuit),
+      says("The circuit that it serves, or several that share a raceway, cable or tray."),
+    ),
+    conductor: v.pipe(wantedWire, says("The conductor to be sized.")),
+    run: v.optional(v.pipe(groundingRun, says("How it runs; in one raceway or cable by default."))),
+  }),
+  says("An equipment grounding conductor to be sized."),
+);

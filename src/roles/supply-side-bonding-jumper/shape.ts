@@ -1,0 +1,34 @@
+import * as v from "valibot";
+import { says } from "../../input/define.js";
+import { bySupply, scope, systemKind } from "../../rules/shape.js";
+
+export const supplySideBondingJumperInput = v.pipe(
+  v.strictObject({
+    ...bySupply,
+    system: v.optional(
+      v.pipe(
+        systemKind,
+        says(
+          "A service by default. In a separately derived system the jumper is capped at the derived ungrounded conductors.",
+        ),
+      ),
+    ),
+    scope: v.optional(
+      v.pipe(
+        scope,
+        says(
+          "Whether the jumper serves one of several raceways, by the ungrounded conductors in that raceway, or all that there is; all by default.",
+        ),
+      ),
+    ),
+    instead: v.optional(
+      v.pipe(
+        v.picklist(["nonflexible-metal-raceway", "grounded-conductor", "bonding-fittings"]),
+        says(
+          "What bonds in place of a wire or bus: a nonflexible metal raceway, or, at boxes and raceways of a service, the grounded conductor or fittings that are permitted for it. No jumper is then required.",
+        ),
+      ),
+    ),
+  }),
+  says("A supply-side bonding jumper to be sized."),
+);

@@ -1,0 +1,124 @@
+import { readFileSync } from "node:fs";
+import {
+  type Check,
+  checkDocument,
+  checkOf,
+  type Installation,
+  readInstallation,
+  render,
+  type Schedule,
+  scheduleDocument,
+  scheduleOf,
+} from "bondmil";
+import { describe, expect, it } from "vitest";
+import { conductorName } from "../../src/installation/conductor-names.js";
+
+function demo(name: string): Installation {
+  return readInstallation(
+    readFileSync(new URL(`../../docs/installations/${name}.json`, import.meta.url), "utf8"),
+  );
+}
+
+const writeSchedule = (schedule: Schedule): string =>
+  render(scheduleDocument(schedule), { as: "text", width: 10_000 });
+const writeCheck = (check: Check): string => render(checkDocument(check), { as: "text", width: 10_000 });
+
+describe("a written schedule", () => {
+  const schedule = scheduleOf(demo("print-works"));
+  const text = writeSchedule(schedule);
+  const lines = text.split("\n");
+
+  it("names every conductor once, under the system that it belongs to", () => {
+    const headings = lines.filter((_, i) => /^-+$/.test(lines[i + 1] ?? ""));
+    expect(headings).toEqual([
+      "Effective ground-fault current path (opens the overcurrent device on a fault)",
+      "Grounding electrode system (ties to earth, clears no fault)",
+      "Equalizing (keeps metal at one potential)",
+      "Cautions",
+      "Metal of the conductors whose length is given",
+      "Notes",
+    ]);
+    for (const one of schedule.conductors)
+      expect(lines.filter((line) => line.startsWith(`${conductorName(one)}: `))).toHaveLength(1);
+  });
+
+  it("tells of each its places, quantity, size, what decides, sections and evidence", () => {
+    const at = lines.indexOf("grounded conductor lateral: 5 x 1/0 AWG copper");
+    expect(lines[at + 1]).toBe(
+      "  from: vault; to: CT cabinet; length: 60 ft; name in this edition: grounded conductor; basis: sized by the conductors of lateral; 250.24(C)(2), the row of the supply by Table 250.102(C)(1): 105,600 cmil; evidence: the same in the editions before and after",
+    );
+    expect(lines).toContain(
+      "supply-side bonding jumper T2 to LP3: not required: a nonflexible metal raceway serves in its place",
+    );
+  });
+
+  it("says each caution once, with all its places, and has the notes and the fingerprint", () => {
+    const cautions = lines.filter((line) => line.startsWith("- Listed equipment comes"));
+    expect(cautions).toHaveLength(1);
+    expect(lines).toContain(`Fingerprint: ${schedule.fingerprint}`);
+    expect(text).toContain("This checks arithmetic, not an installation.");
+  });
+
+  it("shows areas, open readings and what is not sized", () => {
+    const supply = { sets: [{ count: 40, size: "2000 kcmil", material: "copper" }] } as const;
+    const large = scheduleOf({
+      format: 1,
+      title: "Large",
+      code: { year: "2014" },
+      materials: {
+        bondingJumpers: "copper",
+        groundedConductors: "copper",
+        electrodeConductors: "copper",
+        equipmentGrounding: "copper",
+      },
+      services: [
+        {
+          id: "S1",
+          grounding: "solidly-grounded",
+          connection: "three-phase-wye",
+          utility: { id: "U1", outdoorTransformer: false },
+          runs: [
+            { id: "R1", from: "U1", to: "D1", supply },
+            {
+              id: "R2",
+              from: "U1",
+              to: "D2",
+              supply: { sets: [{ count: 1, size: "12 AWG", material: "copper" }] },
+            },
+          ],
+          disconnects: ["D1", "D2"].map((id) => ({ id, designation: "service-disconnect", amperes: 20 })),
+          housing: "separate-enclosures",
+        },
+      ],
+    });
+    const written = writeSchedule(large);
+    expect(written).toContain("main bonding jumper D1: 1 x copper of at least 10,000,000 cmil");
+    expect(written).toContain(
+      '- main bonding jumper D2: the limit at the largest ungrounded conductor or set in the 2014 edition: read as "not there yet"; "as in 2017" would require 6,530 cmil.',
+    );
+    expect(written).toContain("- grounding electrode conductor of S1: see 250.24(A)(1)");
+  });
+});
+
+describe("a written check", () => {
+  const lines = writeCheck(checkOf(demo("print-works"))).split("\n");
+
+  it("says of every conductor what is wrong with it", () => {
+    const under = (verdict: string) => lines[lines.indexOf(verdict) + 1];
+    expect(under("SHORT: main bonding jumper PV")).toBe(
+      "  installed: 1 x 6 AWG copper; required: 41,740 cmil; reserve: -15,500 cmil; section: 250.28(D)(1)",
+    );
+    expect(under("MISSING: other piping bonding jumper compressed air")).toBe(
+      "  required: 10,380 cmil; section: 250.104(B)",
+    );
+    expect(under("NOT IN THE SCHEDULE: system bonding jumper T2 case")).toBe(
+      "  installed: 1 x 1/0 AWG copper; section: 250.30(A)(1)",
+    );
+  });
+
+  it("counts the verdicts, the faults first", () => {
+    expect(lines).toContainEqual(
+      expect.stringMatching(/^In all: short 4, too few 2, missing 2, wrong place 1, not in the schedule 1, /),
+    );
+  });
+});
