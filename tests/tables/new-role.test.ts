@@ -55,6 +55,9 @@ describe("the stubs of a new role", () => {
     };
     const { roofBondingJumper, size } = face;
     expect(roofBondingJumper.id).toBe(role);
+    expect(Object.keys(roofBondingJumper).sort()).toEqual(
+      Object.keys(face.intersystemBondingConductor).sort(),
+    );
     expect(Object.values(face.roles).at(-1)).toBe(roofBondingJumper);
     expect(face.roleIds.at(-1)).toBe(role);
     const input = { code: { year: "2023" } } as const;

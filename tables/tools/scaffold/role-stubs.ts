@@ -51,6 +51,7 @@ size(${camel(role)}, { code: { year: "${editionYears.at(-1)}" } }).outcome; // =
 
 function valueStub(role: string): string {
   return `import { ${camel(role)}Facts } from "../../edition/tables/roles.generated.js";
+import { standardSchema } from "../../input/standard-schema.js";
 import type { SizedResult } from "../../rules/result.js";
 import type { RoleByOther } from "../definition.js";
 import { type ${inputOf(role)}, readInput } from "./input.js";
@@ -69,6 +70,7 @@ export const ${camel(role)}: RoleByOther<"${role}", ${inputOf(role)}, SizedResul
   facts: ${camel(role)}Facts,
   // To be answered: what decides its size. By a supply or a rating it also names its policies.
   by: "named-size",
+  "~standard": /* @__PURE__ */ standardSchema(readInput),
   read: readInput,
   decide,
   plainest: ({ code }) => ({ code }),
