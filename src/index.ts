@@ -128,6 +128,7 @@ export type {
   DesignationNote,
   DesignationStatus,
 } from "./systems/designation.js";
+export type { Grounding } from "./systems/shape.generated.js";
 export { bondingAtDesignation } from "./systems/supply-side-designation.js";
 export {
   type AlternateSource,
@@ -137,5 +138,5 @@ export {
   type SourceInput,
   type TransformerSource,
 } from "./systems/system-classification.js";
-export type { Follows, FollowsNote, Grounding, RoleFollows } from "./systems/system-roles.js";
+export type { Follows, FollowsNote, RoleFollows } from "./systems/system-roles.js";
 export { formatArea, fromSquareInches, toSquareInches, toSquareMillimeters } from "./units/area.js";

@@ -1,4 +1,4 @@
-import type { SystemKind } from "../rules/system-kind.js";
+import type { SystemKind } from "../rules/shape.generated.js";
 import type { Installation } from "./document.js";
 import type { VariantChange } from "./installation-comparison.js";
 import { racewayJumpersDrawn } from "./schedule-runs.js";

@@ -9,9 +9,9 @@ import { isAlwaysWire } from "../rules/amendment-effects.js";
 import { hasSmallParallelSets } from "../rules/by-supply-cautions.js";
 import { notRequired } from "../rules/finish.js";
 import type { SizingResult } from "../rules/result.js";
-import type { NeutralLoad } from "../rules/shape.generated.js";
-import type { SystemKind } from "../rules/system-kind.js";
+import type { NeutralLoad, SystemKind } from "../rules/shape.generated.js";
 import type { Supply } from "../supply/index.js";
+import type { Grounding } from "../systems/shape.generated.js";
 import type { Alternative } from "./conductor-identity.js";
 import type { InstallationInCode, PlacedCaution, ScheduledConductor } from "./schedule.js";
 import { scheduled } from "./scheduled.js";
@@ -21,7 +21,7 @@ import { wantedJumper } from "./wanted-jumper.js";
 /** What the runs of a system have in common. */
 export interface RunsOfSystem extends InstallationInCode {
   readonly kind: SystemKind;
-  readonly grounding: "solidly-grounded" | "grounded-phase" | "impedance" | "ungrounded";
+  readonly grounding: Grounding;
 }
 
 /** Where the system bonding jumper of a derived system is, for the grounded conductor of its runs. */

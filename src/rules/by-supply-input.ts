@@ -3,12 +3,7 @@ import type { Code } from "../edition/index.js";
 import { readShape } from "../input/read-shape.js";
 import type { Reader } from "../input/reader.js";
 import type { Supply } from "../supply/index.js";
-import {
-  type WantedConductor,
-  type WantedWire,
-  wantedConductorShape,
-  wantedWireShape,
-} from "./shape.generated.js";
+import { type WantedConductor, type WantedWire, wantedWireShape } from "./shape.generated.js";
 
 export type { WantedConductor, WantedWire };
 
@@ -18,11 +13,6 @@ export interface BySupplyInput {
   readonly supply: Supply;
   readonly conductor: WantedConductor;
   readonly temperature?: TemperatureColumn;
-}
-
-/** Validates the conductor to be sized, where it may be a bus. */
-export function readWantedConductor(at: Reader): WantedConductor | undefined {
-  return readShape<WantedConductor>(at, wantedConductorShape);
 }
 
 /** Validates the conductor to be sized, where it is a wire. */

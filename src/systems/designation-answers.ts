@@ -18,7 +18,7 @@ import {
 } from "../edition/tables/sections.generated.js";
 import type { DesignationAnswer, DesignationBonding, DesignationStatus } from "./designation.js";
 import { isSourceLikeService, serviceWithoutMainJumper } from "./main-jumper.js";
-import type { Grounding } from "./system-roles.js";
+import type { Grounding } from "./shape.generated.js";
 
 /** Where a disconnect lies: it is the service disconnect, lies ahead of it, or belongs to another source there. */
 export type Place = "service" | "ahead" | "source";

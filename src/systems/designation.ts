@@ -1,33 +1,10 @@
-import { type Citation, type Code, type Evidence, type Readings, readCode } from "../edition/index.js";
+import type { Citation, Code, Evidence, Readings } from "../edition/index.js";
 import type { Marks } from "../input/given-result.js";
-import { member, type Reader, readObject, readOneOf } from "../input/reader.js";
-import { type Grounding, readGrounding } from "./system-roles.js";
+import { readShape } from "../input/read-shape.js";
+import type { Reader } from "../input/reader.js";
+import { type Designation, type DesignationInput, designationInputShape } from "./shape.generated.js";
 
-/** What a disconnect ahead of the service equipment may be marked as. */
-const designations = [
-  "service-disconnect",
-  "emergency-disconnect-as-service-disconnect",
-  "emergency-disconnect-not-service-equipment",
-  "meter-disconnect",
-  "supply-side-source",
-] as const;
-
-/**
- * What a disconnect on the supply side, or the service disconnect itself, is marked as: an outdoor emergency disconnect of a
- * dwelling either is the service disconnect or lies ahead of it; `supply-side-source` is the disconnect of a source, solar
- * power for example, that is connected ahead of the service disconnect in an enclosure of its own.
- */
-export type Designation = (typeof designations)[number];
-
-/** A designated disconnect of a service. */
-export interface DesignationInput {
-  /** The code that it is held under: an edition, its amendments and readings. */
-  readonly code: Code;
-  /** How the disconnect is marked. */
-  readonly designation: Designation;
-  /** How the utility's system is grounded. */
-  readonly grounding: Grounding;
-}
+export type { Designation, DesignationInput };
 
 /**
  * Whether something must be there, may be there, or need not; `disputed` where the edition has no rule and practice differs.
@@ -100,11 +77,7 @@ export interface DesignationBonding {
 
 /** Checks a designated disconnect in an input. */
 export function readDesignation(at: Reader): DesignationInput | undefined {
-  if (!readObject(at, ["code", "designation", "grounding"])) return undefined;
-  const code = readCode(member(at, "code"));
-  const designation = readOneOf(member(at, "designation"), designations);
-  const grounding = readGrounding(member(at, "grounding"));
-  return code && designation && grounding && { code, designation, grounding };
+  return readShape<DesignationInput>(at, designationInputShape);
 }
 
 /** By what the bonding of a designated disconnect is known. */

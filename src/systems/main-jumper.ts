@@ -1,7 +1,7 @@
 import type { Citation, Code } from "../edition/index.js";
 import { supplySideSourceIsServiceLike } from "../edition/tables/placements.generated.js";
 import { mainJumperImpedance, serviceUngroundedElectrode } from "../edition/tables/sections.generated.js";
-import type { Grounding } from "./system-roles.js";
+import type { Grounding } from "./shape.generated.js";
 
 /** Why a service has no main bonding jumper whatever its disconnects are marked as; `null` if it has one. */
 export function serviceWithoutMainJumper(

@@ -1,6 +1,7 @@
 import { type Citation, type Code, type Evidence, readCode, weakestEvidence } from "../edition/index.js";
 import { notSeparatelyDerived, separatelyDerivedDefinition } from "../edition/tables/sections.generated.js";
 import type { Marks } from "../input/given-result.js";
+import { readShape } from "../input/read-shape.js";
 import {
   member,
   optional,
@@ -11,7 +12,8 @@ import {
   readOneOf,
   refuse,
 } from "../input/reader.js";
-import { type Follows, type Grounding, readGrounding, rolesThatFollow } from "./system-roles.js";
+import { type Grounding, groundingShape } from "./shape.generated.js";
+import { type Follows, rolesThatFollow } from "./system-roles.js";
 
 /** A transformer with windings of its own, or an autotransformer, whose windings are in common. */
 export interface TransformerSource {
@@ -148,7 +150,7 @@ function carriesGroundedConductor(grounding: Grounding): boolean {
 }
 
 function readSource(at: Reader): SourceInput | undefined {
-  const grounding = readGrounding(member(at, "grounding"));
+  const grounding = readShape<Grounding>(member(at, "grounding"), groundingShape);
   const source = readSourceKind(member(at, "source"));
   const carries = grounding === undefined || carriesGroundedConductor(grounding);
   const known = [

@@ -26,15 +26,7 @@ import {
   ungroundedDerivedElectrode,
   ungroundedDerivedSupplySide,
 } from "../edition/tables/sections.generated.js";
-import { type Reader, readOneOf } from "../input/reader.js";
-
-/** How a system is grounded; `grounded-phase` is the corner of a delta. */
-export type Grounding = "solidly-grounded" | "grounded-phase" | "impedance" | "ungrounded";
-
-/** Checks how a system is grounded. */
-export function readGrounding(at: Reader): Grounding | undefined {
-  return readOneOf(at, ["solidly-grounded", "grounded-phase", "impedance", "ungrounded"]);
-}
+import type { Grounding } from "./shape.generated.js";
 
 /** Stable code of what there is to say about a role of a source; its words are rendered from it. */
 export type FollowsNote =

@@ -2,10 +2,16 @@ import { checkRole } from "../../asking/check-role.js";
 import { member, readAll, refuse } from "../../input/reader.js";
 import type { ArrangementComparison } from "./arrangement.js";
 import { arrangeElectrodeConductors } from "./electrode-conductors.js";
-import { type ElectrodeConductorsInput, readElectrodeConductors } from "./electrode-conductors-input.js";
-import { arrangeMainJumpers, type MainJumpersInput, readMainJumpers } from "./main-jumpers.js";
-import { arrangeRacewayJumpers, type RacewayJumpersInput, readRacewayJumpers } from "./raceway-jumpers.js";
-import { arrangeSystemJumpers, readSystemJumpers, type SystemJumpersInput } from "./system-jumpers.js";
+import { readElectrodeConductors, readMainJumpers, readRacewayJumpers, readSystemJumpers } from "./input.js";
+import { arrangeMainJumpers } from "./main-jumpers.js";
+import { arrangeRacewayJumpers } from "./raceway-jumpers.js";
+import type {
+  ElectrodeConductorsInput,
+  MainJumpersInput,
+  RacewayJumpersInput,
+  SystemJumpersInput,
+} from "./shape.generated.js";
+import { arrangeSystemJumpers } from "./system-jumpers.js";
 
 /** The question of each role that has arrangements, by its id. */
 interface Questions {

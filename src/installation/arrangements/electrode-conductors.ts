@@ -21,13 +21,13 @@ import {
   type ConnectionNote,
   compareArrangements,
 } from "./arrangement.js";
+import { bareInstallation, freeName, joinedSupply, serviceOf } from "./model.js";
 import type {
   DerivedElectrodesInput,
   ElectrodeConductorsInput,
   EnclosureElectrodesInput,
-} from "./electrode-conductors-input.js";
-import type { SuppliedPlace } from "./enclosure.js";
-import { bareInstallation, freeName, joinedSupply, serviceOf } from "./model.js";
+  SuppliedPlace,
+} from "./shape.generated.js";
 
 /**
  * The ways to connect several places to the electrodes. For several enclosures of a service, or of a building on a feeder, there are three

@@ -10,7 +10,6 @@ import {
   serviceLoadSide,
   supplySideConnections,
 } from "../../edition/tables/sections.generated.js";
-import { member, optional, type Reader, readObject } from "../../input/reader.js";
 import { parallelCautions } from "../schedule-runs.js";
 import type { ServiceInCode } from "../service.js";
 import { serviceCautions } from "../service-cautions.js";
@@ -23,23 +22,8 @@ import {
   type Connection,
   compareArrangements,
 } from "./arrangement.js";
-import {
-  type CommonInput,
-  commonKeys,
-  readCommon,
-  readSuppliedPlace,
-  refuseDuplicates,
-  type SuppliedPlace,
-  wantedIn,
-  withKeys,
-} from "./enclosure.js";
-import { bareInstallation, serviceOf } from "./model.js";
-
-/** A service with one enclosure or several. */
-export interface MainJumpersInput extends CommonInput {
-  /** A wireway, gutter or box ahead of the enclosures, with all the conductors that supply it. */
-  readonly wireway?: SuppliedPlace;
-}
+import { bareInstallation, serviceOf, wantedIn } from "./model.js";
+import type { MainJumpersInput } from "./shape.generated.js";
 
 /**
  * The arrangements of the main bonding jumpers of a service: one in the enclosure of each disconnect, by the conductors to it (250.28(D)(2));
@@ -134,15 +118,4 @@ function furtherConnections({ code }: ServiceInCode): readonly Connection[] {
       citation: serviceLoadSide[code.year],
     },
   ];
-}
-
-/** Checks the question about main bonding jumpers. */
-export function readMainJumpers(at: Reader): MainJumpersInput | undefined {
-  if (!readObject(at, [...commonKeys, "wireway"])) return undefined;
-  const common = readCommon(at);
-  const wireway = optional(member(at, "wireway"), readSuppliedPlace);
-  if (common === undefined) return undefined;
-  const ahead = wireway === undefined ? [] : [{ id: wireway.id, keys: ["wireway"] }];
-  refuseDuplicates(at, [...withKeys("enclosures", common.enclosures), ...ahead]);
-  return { ...common, ...(wireway && { wireway }) };
 }

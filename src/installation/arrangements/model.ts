@@ -4,7 +4,7 @@ import type { Installation } from "../document.js";
 import type { InstallationInCode, WantedJumper } from "../schedule.js";
 import type { DrawnService, ServiceInCode } from "../service.js";
 import { joined } from "../supplies.js";
-import type { SuppliedPlace } from "./enclosure.js";
+import type { MainJumpersInput, SuppliedPlace } from "./shape.generated.js";
 
 /** An installation of one material without parts, to ask the questions of the schedule about a part that is not drawn in a document. */
 export function bareInstallation(code: Code, material: Material, wanted?: WantedJumper): InstallationInCode {
@@ -20,6 +20,14 @@ export function bareInstallation(code: Code, material: Material, wanted?: Wanted
     },
   };
   return { installation, code, ...(wanted && { wanted }) };
+}
+
+/** The conductor that the bonding jumpers of a question are sized as. */
+export function wantedIn({
+  conductor,
+  temperature,
+}: Pick<MainJumpersInput, "conductor" | "temperature">): WantedJumper {
+  return { conductor, ...(temperature && { temperature }) };
 }
 
 /** Enclosures of a service, perhaps with a box ahead of them. */

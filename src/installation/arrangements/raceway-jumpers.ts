@@ -1,12 +1,5 @@
-import type { TemperatureColumn } from "../../ampacity/index.js";
-import { type Code, readCode } from "../../edition/index.js";
 import { derivedSupplySideJumper, serviceBoxes } from "../../edition/tables/sections.generated.js";
-import { member, optional, type Reader, readList, readObject } from "../../input/reader.js";
-import { readWantedConductor, type WantedConductor } from "../../rules/by-supply-input.js";
-import { readSystemKind, type SystemKind } from "../../rules/system-kind.js";
-import { readColumn } from "../../supply/for-load.js";
 import type { Supply } from "../../supply/index.js";
-import { areOneSupply } from "../../supply/read.js";
 import type { ScheduledConductor } from "../schedule.js";
 import { parallelCautions, racewayCautions, racewayJumper } from "../schedule-runs.js";
 import { scheduled } from "../scheduled.js";
@@ -17,22 +10,8 @@ import {
   type Connection,
   compareArrangements,
 } from "./arrangement.js";
-import { readSuppliedPlace, refuseDuplicates, type SuppliedPlace, wantedIn, withKeys } from "./enclosure.js";
-import { bareInstallation, joinedSupply } from "./model.js";
-
-/** Metal raceways that end together, each with the ungrounded conductors in it. */
-export interface RacewayJumpersInput {
-  /** The code that it is held under: an edition, its amendments and readings. */
-  readonly code: Code;
-  /** A service by default. */
-  readonly system?: SystemKind;
-  /** The raceways, each with the ungrounded conductors in it. */
-  readonly raceways: readonly SuppliedPlace[];
-  /** The conductor. */
-  readonly conductor: WantedConductor;
-  /** Temperature column, in degrees Celsius. */
-  readonly temperature?: TemperatureColumn;
-}
+import { bareInstallation, joinedSupply, wantedIn } from "./model.js";
+import type { RacewayJumpersInput } from "./shape.generated.js";
 
 /**
  * The two ways to bond several metal raceways on the supply side: a supply-side bonding jumper in each, by the ungrounded conductors in that
@@ -96,19 +75,4 @@ function arranged(
       ...parallelCautions(runs, { code }),
     ],
   });
-}
-
-/** Checks the question about the jumpers of raceways. */
-export function readRacewayJumpers(at: Reader): RacewayJumpersInput | undefined {
-  if (!readObject(at, ["code", "system", "raceways", "conductor", "temperature"])) return undefined;
-  const code = readCode(member(at, "code"));
-  const system = optional(member(at, "system"), readSystemKind);
-  const raceways = readList(member(at, "raceways"), readSuppliedPlace);
-  const conductor = readWantedConductor(member(at, "conductor"));
-  const temperature = optional(member(at, "temperature"), readColumn);
-  if (raceways === undefined || code === undefined || conductor === undefined) return undefined;
-  refuseDuplicates(at, withKeys("raceways", raceways));
-  const sets = raceways.flatMap(({ supply }) => supply.sets);
-  if (!areOneSupply(member(at, "raceways"), sets)) return undefined;
-  return { code, raceways, conductor, ...(system && { system }), ...(temperature && { temperature }) };
 }

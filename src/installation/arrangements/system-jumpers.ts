@@ -9,7 +9,6 @@ import {
   systemJumperPlace,
   systemJumperSeveralEnclosures,
 } from "../../edition/tables/sections.generated.js";
-import { member, type Reader, readFlag, readName, readObject } from "../../input/reader.js";
 import { derivedCautions } from "../derived-cautions.js";
 import { type DerivedInCode, type DrawnDerivedSystem, isBoundToSource } from "../derived-system.js";
 import { derivedViolations } from "../derived-violations.js";
@@ -24,29 +23,8 @@ import {
   type Connection,
   compareArrangements,
 } from "./arrangement.js";
-import {
-  type CommonInput,
-  commonKeys,
-  readCommon,
-  refuseDuplicates,
-  wantedIn,
-  withKeys,
-} from "./enclosure.js";
-import { bareInstallation, freeName } from "./model.js";
-
-/** The source of a separately derived system. */
-interface DerivedSource {
-  /** Name on the drawing. */
-  readonly id: string;
-  /** Whether the source stands outside the building that it supplies. */
-  readonly outdoors: boolean;
-}
-
-/** A separately derived system that feeds one enclosure or several. */
-export interface SystemJumpersInput extends CommonInput {
-  /** The source. */
-  readonly source: DerivedSource;
-}
+import { bareInstallation, freeName, wantedIn } from "./model.js";
+import type { SystemJumpersInput } from "./shape.generated.js";
 
 /**
  * The arrangements of the system bonding jumpers of a separately derived system: one in the enclosure of each first disconnect, by the
@@ -238,21 +216,4 @@ function overruledCautions({ code, system }: DerivedInCode): readonly PlacedCaut
 
 function idsOf({ system }: DerivedInCode): readonly string[] {
   return system.disconnects.map(({ id }) => id);
-}
-
-/** Checks the question about system bonding jumpers. */
-export function readSystemJumpers(at: Reader): SystemJumpersInput | undefined {
-  if (!readObject(at, [...commonKeys, "source"])) return undefined;
-  const common = readCommon(at);
-  const source = readSource(member(at, "source"));
-  if (common === undefined || source === undefined) return undefined;
-  refuseDuplicates(at, [{ id: source.id, keys: ["source"] }, ...withKeys("enclosures", common.enclosures)]);
-  return { ...common, source };
-}
-
-function readSource(at: Reader): DerivedSource | undefined {
-  if (!readObject(at, ["id", "outdoors"])) return undefined;
-  const id = readName(member(at, "id"), "the source, as on the drawing");
-  const outdoors = readFlag(member(at, "outdoors"), "whether the source stands outdoors");
-  return id === undefined || outdoors === undefined ? undefined : { id, outdoors };
 }

@@ -4,6 +4,8 @@ import { readMaterial, readSize } from "../../conductor/read.js";
 import type { Shape } from "../../input/shapes.js";
 import type { ChosenConductors } from "../../supply/shape.generated.js";
 import { supplySetShape } from "../../supply/shape.generated.js";
+import type { Grounding } from "../../systems/shape.generated.js";
+import { groundingShape } from "../../systems/shape.generated.js";
 import { readId } from "../read-id.js";
 
 /** A box ahead of the disconnects of a service. */
@@ -184,7 +186,7 @@ export interface DerivedSystem {
     readonly controlTransformer?: boolean;
   };
   /** How the system is grounded; `grounded-phase` is a corner-grounded delta. */
-  readonly grounding: "solidly-grounded" | "grounded-phase" | "impedance" | "ungrounded";
+  readonly grounding: Grounding;
   /** How the windings are connected. */
   readonly connection: "three-phase-wye" | "single-phase-three-wire" | "three-phase-delta" | "high-leg-delta";
   /** Present if and only if the system is grounded through an impedance. */
@@ -228,7 +230,7 @@ export const derivedSystemShape: Shape = {
       },
       optional: ["controlTransformer"],
     },
-    grounding: { is: "words", of: ["solidly-grounded", "grounded-phase", "impedance", "ungrounded"] },
+    grounding: groundingShape,
     connection: {
       is: "words",
       of: ["three-phase-wye", "single-phase-three-wire", "three-phase-delta", "high-leg-delta"],
@@ -371,7 +373,7 @@ export interface Service {
   /** Name on the drawing. Every id is unique in the document. */
   readonly id: string;
   /** How the system is grounded; `grounded-phase` is a corner-grounded delta. */
-  readonly grounding: "solidly-grounded" | "grounded-phase" | "impedance" | "ungrounded";
+  readonly grounding: Grounding;
   /** How the windings are connected. */
   readonly connection: "three-phase-wye" | "single-phase-three-wire" | "three-phase-delta" | "high-leg-delta";
   /** Present if and only if the system is grounded through an impedance. */
@@ -409,7 +411,7 @@ export const serviceShape: Shape = {
   is: "object",
   members: {
     id: { is: "checked", read: readId },
-    grounding: { is: "words", of: ["solidly-grounded", "grounded-phase", "impedance", "ungrounded"] },
+    grounding: groundingShape,
     connection: {
       is: "words",
       of: ["three-phase-wye", "single-phase-three-wire", "three-phase-delta", "high-leg-delta"],

@@ -3,6 +3,7 @@ import { conductorSize, material } from "../../conductor/shape.js";
 import { anyOf, count, listOf, says } from "../../input/define.js";
 import { amperes } from "../../rules/shape.js";
 import { chosenConductors } from "../../supply/shape.js";
+import { grounding } from "../../systems/shape.js";
 import { feet, id, reference, yes } from "../define.js";
 
 const bondedBy = v.pipe(
@@ -76,11 +77,6 @@ export const run = v.pipe(
 );
 
 const runs = v.pipe(listOf(run, 200), says("The runs of conductors from the source to the disconnects."));
-
-const grounding = v.pipe(
-  v.picklist(["solidly-grounded", "grounded-phase", "impedance", "ungrounded"]),
-  says("How the system is grounded; `grounded-phase` is a corner-grounded delta."),
-);
 
 const connection = v.pipe(
   v.picklist(["three-phase-wye", "single-phase-three-wire", "three-phase-delta", "high-leg-delta"]),

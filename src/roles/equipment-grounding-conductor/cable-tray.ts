@@ -1,28 +1,15 @@
-import {
-  type Citation,
-  type Code,
-  type EditionYear,
-  readCode,
-  type TrayArea,
-  type TrayMetal,
-} from "../../edition/index.js";
+import type { Citation, Code, EditionYear, TrayArea, TrayMetal } from "../../edition/index.js";
 import { trayAsEquipmentGrounding } from "../../edition/tables/sections.generated.js";
 import { trayAsConductor } from "../../edition/tables/tray-as-conductor.generated.js";
-import { member, type Reader, readObject, readOneOf, readPositive } from "../../input/reader.js";
+import { readShape } from "../../input/read-shape.js";
+import type { Reader } from "../../input/reader.js";
 import { amendmentCautions } from "../../rules/amendment-cautions.js";
 import { isAlwaysWire } from "../../rules/amendment-effects.js";
 import type { Sought } from "../../rules/amendments-that-matter.js";
 import type { Caution } from "../../rules/caution.js";
+import { type CableTrayInput, cableTrayInputShape } from "./shape.generated.js";
 
-/** A metal cable tray that is to serve as equipment grounding conductor. */
-export interface CableTrayInput {
-  /** The code that it is held under: an edition, its amendments and readings. */
-  readonly code: Code;
-  /** Largest fuse or breaker, or relay setting for ground-fault protection, of any circuit in the tray. */
-  readonly amperes: number;
-  /** Metal of the tray. */
-  readonly metal: TrayMetal;
-}
+export type { CableTrayInput };
 
 /** Whether the tray may serve, and with how much metal. Plain JSON. */
 export interface CableTrayResult {
@@ -60,8 +47,6 @@ export interface CableTrayNotPermitted {
   /** Amperes up to which this metal is permitted; 0 where an amendment always requires a wire. */
   readonly largestAmperes: number;
 }
-
-const metals: readonly TrayMetal[] = ["steel", "aluminum"];
 
 /**
  * The cross section of metal that a steel or aluminum cable tray must have to serve as equipment grounding conductor
@@ -124,10 +109,5 @@ function trayUnder(code: Code, metal: TrayMetal): Sought {
 }
 
 function readInput(at: Reader): CableTrayInput | undefined {
-  if (!readObject(at, ["code", "amperes", "metal"])) return undefined;
-  const code = readCode(member(at, "code"));
-  const amperes = readPositive(member(at, "amperes"), "amperes");
-  const metal = readOneOf(member(at, "metal"), metals);
-  if (code === undefined || amperes === undefined || metal === undefined) return undefined;
-  return { code, amperes, metal };
+  return readShape<CableTrayInput>(at, cableTrayInputShape);
 }

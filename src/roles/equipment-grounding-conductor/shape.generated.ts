@@ -7,6 +7,25 @@ import { readCircuit } from "../../rules/protected-circuit.js";
 import type { ProtectedCircuit, WantedWire } from "../../rules/shape.generated.js";
 import { wantedWireShape } from "../../rules/shape.generated.js";
 
+/** A metal cable tray that is to serve as equipment grounding conductor. */
+export interface CableTrayInput {
+  /** The code that a result is to follow: an edition of NFPA 70 and, where the text is open, the readings that were chosen. Plain JSON. There is no default edition; a jurisdiction enforces the one that it adopted. */
+  readonly code: Code;
+  /** Largest fuse or breaker, or relay setting for ground-fault protection, of any circuit in the tray. */
+  readonly amperes: number;
+  /** Metal of the tray. */
+  readonly metal: "steel" | "aluminum";
+}
+
+export const cableTrayInputShape: Shape = {
+  is: "object",
+  members: {
+    code: { is: "checked", read: readCode },
+    amperes: { is: "number", unit: "amperes" },
+    metal: { is: "words", of: ["steel", "aluminum"] },
+  },
+};
+
 /** How an equipment grounding conductor runs. */
 export type GroundingRun =
   | {

@@ -1,7 +1,7 @@
 import * as v from "valibot";
 import { code } from "../../edition/shape.js";
 import { listOf, says } from "../../input/define.js";
-import { protectedCircuit, wantedWire } from "../../rules/shape.js";
+import { amperes, protectedCircuit, wantedWire } from "../../rules/shape.js";
 
 export const groundingRun = v.pipe(
   v.variant("kind", [
@@ -33,4 +33,15 @@ export const equipmentGroundingConductorInput = v.pipe(
     run: v.optional(v.pipe(groundingRun, says("How it runs; in one raceway or cable by default."))),
   }),
   says("An equipment grounding conductor to be sized."),
+);
+
+export const cableTrayInput = v.pipe(
+  v.strictObject({
+    code,
+    amperes: amperes(
+      "Largest fuse or breaker, or relay setting for ground-fault protection, of any circuit in the tray.",
+    ),
+    metal: v.pipe(v.picklist(["steel", "aluminum"]), says("Metal of the tray.")),
+  }),
+  says("A metal cable tray that is to serve as equipment grounding conductor."),
 );

@@ -23,7 +23,7 @@ import { finish, notRequired } from "../../rules/finish.js";
 import { loadStep, terminationColumn } from "../../rules/load.js";
 import { equipmentGroundingArea } from "../../rules/rating-table.js";
 import type { NotRequiredResult, SizedResult } from "../../rules/result.js";
-import type { SystemKind } from "../../rules/system-kind.js";
+import type { SystemKind } from "../../rules/shape.generated.js";
 import type { LoadStep, RatingRowStep } from "../../sizing/index.js";
 import { floorStep } from "../../sizing/limits.js";
 import { groundedPhase } from "./grounded-phase.js";

@@ -18,7 +18,7 @@ import { decideBySupply } from "../../rules/by-supply.js";
 import type { Caution } from "../../rules/caution.js";
 import { finish, notRequired } from "../../rules/finish.js";
 import type { NotRequiredReason, NotRequiredResult, SizedResult } from "../../rules/result.js";
-import type { SystemKind } from "../../rules/system-kind.js";
+import type { SystemKind } from "../../rules/shape.generated.js";
 import type { RoleBySupply } from "../definition.js";
 import { readInput, type SupplySideBondingJumperInput } from "./input.js";
 

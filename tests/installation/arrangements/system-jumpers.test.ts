@@ -241,8 +241,8 @@ describe("bad input", () => {
     }
     expect(issues).toEqual([
       ["unknown-value", "code.year"],
-      ["empty-list", "enclosures[0].supply.sets"],
       ["missing", "source.outdoors"],
+      ["empty-list", "enclosures[0].supply.sets"],
     ]);
   });
 
