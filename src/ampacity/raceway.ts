@@ -5,11 +5,19 @@ import {
   type StandardSize,
   standardSizes,
 } from "../conductor/index.js";
-import { readMaterial, readSize } from "../conductor/read.js";
-import { type Citation, type EditionYear, editionYears } from "../edition/index.js";
+import type { Citation, EditionYear } from "../edition/index.js";
 import { racewayAmpacity } from "../edition/tables/raceway-ampacity.generated.js";
-import { member, type Reader, readAll, readObject, readOneOf, readPositive } from "../input/reader.js";
-import { readColumn, type TemperatureColumn } from "./read.js";
+import { readShape } from "../input/read-shape.js";
+import { readAll } from "../input/reader.js";
+import type { TemperatureColumn } from "./read.js";
+import {
+  type AmpacityQuestion,
+  ampacityQuestionShape,
+  type ConductorQuestion,
+  conductorQuestionShape,
+} from "./shape.generated.js";
+
+export type { AmpacityQuestion, ConductorQuestion };
 
 const columns = [60, 75, 90] as const;
 
@@ -19,28 +27,6 @@ export interface Ampacity {
   readonly amperes: number | null;
   /** Table and evidence of the value. */
   readonly citation: Citation;
-}
-
-/** A column of the ampacity table of an edition. */
-interface AmpacityColumn {
-  /** Edition of NFPA 70, by its year. */
-  readonly edition: EditionYear;
-  /** Material of the conductor. */
-  readonly material: Material;
-  /** Temperature column, in degrees Celsius. */
-  readonly temperature: TemperatureColumn;
-}
-
-/** A conductor whose ampacity is to be found. */
-export interface AmpacityQuestion extends AmpacityColumn {
-  /** Trade size of the conductor. */
-  readonly size: ConductorSize;
-}
-
-/** A current for which a conductor is to be found. */
-export interface ConductorQuestion extends AmpacityColumn {
-  /** Amperes to carry. */
-  readonly amperes: number;
 }
 
 /**
@@ -60,11 +46,9 @@ export interface ConductorQuestion extends AmpacityColumn {
  * ```
  */
 export function ampacityOf(question: AmpacityQuestion): Ampacity {
-  const { edition, size, material, temperature } = readAll(question, (at) => {
-    if (!readObject(at, ["edition", "size", "material", "temperature"])) return undefined;
-    const known = readSize(member(at, "size")) !== undefined;
-    return isColumn(at) && known ? question : undefined;
-  });
+  const { edition, size, material, temperature } = readAll(question, (at) =>
+    readShape<AmpacityQuestion>(at, ampacityQuestionShape),
+  );
   return ampacityIn(edition, size, material, temperature);
 }
 
@@ -99,11 +83,9 @@ export function ampacityIn(
  * ```
  */
 export function smallestConductorFor(question: ConductorQuestion): StandardSize | null {
-  const { edition, amperes, material, temperature } = readAll(question, (at) => {
-    if (!readObject(at, ["edition", "amperes", "material", "temperature"])) return undefined;
-    const known = readPositive(member(at, "amperes"), "amperes") !== undefined;
-    return isColumn(at) && known ? question : undefined;
-  });
+  const { edition, amperes, material, temperature } = readAll(question, (at) =>
+    readShape<ConductorQuestion>(at, conductorQuestionShape),
+  );
   return smallestConductorIn(edition, amperes, material, temperature);
 }
 
@@ -120,14 +102,4 @@ export function smallestConductorIn(
       return ampacity !== null && ampacity >= amperes;
     }) ?? null
   );
-}
-
-/** Checks what names a column of the table of an edition. */
-function isColumn(at: Reader): boolean {
-  const read = [
-    readOneOf(member(at, "edition"), editionYears),
-    readMaterial(member(at, "material")),
-    readColumn(member(at, "temperature")),
-  ];
-  return read.every((one) => one !== undefined);
 }

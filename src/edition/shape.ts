@@ -5,7 +5,7 @@ import { editionYears } from "./edition-year.js";
 import { electrodeKinds } from "./electrode-kinds.js";
 import { roleIds } from "./tables/roles.generated.js";
 
-const editionYear = v.pipe(
+export const editionYear = v.pipe(
   v.picklist(editionYears),
   says("Edition of NFPA 70 that the jurisdiction enforces."),
   byHand({ type: ["EditionYear", "edition/edition-year"] }),

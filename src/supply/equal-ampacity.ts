@@ -1,5 +1,4 @@
 import { type Ampacity, ampacityIn, smallestConductorIn, type TemperatureColumn } from "../ampacity/index.js";
-import { readColumn } from "../ampacity/read.js";
 import {
   areaOf,
   type ConductorSize,
@@ -9,13 +8,15 @@ import {
   nextSizeUp,
   type StandardSize,
 } from "../conductor/index.js";
-import { readMaterial } from "../conductor/read.js";
-import { type Citation, type EditionYear, editionYears, weakestEvidence } from "../edition/index.js";
-import { member, type Reader, readAll, readObject, readOneOf } from "../input/reader.js";
+import { type Citation, type EditionYear, weakestEvidence } from "../edition/index.js";
+import { readShape } from "../input/read-shape.js";
+import { readAll } from "../input/reader.js";
 import { mulDivUp } from "../units/exact.js";
-import { readSupply } from "./read.js";
+import { type AssumptionQuestion, assumptionQuestionShape } from "./questions/shape.generated.js";
 import type { Conductor, Supply } from "./shape.generated.js";
 import { conductorsOf } from "./sums.js";
+
+export type { AssumptionQuestion };
 
 /** A conductor that stands in for an installed one of another material. */
 export interface AssumedConductor {
@@ -29,18 +30,6 @@ export interface AssumedConductor {
   readonly area: number;
   /** Where the edition says so. */
   readonly citation: Citation;
-}
-
-/** Installed conductors, and the material of those that are to be assumed in their place. */
-export interface AssumptionQuestion {
-  /** Edition of NFPA 70, by its year. */
-  readonly edition: EditionYear;
-  /** The ungrounded conductors. */
-  readonly supply: Supply;
-  /** Material of the conductor. */
-  readonly material: Material;
-  /** Temperature column in which ampacities are compared, in degrees Celsius. */
-  readonly temperature: TemperatureColumn;
 }
 
 /** Conductivity of the aluminum of Chapter 9 Table 8, percent of copper's. */
@@ -67,7 +56,9 @@ const aluminumConductivityPercent = 61;
  * ```
  */
 export function assumedConductors(question: AssumptionQuestion): readonly AssumedConductor[] {
-  const { edition, supply, material, temperature } = readAll(question, readQuestion);
+  const { edition, supply, material, temperature } = readAll(question, (at) =>
+    readShape<AssumptionQuestion>(at, assumptionQuestionShape),
+  );
   return assumedIn(edition, supply, material, temperature);
 }
 
@@ -94,15 +85,6 @@ export function assumedIn(
       citation: { ...ampacity.citation, evidence },
     };
   });
-}
-
-function readQuestion(at: Reader): AssumptionQuestion | undefined {
-  if (!readObject(at, ["edition", "supply", "material", "temperature"])) return undefined;
-  const edition = readOneOf(member(at, "edition"), editionYears);
-  const supply = readSupply(member(at, "supply"));
-  const material = readMaterial(member(at, "material"));
-  const temperature = readColumn(member(at, "temperature"));
-  return edition && supply && material && temperature && { edition, supply, material, temperature };
 }
 
 /** Ampacity of a conductor; one that the table leaves out counts as the next larger that it has. */

@@ -1,36 +1,11 @@
-import { smallestConductorIn, type TemperatureColumn } from "../ampacity/index.js";
-import { readColumn } from "../ampacity/read.js";
-import { areaOf, type Material } from "../conductor/index.js";
-import { type EditionYear, editionYears } from "../edition/index.js";
-import {
-  member,
-  optional,
-  type Reader,
-  readAll,
-  readCount,
-  readObject,
-  readOneOf,
-  readPositive,
-  refuse,
-} from "../input/reader.js";
-import { readMaterial } from "./read.js";
+import { smallestConductorIn } from "../ampacity/index.js";
+import { areaOf } from "../conductor/index.js";
+import { readShape } from "../input/read-shape.js";
+import { member, readAll, refuse } from "../input/reader.js";
+import { type LoadRequirement, loadRequirementShape } from "./questions/shape.generated.js";
 import type { Supply } from "./shape.generated.js";
 
-export { readColumn };
-
-/** A load for which no conductors are chosen yet. */
-export interface LoadRequirement {
-  /** Edition whose ampacity table is used. */
-  readonly edition: EditionYear;
-  /** Amperes that the conductors must carry. */
-  readonly amperes: number;
-  /** Material of the conductor. */
-  readonly material: Material;
-  /** Temperature column; 60 C up to 100 A and 75 C above, as 110.14(C)(1) has it, by default. */
-  readonly temperature?: TemperatureColumn;
-  /** Most parallel sets to consider; 1 by default. */
-  readonly mostSets?: number;
-}
+export type { LoadRequirement };
 
 const smallestParallel = areaOf("1/0 AWG");
 
@@ -56,7 +31,7 @@ const smallestParallel = areaOf("1/0 AWG");
  */
 export function suppliesForLoad(load: LoadRequirement): readonly Supply[] {
   return readAll(load, (at) => {
-    const read = readLoad(at);
+    const read = readShape<LoadRequirement>(at, loadRequirementShape);
     if (read === undefined) return undefined;
     const { edition, amperes, material } = read;
     const column = read.temperature ?? (amperes <= 100 ? 60 : 75);
@@ -75,15 +50,4 @@ export function suppliesForLoad(load: LoadRequirement): readonly Supply[] {
       "allow more sets with mostSets",
     );
   });
-}
-
-function readLoad(at: Reader): LoadRequirement | undefined {
-  if (!readObject(at, ["edition", "amperes", "material", "temperature", "mostSets"])) return undefined;
-  const edition = readOneOf(member(at, "edition"), editionYears);
-  const amperes = readPositive(member(at, "amperes"), "amperes");
-  const material = readMaterial(member(at, "material"));
-  const temperature = optional(member(at, "temperature"), readColumn);
-  const mostSets = optional(member(at, "mostSets"), (one) => readCount(one, "sets"));
-  if (edition === undefined || amperes === undefined || material === undefined) return undefined;
-  return { edition, amperes, material, ...(temperature && { temperature }), ...(mostSets && { mostSets }) };
 }

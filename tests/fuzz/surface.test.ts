@@ -79,7 +79,7 @@ describe("helpers refuse what they cannot answer", () => {
       "an edition and a size",
       ampacityOf,
       [{ edition: 2023, size: "600", material: "lead", temperature: 75 }],
-      ["size: unknown-size", "edition: unknown-value", "material: unknown-value"],
+      ["edition: unknown-value", "material: unknown-value", "size: unknown-size"],
     ],
     [
       "a current of no amperes",

@@ -1,5 +1,5 @@
 // Generated from shape.ts by "npm run generate"; do not edit.
-import type { TemperatureColumn } from "../../ampacity/index.js";
+import type { TemperatureColumn } from "../../ampacity/read.js";
 import { readColumn } from "../../ampacity/read.js";
 import { readCode } from "../../edition/read-code.js";
 import type { Code } from "../../edition/shape.generated.js";

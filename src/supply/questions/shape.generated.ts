@@ -1,0 +1,57 @@
+// Generated from shape.ts by "npm run generate"; do not edit.
+import type { TemperatureColumn } from "../../ampacity/read.js";
+import { readColumn } from "../../ampacity/read.js";
+import type { Material } from "../../conductor/index.js";
+import { readMaterial } from "../../conductor/read.js";
+import type { EditionYear } from "../../edition/edition-year.js";
+import type { Shape } from "../../input/shapes.js";
+import { readSupply } from "../read.js";
+import type { Supply } from "../shape.generated.js";
+
+/** Installed conductors, and the material of those that are to be assumed in their place. */
+export interface AssumptionQuestion {
+  /** Edition whose ampacity table is used. */
+  readonly edition: EditionYear;
+  /** The installed conductors. */
+  readonly supply: Supply;
+  /** Material of the conductor to be sized. */
+  readonly material: Material;
+  /** Temperature column in which ampacities are compared, in degrees Celsius. */
+  readonly temperature: TemperatureColumn;
+}
+
+export const assumptionQuestionShape: Shape = {
+  is: "object",
+  members: {
+    edition: { is: "words", of: ["2008", "2011", "2014", "2017", "2020", "2023", "2026"] },
+    supply: { is: "checked", read: readSupply },
+    material: { is: "checked", read: readMaterial },
+    temperature: { is: "checked", read: readColumn },
+  },
+};
+
+/** A load for which no conductors are chosen yet. */
+export interface LoadRequirement {
+  /** Edition whose ampacity table is used. */
+  readonly edition: EditionYear;
+  /** Amperes that the conductors must carry. */
+  readonly amperes: number;
+  /** Material of the conductors. */
+  readonly material: Material;
+  /** Temperature column; 60 C up to 100 A and 75 C above, as 110.14(C)(1) has it, by default. */
+  readonly temperature?: TemperatureColumn;
+  /** Most parallel sets to consider; 1 by default. */
+  readonly mostSets?: number;
+}
+
+export const loadRequirementShape: Shape = {
+  is: "object",
+  members: {
+    edition: { is: "words", of: ["2008", "2011", "2014", "2017", "2020", "2023", "2026"] },
+    amperes: { is: "number", unit: "amperes" },
+    material: { is: "checked", read: readMaterial },
+    temperature: { is: "checked", read: readColumn },
+    mostSets: { is: "number", unit: "sets", whole: true },
+  },
+  optional: ["temperature", "mostSets"],
+};

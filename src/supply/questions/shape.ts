@@ -1,0 +1,35 @@
+import * as v from "valibot";
+import { temperatureColumn } from "../../ampacity/shape.js";
+import { material } from "../../conductor/shape.js";
+import { editionYear } from "../../edition/shape.js";
+import { count, positive, says } from "../../input/define.js";
+import { supply } from "../shape.js";
+
+export const loadRequirement = v.pipe(
+  v.strictObject({
+    edition: v.pipe(editionYear, says("Edition whose ampacity table is used.")),
+    amperes: v.pipe(positive("amperes"), says("Amperes that the conductors must carry.")),
+    material: v.pipe(material, says("Material of the conductors.")),
+    temperature: v.optional(
+      v.pipe(
+        temperatureColumn,
+        says("Temperature column; 60 C up to 100 A and 75 C above, as 110.14(C)(1) has it, by default."),
+      ),
+    ),
+    mostSets: v.optional(v.pipe(count("sets"), says("Most parallel sets to consider; 1 by default."))),
+  }),
+  says("A load for which no conductors are chosen yet."),
+);
+
+export const assumptionQuestion = v.pipe(
+  v.strictObject({
+    edition: v.pipe(editionYear, says("Edition whose ampacity table is used.")),
+    supply: v.pipe(supply, says("The installed conductors.")),
+    material: v.pipe(material, says("Material of the conductor to be sized.")),
+    temperature: v.pipe(
+      temperatureColumn,
+      says("Temperature column in which ampacities are compared, in degrees Celsius."),
+    ),
+  }),
+  says("Installed conductors, and the material of those that are to be assumed in their place."),
+);
