@@ -1,7 +1,6 @@
 import {
   isRecord,
   member,
-  optional,
   type Reader,
   readCount,
   readFlag,
@@ -71,10 +70,10 @@ function readMembers(at: Reader, { members, optional: open = [] }: ObjectShape):
   if (!readObject(at, keys)) return undefined;
   const read: Record<string, unknown> = {};
   for (const key of keys) {
-    const shape = members[key] as Shape;
-    const check = (one: Reader): unknown => readAny(one, shape);
+    const there = member(at, key);
+    if (there.value === undefined && open.includes(key)) continue;
     const before = at.issues.length;
-    const value = open.includes(key) ? optional(member(at, key), check) : check(member(at, key));
+    const value = readAny(there, members[key] as Shape);
     if (value !== undefined && at.issues.length === before) read[key] = value;
   }
   return read;
