@@ -205,6 +205,7 @@ describe("the checks themselves", () => {
       "units/a.ts may not import rules/b.ts",
       "units/c.ts may not import somewhere",
       "units/c.ts may not import node:fs",
+      "installation/d.ts may not import valibot",
       "installation/d.ts may not import somewhere",
       "rules/d.ts may not import valibot",
       "rules/b.ts may not import index.ts",

@@ -41,7 +41,6 @@ export const rooms: readonly Room[] = [
   {
     name: "installation",
     what: "the whole installation as one document: its definition, its schedule, the check of what is installed",
-    packages: ["valibot"],
   },
   {
     name: "drawing",
