@@ -19,6 +19,7 @@ const PAD = 8;
 const trunks: Readonly<Record<LineStyle | "grounded", number>> = {
   context: 10,
   grounded: 20,
+  load: 20,
   "fault-path": 30,
   equalizing: 40,
   "electrode-system": 50,

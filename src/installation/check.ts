@@ -4,7 +4,7 @@ import { serviceLoadSide, systemJumperPlace } from "../edition/tables/sections.g
 import type { Marks } from "../input/given-result.js";
 import type { NotRequiredReason, SizingResult } from "../rules/result.js";
 import { type Alternative, type ConductorIdentity, identityOf } from "./conductor-identity.js";
-import { endWords } from "./conductor-words.js";
+import { isCalled } from "./conductor-words.js";
 import type { Installation } from "./document.js";
 import { fingerprintOf } from "./fingerprint.js";
 import { requiredAt } from "./lawful-places.js";
@@ -201,7 +201,8 @@ function judgeOf(installation: Installation, schedule: Schedule): Judge {
       return judged(isForbidden ? "not-permitted" : "not-required", result.citation);
     }
     if (isOther) return judged("wrong-place", systemJumperPlace[schedule.edition]);
-    const isWhereDrawn = [undefined, endWords(from), endWords(to)].includes(installed.at);
+    const { at } = installed;
+    const isWhereDrawn = at === undefined || isCalled(from, at) || isCalled(to, at);
     const notHere = isWhereDrawn ? forbidden(conductor) : undefined;
     if (notHere !== undefined) return judged(...notHere);
     if (requirement === null) return judged("wrong-material", result.citation);

@@ -18,21 +18,41 @@ export interface ConductorIdentity {
 }
 
 /**
+ * What a wire lands on at a place. A bar is in an enclosure, a bus in an assembly, a terminal at a source; the grounded conductor is one that
+ * passes through a box.
+ */
+export type Landing =
+  | "neutral-bar"
+  | "grounded-phase-bar"
+  | "grounding-bar"
+  | "neutral-bus"
+  | "grounded-phase-bus"
+  | "grounding-bus"
+  | "neutral-terminal"
+  | "grounded-phase-terminal"
+  | "grounded-conductor"
+  | "enclosure";
+
+/**
  * Where a conductor starts or ends: at something that the installation names, or at a part that has no id of its own; {@link endName} says it in words.
  */
 export type ConductorEnd =
   | {
       /** Tells the members of the union apart. */
       readonly kind: "place";
-      /** Stable id. */
+      /** Id of the place. */
       readonly id: string;
+      /** What the wire lands on there; absent where only the place is known. */
+      readonly on?: Landing;
     }
   /** The listed assembly of a service. */
   | {
       /** Tells the members of the union apart. */
       readonly kind: "assembly";
-      /** What it belongs to. */
+      /** Id of the service whose disconnects it holds. */
       readonly of: string;
+      /** What the wire lands on there; absent where only the assembly is known. */
+      readonly on?: Landing;
     }
   /** The neutral point of a source. */
   | {
@@ -46,6 +66,13 @@ export type ConductorEnd =
       /** Tells the members of the union apart. */
       readonly kind: "impedance";
       /** What it belongs to. */
+      readonly of: string;
+    }
+  /** The fittings at which the raceways of a run end. */
+  | {
+      /** Tells the members of the union apart. */
+      readonly kind: "raceway-fitting";
+      /** Id of the run. */
       readonly of: string;
     }
   /** The ferrous raceway around a conductor. */

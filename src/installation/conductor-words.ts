@@ -1,5 +1,11 @@
 import type { Role } from "../edition/index.js";
-import type { Alternative, ConductorEnd, ConductorIdentity, UnnamedEnd } from "./conductor-identity.js";
+import type {
+  Alternative,
+  ConductorEnd,
+  ConductorIdentity,
+  Landing,
+  UnnamedEnd,
+} from "./conductor-identity.js";
 
 /** How an arrangement is called inside of a sentence. */
 export const alternativeNames: Readonly<Record<Alternative, string>> = {
@@ -23,19 +29,43 @@ export function conductorWords({ role, part, subject, place, alternative }: Cond
 export function endWords(end: ConductorEnd): string {
   switch (end.kind) {
     case "place":
-      return end.id;
+      return on(end.on, end.id);
     case "assembly":
-      return `assembly of ${end.of}`;
+      return on(end.on, `assembly of ${end.of}`);
     case "neutral-point":
       return `neutral point of ${end.of}`;
     case "impedance":
       return `impedance of ${end.of}`;
+    case "raceway-fitting":
+      return `raceway fitting of ${end.of}`;
     case "raceway":
       return `raceway of ${conductorWords(end.around)}`;
     default:
       return unnamedEnds[end.kind];
   }
 }
+
+/** Whether an end goes by a text: its words, or the id of the place that it is at. */
+export function isCalled(end: ConductorEnd, text: string): boolean {
+  return endWords(end) === text || (end.kind === "place" && end.id === text);
+}
+
+function on(landing: Landing | undefined, place: string): string {
+  return landing === undefined ? place : `${landings[landing]} ${place}`;
+}
+
+const landings: Readonly<Record<Landing, string>> = {
+  "neutral-bar": "neutral bar of",
+  "grounded-phase-bar": "grounded phase bar of",
+  "grounding-bar": "equipment grounding bar of",
+  "neutral-bus": "neutral bus of the",
+  "grounded-phase-bus": "grounded phase bus of the",
+  "grounding-bus": "equipment grounding bus of the",
+  "neutral-terminal": "neutral terminal of",
+  "grounded-phase-terminal": "grounded phase terminal of",
+  "grounded-conductor": "grounded conductor in",
+  enclosure: "enclosure of",
+};
 
 const unnamedEnds: Readonly<Record<UnnamedEnd, string>> = {
   "grounded-conductor": "grounded conductor",

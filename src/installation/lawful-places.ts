@@ -1,7 +1,7 @@
 import type { Code } from "../edition/index.js";
 import type { SizingResult } from "../rules/result.js";
 import { isAt } from "./conductor-identity.js";
-import { endWords } from "./conductor-words.js";
+import { isCalled } from "./conductor-words.js";
 import { wantsEachConnected } from "./derived-electrodes.js";
 import { isBoundToSource, jumperChoices, wholeServing } from "./derived-system.js";
 import type { Installation } from "./document.js";
@@ -23,7 +23,7 @@ export function requiredAt(
   place: string,
 ): SizingResult | null {
   const { result, from, to } = conductor;
-  if ([from, to].some((end) => endWords(end) === place) || isAsGood(installation, code, conductor, place))
+  if (isCalled(from, place) || isCalled(to, place) || isAsGood(installation, code, conductor, place))
     return result;
   return conductor.role === "grounding-electrode-conductor" && conductor.alternative === undefined
     ? electrodeConductorFrom(installation, code, conductor, place)

@@ -1,7 +1,11 @@
 import type { Code } from "../edition/index.js";
 import { groundingElectrodeConductorBuildingPolicies } from "../edition/tables/policies.generated.js";
 import { groundingElectrodeConductorFacts } from "../edition/tables/roles.generated.js";
-import { branchCircuitRating, buildingOnBranchCircuit } from "../edition/tables/sections.generated.js";
+import {
+  branchCircuitRating,
+  buildingOnBranchCircuit,
+  generatorJumpers,
+} from "../edition/tables/sections.generated.js";
 import { equipmentGroundingConductor } from "../roles/equipment-grounding-conductor/index.js";
 import type { GroundingRun } from "../roles/equipment-grounding-conductor/shape.generated.js";
 import { supplySideBondingJumper } from "../roles/supply-side-bonding-jumper/index.js";
@@ -9,6 +13,7 @@ import { notRequired } from "../rules/finish.js";
 import { ratingOf } from "../rules/protected-circuit.js";
 import { mostSharedBranchCircuitAmperes } from "../rules/small-supplies.js";
 import type { Installation } from "./document.js";
+import { landing } from "./landing.js";
 import type { InstallationInCode, ScheduledConductor, ScheduledPart } from "./schedule.js";
 import { electrodePart } from "./schedule-electrodes.js";
 import { parallelCautions } from "./schedule-runs.js";
@@ -38,7 +43,7 @@ export function circuitPart({ installation, code }: InstallationInCode): Schedul
       conductor: { material: installation.materials.equipmentGrounding },
       run: runs[wiring],
     });
-    return scheduled({ subject: id }, from, to, result, {
+    return scheduled({ subject: id }, landing(from, "grounding-bar"), to, result, {
       times: raceways,
       run: circuit,
     });
@@ -65,7 +70,9 @@ export function generatorPart({ installation, code }: InstallationInCode): Sched
     if (deviceAmperes === undefined) {
       const conductor = { material: installation.materials.bondingJumpers };
       const result = supplySideBondingJumper.decide({ code, supply, conductor });
-      return scheduled({ subject: id }, id, to, result, { by: [id], run: generator });
+      const placement = generatorJumpers[code.year];
+      const from = landing(id, "enclosure");
+      return scheduled({ subject: id }, from, to, result, { by: [id], run: generator, placement });
     }
     const result = equipmentGroundingConductor.decide({
       code,

@@ -4,6 +4,9 @@ import {
   controlTransformerElectrode,
   derivedElectrodeConnection,
   impedanceJumper,
+  outdoorSource,
+  systemJumperPlace,
+  systemJumperSeveralEnclosures,
   ungroundedDerived,
 } from "../edition/tables/sections.generated.js";
 import { systemBondingJumper } from "../roles/system-bonding-jumper/index.js";
@@ -13,12 +16,14 @@ import { derivedCautions } from "./derived-cautions.js";
 import { derivedElectrodeStarts } from "./derived-electrodes.js";
 import {
   type DerivedInCode,
+  isBoundToSource,
   jumperChoices,
   mayHaveBothEnds,
   servingToDisconnect,
   wholeServing,
 } from "./derived-system.js";
 import { derivedViolations } from "./derived-violations.js";
+import { groundedBar, groundedTerminal, landing } from "./landing.js";
 import { ratingCautions } from "./rating-cautions.js";
 import type { ScheduledConductor, ScheduledPart } from "./schedule.js";
 import { type ElectrodesOf, electrodePart, isOnCommon } from "./schedule-electrodes.js";
@@ -41,7 +46,7 @@ export function derivedPart(at: DerivedInCode): ScheduledPart {
   const { installation, code, system } = at;
   const { id, source, impedance, runs, grounding, commonElectrodeConductor: common } = system;
   const kind = "separately-derived";
-  const inRuns: RunsOfSystem = { installation, code, kind, grounding };
+  const inRuns: RunsOfSystem = { installation, code, kind, grounding, source: source.id, boxes: [] };
   const servings = [wholeServing(at)];
   const isExcused = isExcusedFromElectrode(at);
   const own = derivedElectrodes(at);
@@ -107,13 +112,19 @@ export function systemJumpers(at: DerivedInCode): readonly ScheduledConductor[] 
     const why = isImpedance ? "impedance-grounded" : "ungrounded-system";
     const citation = (isImpedance ? impedanceJumper : ungroundedDerived)[code.year];
     const result = notRequired(systemBondingJumper.facts, code, wanted.conductor.material, why, citation);
-    return [scheduled({ subject: system.id }, { kind: "grounded-conductor" }, source.id, result)];
+    return [scheduled({ subject: system.id }, source.id, landing(source.id, "enclosure"), result)];
   }
+  const sizing = disconnects.length > 1 ? systemJumperSeveralEnclosures[code.year] : undefined;
+  const placement = (isBoundToSource(at) ? outdoorSource : systemJumperPlace)[code.year];
   return jumperChoices(at).flatMap(({ jumperAt, alternative }) => {
     const jumper = (place: string, { by, supply }: Serving): ScheduledConductor => {
       const result = systemBondingJumper.decide({ code, supply, ...wanted });
       const who = { subject: place, ...(alternative && { alternative }) };
-      return scheduled(who, { kind: "grounded-conductor" }, place, result, { by });
+      const [from, to] =
+        place === source.id
+          ? [groundedTerminal(system, place), landing(place, "enclosure")]
+          : [groundedBar(system, place), landing(place, "grounding-bar")];
+      return scheduled(who, from, to, result, { by, placement, sizing });
     };
     return [
       ...(jumperAt === "disconnects" ? [] : [jumper(source.id, wholeServing(at))]),

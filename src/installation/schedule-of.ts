@@ -55,6 +55,7 @@ import type { Violation } from "./violation.js";
  * schedule.conductors.map(({ id, result }) => [id, result.requiredArea]);
  * // => [
  * //   ["main-bonding-jumper D1", 41740],
+ * //   ["supply-side-bonding-jumper R1", 0],
  * //   ["grounded-conductor R1", 66360],
  * //   ["grounding-electrode-conductor E1", 41740],
  * // ]

@@ -1,7 +1,13 @@
+import type { Citation, EditionYear } from "../edition/index.js";
 import {
+  derivedGroundedConductor,
   derivedSupplySideJumper,
   parallelMinimum,
+  serviceBoxes,
+  serviceGroundedConductor,
   serviceRacewayFittings,
+  supplySideJumperSeveralRaceways,
+  ungroundedDerivedSupplySide,
 } from "../edition/tables/sections.generated.js";
 import { groundedConductor } from "../roles/grounded-conductor/index.js";
 import { supplySideBondingJumper } from "../roles/supply-side-bonding-jumper/index.js";
@@ -12,7 +18,8 @@ import type { SizingResult } from "../rules/result.js";
 import type { NeutralLoad, SystemKind } from "../rules/shape.generated.js";
 import type { Supply } from "../supply/index.js";
 import type { Grounding } from "../systems/shape.generated.js";
-import type { Alternative } from "./conductor-identity.js";
+import type { Alternative, ConductorEnd } from "./conductor-identity.js";
+import { groundedBar, groundedTerminal, landing } from "./landing.js";
 import type { InstallationInCode, PlacedCaution, ScheduledConductor } from "./schedule.js";
 import { scheduled } from "./scheduled.js";
 import { type DrawnRun, hasGroundedConductor, racewaysOf, shareOf, supplyOf } from "./supplies.js";
@@ -22,6 +29,10 @@ import { wantedJumper } from "./wanted-jumper.js";
 export interface RunsOfSystem extends InstallationInCode {
   readonly kind: SystemKind;
   readonly grounding: Grounding;
+  /** Id of the place where its conductors start. */
+  readonly source: string;
+  /** Ids of the places through which they only pass. */
+  readonly boxes: readonly string[];
 }
 
 /** Where the system bonding jumper of a derived system is, for the grounded conductor of its runs. */
@@ -52,7 +63,19 @@ export function groundedConductorsOf(
     ...(run.load && { load: shareOfLoad(run.load, count) }),
   });
   const who = { subject: run.id, ...(alternative && { alternative }) };
-  return [scheduled(who, run.from, run.to, result, { by: [run.id], times: count, run })];
+  const placement = (kind === "service" ? serviceGroundedConductor : derivedGroundedConductor)[code.year];
+  const [from, to] = endsOfGroundedConductor(system, run);
+  return [scheduled(who, from, to, result, { by: [run.id], times: count, run, placement })];
+}
+
+/** Where the grounded conductor of a run starts and ends: at the source, on the bar of a disconnect, or passing through a box. */
+function endsOfGroundedConductor(
+  system: RunsOfSystem,
+  { from, to }: DrawnRun,
+): readonly [ConductorEnd, ConductorEnd] {
+  const { source, boxes } = system;
+  const start = from === source ? groundedTerminal(system, from) : landing(from, "grounded-conductor");
+  return [start, boxes.includes(to) ? landing(to, "grounded-conductor") : groundedBar(system, to)];
 }
 
 /**
@@ -62,20 +85,56 @@ export function groundedConductorsOf(
 export function racewayJumpersOf(system: RunsOfSystem, run: DrawnRun): readonly ScheduledConductor[] {
   const { code, kind } = system;
   const { count, kind: raceway } = racewaysOf(run);
-  const isService = kind === "service";
-  if (isService && raceway === "nonmetallic") return [];
+  if (kind === "service" && raceway === "nonmetallic") return [noMetalToBond(system, run)];
   const perRaceway = racewayJumpersDrawn(kind, run) === "per-raceway" && count > 1;
   const supply = supplyOf(run.supply, code.year);
   const result = perRaceway
     ? racewayJumper(system, shareOf(supply, count), "raceway", insteadOfJumpers(kind, run))
     : racewayJumper(system, supply, "all", insteadOfJumpers(kind, run));
   const times = perRaceway ? count : 1;
-  return [scheduled({ subject: run.id }, run.from, run.to, result, { by: [run.id], times, run })];
+  const by = [run.id];
+  const sizing = count > 1 && !perRaceway ? supplySideJumperSeveralRaceways[code.year] : undefined;
+  if (kind === "service" && raceway === "nonflexible-metal") {
+    const from = { kind: "raceway-fitting", of: run.id } as const;
+    return [
+      scheduled({ subject: run.id }, from, landing(run.to, "enclosure"), result, {
+        by,
+        times,
+        placement: serviceBoxes[code.year],
+        sizing,
+        ...(isAlwaysWire(code, "supply-side-bonding-jumper")
+          ? {}
+          : { insteadPermitted: fittings(code.year) }),
+      }),
+    ];
+  }
+  const from = landing(run.from, "enclosure");
+  const to = landing(run.to, system.boxes.includes(run.to) ? "enclosure" : "grounding-bar");
+  const placement = placementOfWire(system);
+  return [scheduled({ subject: run.id }, from, to, result, { by, times, run, placement, sizing })];
+}
+
+/** Where the edition requires the wire along a run: in flexible metal at a service, and from a derived source to its first disconnect. */
+function placementOfWire({ kind, grounding, code: { year } }: RunsOfSystem): Citation {
+  if (kind === "service") return serviceBoxes[year];
+  return (grounding === "ungrounded" ? ungroundedDerivedSupplySide : derivedSupplySideJumper)[year];
+}
+
+function fittings(year: EditionYear): NonNullable<ScheduledConductor["insteadPermitted"]> {
+  return { by: "bonding-fittings", citation: serviceRacewayFittings[year] };
+}
+
+/** A nonmetallic raceway of a service has nothing that a jumper could bond. */
+function noMetalToBond({ installation, code }: RunsOfSystem, run: DrawnRun): ScheduledConductor {
+  const material = installation.materials.bondingJumpers;
+  const { facts } = supplySideBondingJumper;
+  const result = notRequired(facts, code, material, "nonmetallic-raceway", serviceBoxes[code.year]);
+  return scheduled({ subject: run.id }, { kind: "raceway-fitting", of: run.id }, run.to, result);
 }
 
 /** The jumper of one of several raceways by what runs in it, or the one of all by all that runs in them. */
 export function racewayJumper(
-  system: Omit<RunsOfSystem, "grounding">,
+  system: InstallationInCode & Pick<RunsOfSystem, "kind">,
   supply: Supply,
   scope: "raceway" | "all",
   instead?: InsteadOfJumper,
@@ -98,18 +157,6 @@ function insteadOfJumpers(system: SystemKind, run: DrawnRun): InsteadOfJumper | 
   return racewaysOf(run).kind === "nonflexible-metal" ? "nonflexible-metal-raceway" : undefined;
 }
 
-/** Metal raceways of a service whose jumper fittings could stand in for. */
-export function racewayCautions(
-  runs: readonly DrawnRun[],
-  { code }: Pick<InstallationInCode, "code">,
-): readonly PlacedCaution[] {
-  const { section } = serviceRacewayFittings[code.year];
-  if (isAlwaysWire(code, "supply-side-bonding-jumper")) return [];
-  return runs
-    .filter((run) => racewaysOf(run).kind !== "nonmetallic" && run.racewayJumpers !== "fittings-instead")
-    .map(({ id }) => ({ code: "bonding-fittings-may-serve", section, at: id }));
-}
-
 /** Whether each raceway of a run has a jumper of its own, all have one, or fittings stand in: as drawn, else as usual. */
 export function racewayJumpersDrawn(
   kind: SystemKind,
@@ -124,7 +171,8 @@ export function noJumperBetween({ installation, code }: RunsOfSystem, run: Drawn
   const material = installation.materials.bondingJumpers;
   const citation = derivedSupplySideJumper[code.year];
   const result = notRequired(supplySideBondingJumper.facts, code, material, "jumpers-at-both-ends", citation);
-  return scheduled({ subject: run.id }, run.from, run.to, result);
+  const [from, to] = [landing(run.from, "enclosure"), landing(run.to, "enclosure")];
+  return scheduled({ subject: run.id }, from, to, result);
 }
 
 /** Runs whose conductors are too small to be in parallel. */

@@ -14,7 +14,6 @@ import {
   groundedConductorsOf,
   parallelCautions,
   type RunsOfSystem,
-  racewayCautions,
   racewayJumpersOf,
 } from "./schedule-runs.js";
 import { ofSystem, scheduled } from "./scheduled.js";
@@ -26,7 +25,7 @@ import {
   servingsOfService,
 } from "./service.js";
 import { serviceCautions } from "./service-cautions.js";
-import { boxJumpers, disconnectJumpers, mainJumpers } from "./service-jumpers.js";
+import { boxJumpers, disconnectJumpers, mainJumpers, noMainJumpersInBoxes } from "./service-jumpers.js";
 import { serviceViolations } from "./service-violations.js";
 import { servingsAt } from "./serving.js";
 
@@ -34,12 +33,14 @@ import { servingsAt } from "./serving.js";
 export function servicePart(at: ServiceInCode): ScheduledPart {
   const { installation, code, service } = at;
   const { id, utility, impedance, runs, grounding } = service;
-  const system: RunsOfSystem = { installation, code, kind: "service", grounding };
+  const boxes = (service.boxes ?? []).map((one) => one.id);
+  const system: RunsOfSystem = { installation, code, kind: "service", grounding, source: utility.id, boxes };
   const servings = servingsOfService(at);
   const electrodes = electrodePart(serviceElectrodes(at));
   return {
     conductors: ofSystem(id, [
       ...mainJumpers(at),
+      ...noMainJumpersInBoxes(at),
       ...impedanceConductors({ installation, code, id, source: utility.id, impedance, servings }),
       ...boxJumpers(at),
       ...disconnectJumpers(at),
@@ -53,7 +54,6 @@ export function servicePart(at: ServiceInCode): ScheduledPart {
       ...serviceCautions(at),
       ...ratingCautions(service.disconnects, runs, code.year),
       ...parallelCautions(runs, at),
-      ...racewayCautions(runs, at),
       ...(electrodes.cautions ?? []),
     ],
     notSized:

@@ -1,4 +1,4 @@
-import type { Code, EditionYear } from "../edition/index.js";
+import type { Citation, Code, EditionYear } from "../edition/index.js";
 import type { Marks } from "../input/given-result.js";
 import type { BySupplyInput } from "../rules/by-supply-input.js";
 import type { Caution } from "../rules/caution.js";
@@ -13,12 +13,23 @@ export interface ScheduledConductor extends ConductorIdentity {
   readonly id: string;
   /** Id of the service or of the derived system that it belongs to; absent of what follows them. */
   readonly system?: string;
-  /** First edition for which it holds. */
+  /** Where it starts. */
   readonly from: ConductorEnd;
   /** Where it ends. */
   readonly to: ConductorEnd;
   /** How many alike: one in each raceway, one at each end. 0 where none is required. */
   readonly quantity: number;
+  /** Section that says where it goes, beside the one that sizes it; absent where none but that one is known, and where none is required. */
+  readonly placement?: Citation;
+  /** Section that says which conductors size it where there are several enclosures or raceways, beside the role's own; else absent. */
+  readonly sizing?: Citation;
+  /** What may bond in place of a wire, and the section that permits it; absent where nothing may. */
+  readonly insteadPermitted?: {
+    /** Fittings that are permitted for it, or the grounded conductor that passes through the box. */
+    readonly by: "bonding-fittings" | "grounded-conductor";
+    /** Where the edition says so. */
+    readonly citation: Citation;
+  };
   /** The result, with its steps. */
   readonly result: SizingResult;
   /** Ids of the runs, of the circuit or of the generator by whose ungrounded conductors it is sized; none where they do not decide. */

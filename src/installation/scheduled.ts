@@ -1,3 +1,4 @@
+import type { Citation } from "../edition/index.js";
 import type { SizingResult } from "../rules/result.js";
 import { type ConductorEnd, type ConductorIdentity, identityOf, idOf } from "./conductor-identity.js";
 import type { ScheduledConductor } from "./schedule.js";
@@ -10,6 +11,12 @@ export interface ScheduledOptions {
   readonly times?: number;
   /** The run whose length is the conductor's. */
   readonly run?: { readonly lengthFeet?: number | undefined };
+  /** Where the edition says that it has to be; absent where the section that sizes it says so, or none is known. */
+  readonly placement?: Citation;
+  /** Which conductors size it, where a section says so beside the role's own. */
+  readonly sizing?: Citation | undefined;
+  /** What may stand in its place. */
+  readonly insteadPermitted?: ScheduledConductor["insteadPermitted"];
   /** The service or derived system that it belongs to. */
   readonly system?: string;
 }
@@ -20,7 +27,7 @@ export function scheduled(
   from: string | ConductorEnd,
   to: string | ConductorEnd,
   result: SizingResult,
-  { by = [], times = 1, run, system }: ScheduledOptions = {},
+  { by = [], times = 1, run, system, placement, sizing, insteadPermitted }: ScheduledOptions = {},
 ): ScheduledConductor {
   const identity = identityOf({ role: result.role, ...who });
   return {
@@ -30,6 +37,13 @@ export function scheduled(
     from: endOf(from),
     to: endOf(to),
     quantity: quantityOf(result) * times,
+    ...(result.outcome.kind === "not-required"
+      ? {}
+      : {
+          ...(placement && { placement }),
+          ...(sizing && { sizing }),
+          ...(insteadPermitted && { insteadPermitted }),
+        }),
     result: withoutParallelCaution(result),
     by: result.outcome.kind === "not-required" ? [] : by,
     ...(run?.lengthFeet === undefined ? {} : { lengthFeet: run.lengthFeet }),

@@ -1,13 +1,20 @@
 import type { Citation } from "../edition/index.js";
 import {
+  listedAssembly,
+  mainJumperPlace,
+  mainJumperSeveralEnclosures,
   meterAndEmergencyDisconnects,
+  serviceBoxes,
+  supplySideBoxesByGroundedConductor,
   supplySideSourceBonding,
 } from "../edition/tables/sections.generated.js";
 import { mainBondingJumper } from "../roles/main-bonding-jumper/index.js";
 import { supplySideBondingJumper } from "../roles/supply-side-bonding-jumper/index.js";
+import { isAlwaysWire } from "../rules/amendment-effects.js";
 import { notRequired } from "../rules/finish.js";
 import type { NotRequiredReason } from "../rules/result.js";
 import { serviceWithoutMainJumper } from "../systems/main-jumper.js";
+import { groundedBar, groundedBus, landing } from "./landing.js";
 import type { ScheduledConductor } from "./schedule.js";
 import { scheduled } from "./scheduled.js";
 import {
@@ -40,21 +47,26 @@ function mainJumperOfAssembly(at: ServiceInCode, assembly: Enclosure): Scheduled
   const { by, result } = largestServed(servingsOfEnclosure(at, assembly), (supply) =>
     mainBondingJumper.decide({ code, supply, ...wantedJumper(at) }),
   );
-  const place = { kind: "assembly", of: assembly.id } as const;
-  return scheduled({ subject: assembly.id }, { kind: "grounded-conductor" }, place, result, { by });
+  const bus = { kind: "assembly", of: assembly.id, on: "grounding-bus" } as const;
+  const placement = listedAssembly[code.year];
+  return scheduled({ subject: assembly.id }, groundedBus(at.service), bus, result, { by, placement });
 }
 
 function mainJumperOf(at: ServiceInCode, disconnect: DrawnDisconnect): ScheduledConductor {
   const { id } = disconnect;
-  const { code } = at;
+  const { code, service } = at;
   const wanted = wantedJumper(at);
   const needless = noMainJumper(at, disconnect);
+  const [from, to] = [groundedBar(service, id), landing(id, "grounding-bar")];
+  if (needless !== null) {
+    const result = notRequired(mainBondingJumper.facts, code, wanted.conductor.material, ...needless);
+    return scheduled({ subject: id }, from, to, result);
+  }
   const { by, supply } = servingToPlace(at, id);
-  const result =
-    needless === null
-      ? mainBondingJumper.decide({ code, supply, ...wanted })
-      : notRequired(mainBondingJumper.facts, code, wanted.conductor.material, ...needless);
-  return scheduled({ subject: id }, { kind: "grounded-conductor" }, id, result, { by });
+  const result = mainBondingJumper.decide({ code, supply, ...wanted });
+  const placement = mainJumperPlace[code.year];
+  const sizing = enclosuresOf(at).length > 1 ? mainJumperSeveralEnclosures[code.year] : undefined;
+  return scheduled({ subject: id }, from, to, result, { by, placement, sizing });
 }
 
 /** Why a disconnect has no main bonding jumper; `null` if it has one. */
@@ -73,6 +85,18 @@ function noMainJumper(
 /** The supply-side bonding jumpers of the boxes ahead of the disconnects. */
 export function boxJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
   return (at.service.boxes ?? []).map(({ id, bondedBy }) => metalJumper(at, id, bondedBy));
+}
+
+/** The main bonding jumpers that a reviewer might look for in the boxes: they are in the service disconnects behind them. */
+export function noMainJumpersInBoxes(at: ServiceInCode): readonly ScheduledConductor[] {
+  const { service, code } = at;
+  if (!hasGroundedConductor(service)) return [];
+  const { material } = wantedJumper(at).conductor;
+  const citation = mainJumperPlace[code.year];
+  return (service.boxes ?? []).map(({ id }) => {
+    const result = notRequired(mainBondingJumper.facts, code, material, "not-service-equipment", citation);
+    return scheduled({ subject: id }, landing(id, "grounded-conductor"), landing(id, "enclosure"), result);
+  });
 }
 
 /** Enclosures that have no main bonding jumper are bonded as boxes are. */
@@ -101,9 +125,15 @@ function enclosureJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
       );
       const [only, ...others] = enclosure.disconnects;
       const isAlone = only !== undefined && others.length === 0;
-      const place = isAlone ? only : ({ kind: "assembly", of: enclosure.id } as const);
+      const place = isAlone
+        ? landing(only, "enclosure")
+        : ({ kind: "assembly", of: enclosure.id, on: "grounding-bus" } as const);
       const subject = isAlone ? only : enclosure.id;
-      return scheduled({ subject }, { kind: "grounding-electrode-conductor" }, place, result, { by });
+      const placement = serviceBoxes[code.year];
+      return scheduled({ subject }, { kind: "grounding-electrode-conductor" }, place, result, {
+        by,
+        placement,
+      });
     });
 }
 
@@ -121,6 +151,15 @@ function metalJumper(
       ...(bondedBy === "grounded-conductor" && { instead: bondedBy }),
     }),
   );
-  const kind = hasGroundedConductor(service) ? "grounded-conductor" : "grounding-electrode-conductor";
-  return scheduled({ subject: id }, { kind }, id, result, { by });
+  const from = hasGroundedConductor(service)
+    ? landing(id, "grounded-conductor")
+    : ({ kind: "grounding-electrode-conductor" } as const);
+  const placement = serviceBoxes[code.year];
+  const citation = supplySideBoxesByGroundedConductor[code.year];
+  const mayServe = hasGroundedConductor(service) && !isAlwaysWire(code, "supply-side-bonding-jumper");
+  return scheduled({ subject: id }, from, landing(id, "enclosure"), result, {
+    by,
+    placement,
+    ...(mayServe && { insteadPermitted: { by: "grounded-conductor", citation } }),
+  });
 }

@@ -7,7 +7,14 @@ import { type DocumentOptions, framed, listed, readOptions } from "./frame.js";
 import { cautionParts, readingParts, scheduleFacts } from "./schedule-parts.js";
 import { rowsOfSchedule } from "./schedule-rows.js";
 import { evidenceWords } from "./words/evidence-words.js";
-import { basisOf, purposeNames, purposes, servedWords, sizeOf } from "./words/schedule-words.js";
+import {
+  basisOf,
+  purposeNames,
+  purposes,
+  sectionsBeside,
+  servedWords,
+  sizeOf,
+} from "./words/schedule-words.js";
 import { violationSentence } from "./words/violation-words.js";
 
 /**
@@ -94,7 +101,7 @@ function cellsOf(one: ScheduledConductor): readonly string[] {
     endWords(to),
     lengthFeet === undefined ? "" : `${lengthFeet} ft`,
     result.name,
-    [servedWords(one), basisOf(result)].filter((part) => part !== "").join("; "),
+    [servedWords(one), basisOf(result), ...sectionsBeside(one)].filter((part) => part !== "").join("; "),
     evidenceWords(result.evidence),
   ];
 }

@@ -24,6 +24,10 @@ export type ScheduleRow = {
   /** The step that decides. */
   readonly governs: string | null;
   readonly section: string;
+  /** Section that says where it goes, where one beside `section` is known. */
+  readonly placement: string | null;
+  /** What may bond in its place. */
+  readonly insteadPermitted: string | null;
   readonly evidence: string;
   /** Codes, with spaces between. */
   readonly cautions: string;
@@ -95,6 +99,8 @@ function rowOf(one: ScheduledConductor): Omit<ScheduleRow, "edition" | "fingerpr
     by: by.join("; "),
     governs,
     section: citation.section,
+    placement: one.placement?.section ?? null,
+    insteadPermitted: one.insteadPermitted?.by ?? null,
     evidence,
     cautions: cautions.map(({ code }) => code).join(" "),
   };

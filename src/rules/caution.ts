@@ -38,7 +38,6 @@ export const cautionCodes = [
   "electrode-limit-not-for-material",
   "common-conductor-of-services-only",
   "busbar-tie-inferred",
-  "bonding-fittings-may-serve",
   "impaired-knockouts-need-jumpers",
   "load-not-counted",
   "no-device-sized-by-conductors",

@@ -45,6 +45,7 @@ export type NotRequiredReason =
   | "metal-raceway-serves"
   | "grounded-conductor-serves"
   | "bonding-fittings-serve"
+  | "nonmetallic-raceway"
   | "jumper-at-source"
   | "jumpers-at-both-ends"
   | "nonferrous-raceway"

@@ -58,7 +58,9 @@ function conductorsOf(data: Installation) {
 
 describe("an installation with amendments", () => {
   it("sizes by them and cites them", () => {
-    const [, , electrode] = conductorsOf(amended([floor], { services: [service()] }));
+    const electrode = conductorsOf(amended([floor], { services: [service()] })).find(
+      ({ role }) => role === "grounding-electrode-conductor",
+    );
     expect(electrode?.result).toMatchObject({ outcome: { size: "3 AWG" }, governs: "floor" });
     expect(electrode?.result.steps.map((step) => step.citation.section)).toContain(
       "Example County, Sec. 12-3",
@@ -131,8 +133,8 @@ describe("an installation with amendments", () => {
     const raceways = { count: 1, kind: "nonflexible-metal" } as const;
     const runs = service().runs.map((run) => ({ ...run, raceways }));
     const mayServe = (amendments: readonly unknown[]) =>
-      scheduleOf(amended(amendments, { services: [service({ runs })] })).cautions.some(
-        ({ code }) => code === "bonding-fittings-may-serve",
+      scheduleOf(amended(amendments, { services: [service({ runs })] })).conductors.some(
+        ({ insteadPermitted }) => insteadPermitted?.by === "bonding-fittings",
       );
     expect([mayServe([]), mayServe([wires])]).toEqual([true, false]);
   });

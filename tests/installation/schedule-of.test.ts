@@ -26,8 +26,12 @@ import {
 } from "./installations.js";
 
 /** Id, quantity and size of every conductor, or why none is required. */
+/** All lines but those that say of nonmetallic raceways that nothing is to be bonded. */
 function shown({ conductors }: Schedule): readonly (readonly [string, number, string])[] {
-  return conductors.map(({ id, quantity, result: { outcome } }) => [
+  const all = conductors.filter(
+    ({ result: { outcome } }) => outcome.kind !== "not-required" || outcome.why !== "nonmetallic-raceway",
+  );
+  return all.map(({ id, quantity, result: { outcome } }) => [
     id,
     quantity,
     outcome.kind === "not-required"
@@ -62,8 +66,9 @@ describe("a service", () => {
       ["grounding-electrode-conductor E1", 1, "4 AWG"],
     ]);
     expect(schedule.conductors.map(({ from, to }) => [endName(from), endName(to)])).toEqual([
-      ["grounded conductor", "D1"],
-      ["U1", "D1"],
+      ["neutral bar of D1", "equipment grounding bar of D1"],
+      ["raceway fitting of R1", "D1"],
+      ["neutral terminal of U1", "neutral bar of D1"],
       ["D1", "E1"],
     ]);
     expect(schedule.cautions).toEqual([]);
@@ -198,8 +203,13 @@ describe("a service", () => {
         installation({ services: [service({ runs: [run("R1", "U1", "D1", copper, parts)] })] }),
       );
     };
-    const said = (...args: Parameters<typeof schedule>) => cautionsOf(schedule(...args));
-    expect(said("nonflexible-metal")).toContainEqual(["bonding-fittings-may-serve", "R1"]);
+    const said = (...args: Parameters<typeof schedule>) =>
+      schedule(...args).conductors.flatMap(({ subject, insteadPermitted }) =>
+        insteadPermitted === undefined
+          ? []
+          : [[subject, insteadPermitted.by, insteadPermitted.citation.section]],
+      );
+    expect(said("nonflexible-metal")).toEqual([["R1", "bonding-fittings", "250.92(B)"]]);
     expect(said("nonflexible-metal", "fittings-instead")).toEqual([]);
     expect(said("nonmetallic")).toEqual([]);
     expect(() => schedule("nonmetallic", "fittings-instead")).toThrow("services[0].runs[0].racewayJumpers");
@@ -289,7 +299,10 @@ describe("a service", () => {
   it("in a listed assembly has one main jumper from all conductors", () => {
     const schedule = scheduleOf(installation({ services: [six(3, "listed-assembly")] }));
     const jumpers = shown(schedule).filter(([id]) => id.startsWith("main"));
-    expect(jumpers).toEqual([["main-bonding-jumper S1", 1, "300 kcmil"]]);
+    expect(jumpers).toEqual([
+      ["main-bonding-jumper S1", 1, "300 kcmil"],
+      ["main-bonding-jumper W1", 0, "not-service-equipment"],
+    ]);
     expect(cautionsOf(schedule)).toEqual([
       ["assembly-size-inferred", "S1"],
       ["assembly-narrowed", "S1"],
@@ -448,7 +461,8 @@ describe("a service", () => {
 
   it("with seven disconnects is sized as found, and says that they are too many", () => {
     const seven = scheduleOf(installation({ services: [six(7, "separate-enclosures")] }));
-    expect(shown(seven).filter(([id]) => id.startsWith("main")).length).toBe(7);
+    const jumpers = shown(seven).filter(([id, quantity]) => id.startsWith("main") && quantity > 0);
+    expect(jumpers.length).toBe(7);
     expect(violationsOf(seven)).toEqual([["more-than-six-disconnects", "S1"]]);
     expect(scheduleOf(installation({ services: [six(6, "separate-enclosures")] })).violations).toEqual([]);
   });

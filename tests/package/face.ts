@@ -127,7 +127,7 @@ same<ReturnType<typeof amend>, Code>(true);
 same<ReturnType<typeof effects>["grid"][number]["larger"], number>(true);
 size(cableTrayAsEquipmentGroundingConductor, { code, amperes: 225, metal: "steel" }).outcome.kind;
 for (const role of Object.values(roles))
-  same<typeof role.facts.purpose, "fault-path" | "electrode-system" | "equalizing">(true);
+  same<typeof role.facts.purpose, "fault-path" | "electrode-system" | "equalizing" | "load">(true);
 
 const installation = {
   format: 1,

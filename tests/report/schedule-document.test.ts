@@ -34,6 +34,7 @@ describe("a written schedule", () => {
       "Effective ground-fault current path (opens the overcurrent device on a fault)",
       "Grounding electrode system (ties to earth, clears no fault)",
       "Equalizing (keeps metal at one potential)",
+      "Grounded conductors that carry load only (no part of the fault path)",
       "Cautions",
       "Metal of the conductors whose length is given",
       "Notes",
@@ -45,7 +46,7 @@ describe("a written schedule", () => {
   it("tells of each its places, quantity, size, what decides, sections and evidence", () => {
     const at = lines.indexOf("grounded conductor lateral: 5 x 1/0 AWG copper");
     expect(lines[at + 1]).toBe(
-      "  from: vault; to: CT cabinet; length: 60 ft; name in this edition: grounded conductor; basis: sized by the conductors of lateral; 250.24(C)(2), the row of the supply by Table 250.102(C)(1): 105,600 cmil; evidence: the same in the editions before and after",
+      "  from: neutral terminal of vault; to: grounded conductor in CT cabinet; length: 60 ft; name in this edition: grounded conductor; basis: sized by the conductors of lateral; 250.24(C)(2), the row of the supply by Table 250.102(C)(1): 105,600 cmil; placed by 250.24(C); evidence: the same in the editions before and after",
     );
     expect(lines).toContain(
       "supply-side bonding jumper T2 to LP3: not required: a nonflexible metal raceway serves in its place",

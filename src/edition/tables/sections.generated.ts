@@ -892,3 +892,14 @@ export const noServiceConductorsElectrode: ByEdition<Citation> = {
   "2023": { section: "Table 250.66 note 2", evidence: "single" },
   "2026": { section: "Table 250.66 note 2", evidence: "carried" },
 };
+
+/** One supply-side bonding jumper for several raceways or cables: sized as the one of a single raceway is, from all of their conductors. */
+export const supplySideJumperSeveralRaceways: ByEdition<Citation> = {
+  "2008": { section: "250.102(C)", evidence: "memory" },
+  "2011": { section: "250.102(C)(2)", evidence: "memory" },
+  "2014": { section: "250.102(C)(2)", evidence: "memory" },
+  "2017": { section: "250.102(C)(2)", evidence: "single" },
+  "2020": { section: "250.102(C)(2)", evidence: "single" },
+  "2023": { section: "250.102(C)(2)", evidence: "single" },
+  "2026": { section: "250.102(C)(2)", evidence: "carried" },
+};

@@ -1,7 +1,11 @@
-import { derivedSupplySideJumper, serviceBoxes } from "../../edition/tables/sections.generated.js";
+import {
+  derivedSupplySideJumper,
+  serviceBoxes,
+  serviceRacewayFittings,
+} from "../../edition/tables/sections.generated.js";
 import type { Supply } from "../../supply/index.js";
 import type { ScheduledConductor } from "../schedule.js";
-import { parallelCautions, racewayCautions, racewayJumper } from "../schedule-runs.js";
+import { parallelCautions, racewayJumper } from "../schedule-runs.js";
 import { scheduled } from "../scheduled.js";
 import {
   type Arrangement,
@@ -40,7 +44,16 @@ function jumper(
   const result = racewayJumper({ ...bare, kind }, supply, scope);
   const by = scope === "raceway" ? [subject] : raceways.map(({ id }) => id);
   return kind === "service"
-    ? scheduled({ subject }, { kind: "grounded-conductor" }, subject, result, { by })
+    ? scheduled(
+        { subject },
+        { kind: "grounded-conductor" },
+        { kind: "raceway-fitting", of: subject },
+        result,
+        {
+          by,
+          insteadPermitted: { by: "bonding-fittings", citation: serviceRacewayFittings[code.year] },
+        },
+      )
     : scheduled({ subject }, { kind: "source" }, { kind: "first-disconnect" }, result, { by });
 }
 
@@ -70,9 +83,6 @@ function arranged(
     conductors,
     connections: [{ kind: "supply-side-bonding-jumper", status: "required", at, ...connection }],
     violations: [],
-    cautions: [
-      ...(system === "service" ? racewayCautions(runs, { code }) : []),
-      ...parallelCautions(runs, { code }),
-    ],
+    cautions: parallelCautions(runs, { code }),
   });
 }

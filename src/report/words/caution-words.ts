@@ -38,8 +38,6 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
     "This edition describes a common electrode conductor with taps for services; for a building on a feeder ask the authority having jurisdiction.",
   "busbar-tie-inferred":
     "This edition gives the conductor to such a busbar no size of its own; that of a termination is taken.",
-  "bonding-fittings-may-serve":
-    "Threaded hubs, tight threadless fittings or listed bonding devices may bond a metal raceway of a service in place of this jumper; ordinary locknuts and bushings may not.",
   "impaired-knockouts-need-jumpers":
     "Bonded by fittings: ordinary locknuts and bushings do not count, and reducing washers and oversized, concentric or eccentric knockouts still get a jumper around them.",
   "load-not-counted":

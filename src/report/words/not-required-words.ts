@@ -3,6 +3,7 @@ import type { NotRequiredReason } from "../../rules/result.js";
 /** Why a conductor is not required. */
 export const notRequiredWords: Readonly<Record<NotRequiredReason, string>> = {
   "bonding-fittings-serve": "threaded or listed fittings bond the raceway in its place",
+  "nonmetallic-raceway": "a nonmetallic raceway has no metal that would have to be bonded",
   "metal-raceway-serves": "a nonflexible metal raceway serves in its place",
   "grounded-conductor-serves": "the grounded conductor bonds this part",
   "jumpers-at-both-ends": "system bonding jumpers at both ends take its place",

@@ -12,6 +12,7 @@ export const purposeNames: Readonly<Record<SizingResult["purpose"], string>> = {
   "fault-path": "Effective ground-fault current path (opens the overcurrent device on a fault)",
   "electrode-system": "Grounding electrode system (ties to earth, clears no fault)",
   equalizing: "Equalizing (keeps metal at one potential)",
+  load: "Grounded conductors that carry load only (no part of the fault path)",
 };
 
 /** Those systems in the order in which they are written. */
@@ -66,6 +67,27 @@ export function basisOf({ governs, steps, requiredArea, citation }: SizingResult
   const rule = at === citation.section ? "" : `${citation.section}, `;
   return `${rule}${governingWords[governs]} by ${at}: ${formatArea(requiredArea)}`;
 }
+
+/** Sections that say where a conductor goes, which conductors size it, and what may bond in its place. */
+export function sectionsBeside({
+  placement,
+  sizing,
+  insteadPermitted,
+}: ScheduledConductor): readonly string[] {
+  return [
+    ...(placement === undefined ? [] : [`placed by ${placement.section}`]),
+    ...(sizing === undefined ? [] : [`its conductors by ${sizing.section}`]),
+    ...(insteadPermitted === undefined
+      ? []
+      : [`${insteadWords[insteadPermitted.by]} (${insteadPermitted.citation.section})`]),
+  ];
+}
+
+const insteadWords: Readonly<Record<NonNullable<ScheduledConductor["insteadPermitted"]>["by"], string>> = {
+  "bonding-fittings":
+    "threaded hubs, tight threadless fittings or listed bonding devices may serve instead, ordinary locknuts and bushings may not",
+  "grounded-conductor": "the grounded conductor may bond it instead",
+};
 
 /** A caution with every place that it is about. */
 export interface CautionAtPlaces extends Caution {

@@ -35,6 +35,12 @@ const facts = groundedConductorFacts;
 
 /** Sizes a grounded conductor, or says that the one of a system with its jumper at the source has no minimum size. */
 export function decide(input: GroundedConductorInput): SizedResult<Id> | NotRequiredResult<Id> {
+  const result = decideAny(input);
+  const carriesFault = input.jumperAt !== "source" || input.rebondedAtBuildingWithDevice !== undefined;
+  return carriesFault ? result : { ...result, purpose: "load" };
+}
+
+function decideAny(input: GroundedConductorInput): SizedResult<Id> | NotRequiredResult<Id> {
   const { code, conductor, grounded, jumperAt, load, rebondedAtBuildingWithDevice } = input;
   const isAlone = load === undefined && rebondedAtBuildingWithDevice === undefined && grounded !== "phase";
   if (jumperAt === "source" && isAlone) {

@@ -51,11 +51,9 @@ describe("several metal raceways", () => {
       ["A", "B", "C"].map((id) => [`supply-side-bonding-jumper ${id}`, id]),
       [["supply-side-bonding-jumper all raceways", "all raceways"]],
     ]);
-    for (const { connections, cautions, status } of arrangements) {
+    for (const { connections, conductors, status } of arrangements) {
       expect(status).toBe("permitted");
-      expect(cautions.map(({ code, at }) => [code, at])).toEqual(
-        ["A", "B", "C"].map((id) => ["bonding-fittings-may-serve", id]),
-      );
+      for (const { insteadPermitted } of conductors) expect(insteadPermitted?.by).toBe("bonding-fittings");
       expect(connections).toMatchObject([
         {
           kind: "supply-side-bonding-jumper",
