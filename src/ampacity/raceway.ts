@@ -60,11 +60,21 @@ export function ampacityIn(
   column: TemperatureColumn,
 ): Ampacity {
   const table = racewayAmpacity[year];
-  const metal = columnOf(material);
-  const amperes =
-    table.rows[size]?.[columns.indexOf(column) + (metal === "copper" ? 0 : columns.length)] ?? null;
-  const evidence = table.cells[`${size} ${metal}${column}`] ?? table.evidence;
-  return { amperes, citation: { section: table.number, evidence } };
+  const evidence = table.cells[`${size} ${columnOf(material)}${column}`] ?? table.evidence;
+  return {
+    amperes: amperesIn(year, size, material, column),
+    citation: { section: table.number, evidence },
+  };
+}
+
+function amperesIn(
+  year: EditionYear,
+  size: ConductorSize,
+  material: Material,
+  column: TemperatureColumn,
+): number | null {
+  const place = columns.indexOf(column) + (columnOf(material) === "copper" ? 0 : columns.length);
+  return racewayAmpacity[year].rows[size]?.[place] ?? null;
 }
 
 /**
@@ -98,8 +108,8 @@ export function smallestConductorIn(
 ): StandardSize | null {
   return (
     standardSizes.find((size) => {
-      const ampacity = ampacityIn(year, size, material, column).amperes;
-      return ampacity !== null && ampacity >= amperes;
+      const own = amperesIn(year, size, material, column);
+      return own !== null && own >= amperes;
     }) ?? null
   );
 }

@@ -1,4 +1,5 @@
 import { amendmentsInForce } from "./amendment.js";
+import { type EditionYear, editionYears } from "./edition-year.js";
 import type { Policy, PolicySet } from "./policy.js";
 import type { Code, ReadingAmendment } from "./shape.generated.js";
 import { defaultReadings, type Readings, readingFacts } from "./tables/readings.generated.js";
@@ -32,15 +33,14 @@ export function overruledReadings(code: Code): readonly OverruledReading[] {
 
 /** The policy of a set under a code: the edition's row with the chosen readings laid over it. */
 export function policyUnder<P extends object = Policy>(code: Code, policies: PolicySet<P>): P {
-  const changes = readingsFor(code, policies).map((id) => policyChange(code, id));
-  return Object.assign({}, policies.byEdition[code.year], ...changes) as P;
+  const printed = policies.byEdition[code.year];
+  const ids = readingsFor(code, policies);
+  return ids.length === 0 ? printed : Object.assign({}, printed, ...ids.map((id) => policyChange(code, id)));
 }
 
 /** The readings that have a say for a set of policies in an edition, in the order of the ledger. */
 export function readingsFor({ year }: Code, { id: set }: Pick<PolicySet, "id">): readonly (keyof Readings)[] {
-  return readingIds.filter(
-    (id) => readingFacts[id].policies.includes(set) && readingFacts[id].editions.includes(year),
-  );
+  return readingIdsIn[year].get(set) ?? [];
 }
 
 /** The same code with other alternatives for one reading, the chosen one left out. None where a jurisdiction enforces one. */
@@ -57,7 +57,20 @@ export function otherReadings(
     }));
 }
 
-const readingIds = /* @__PURE__ */ Object.keys(readingFacts) as readonly (keyof Readings)[];
+/** By edition and by set of policies, the readings that have a say. */
+const readingIdsIn = /* @__PURE__ */ Object.fromEntries(
+  editionYears.map((year) => [year, /* @__PURE__ */ readingIdsBySet(year)]),
+) as Readonly<Record<EditionYear, ReadonlyMap<string, readonly (keyof Readings)[]>>>;
+
+function readingIdsBySet(year: EditionYear): ReadonlyMap<string, readonly (keyof Readings)[]> {
+  const ids = (Object.keys(readingFacts) as (keyof Readings)[]).filter((id) =>
+    readingFacts[id].editions.includes(year),
+  );
+  const sets = new Set(ids.flatMap((id) => readingFacts[id].policies));
+  return new Map(
+    [...sets].map((set) => [set, ids.filter((id) => readingFacts[id].policies.includes(set))] as const),
+  );
+}
 
 function policyChange(code: Code, id: keyof Readings): object {
   const changes: Readonly<Record<string, object>> = readingFacts[id].policy;

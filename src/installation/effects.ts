@@ -1,10 +1,11 @@
 import { gridOf } from "../asking/grid.js";
 import { plainly } from "../asking/plainly.js";
-import { areaOf } from "../conductor/index.js";
+import { areaOf, materials } from "../conductor/index.js";
 import { type Circumstances, type Code, type EditionYear, type Role, readCode } from "../edition/index.js";
 import { member, type Reader, readAll, readList, readObject } from "../input/reader.js";
 import type { AnyRole } from "../roles/definition.js";
 import { roles } from "../roles/register.generated.js";
+import { isAmendedFor } from "../rules/amendment-cautions.js";
 import type { CautionCode } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
 import { keyOf } from "./conductor-identity.js";
@@ -111,7 +112,9 @@ const mostInstallations = 100;
 
 function gridEffect(role: AnyRole, before: Code, after: Code): GridEffect {
   const questions = gridOf(role, before);
-  const changed = questions.flatMap(({ name, question }) =>
+  const reached = materials.filter((material) => isAmendedFor({ code: after, role: role.id, material }));
+  const asked = questions.filter(({ question }) => reached.includes(question.material));
+  const changed = asked.flatMap(({ name, question }) =>
     changeOf(
       name,
       role.decide(plainly(role, question)),

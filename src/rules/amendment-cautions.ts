@@ -8,7 +8,7 @@ import {
   type Role,
 } from "../edition/index.js";
 import type { Step } from "../sizing/index.js";
-import { amendmentsThatMatter, type Mattering, type Sought } from "./amendments-that-matter.js";
+import { amendmentsThatMatter, canTouch, type Mattering, type Sought } from "./amendments-that-matter.js";
 import type { Caution, CautionCode } from "./caution.js";
 import type { Decided } from "./decided.js";
 import { isLaidOver, underAmendments } from "./under-amendments.js";
@@ -57,6 +57,18 @@ export function idleCautions(sought: Sought): readonly Caution[] {
   const { code } = sought;
   return said(code, (one) =>
     concerns(one, sought) ? (openCondition(one, code) ?? "amendment-without-effect") : null,
+  );
+}
+
+/**
+ * Whether anything in a code beyond its edition could have to do with a role and a material. Where nothing has, every answer is that of
+ * the edition as printed.
+ */
+export function isAmendedFor(sought: Sought): boolean {
+  const { amendments = [], readings = {} } = sought.code;
+  return (
+    Object.keys(readings).length > 0 ||
+    amendments.some((one) => canTouch(one, sought) || concerns(one, sought))
   );
 }
 

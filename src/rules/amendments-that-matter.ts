@@ -34,6 +34,7 @@ export function amendmentsThatMatter<T>(
 ): Mattering {
   const { code } = sought;
   const { amendments = [], circumstances } = code;
+  if (!amendments.some((one) => canTouch(one, sought))) return { acting: [], superseded: [] };
   const listed = amendments.map((one, place): Listed => {
     return { one, place, at: placeOf(one), inForce: holds(one, circumstances) === "yes" };
   });
@@ -94,7 +95,7 @@ interface Listed {
 }
 
 /** Whether an amendment could have to do with a role and a material at all. */
-function canTouch(one: Amendment, { code, role, material }: Sought): boolean {
+export function canTouch(one: Amendment, { code, role, material }: Sought): boolean {
   switch (one.kind) {
     case "cell":
       return one.column === columnOf(material);

@@ -1,4 +1,4 @@
-import { type Code, type PolicySet, policyUnder, type Role, type RoleFacts } from "../edition/index.js";
+import { type Policy, type PolicySet, policyUnder, type Role, type RoleFacts } from "../edition/index.js";
 import type { CapStep } from "../sizing/index.js";
 import { type SizedArea, sizeBySupply } from "../sizing/size-by-supply.js";
 import { assumedIn } from "../supply/equal-ampacity.js";
@@ -21,7 +21,7 @@ export interface SupplyRule<Id extends Role = Role> {
 export function decideBySupply<Id extends Role>(rule: SupplyRule<Id>, input: BySupplyInput): Decided<Id> {
   const { code, conductor } = input;
   const policy = policyUnder(code, rule.policies);
-  const sized = requiredUnder(code, rule, input);
+  const sized = requiredBy(policy, rule, input);
   return {
     facts: rule.facts,
     code,
@@ -34,9 +34,8 @@ export function decideBySupply<Id extends Role>(rule: SupplyRule<Id>, input: ByS
   };
 }
 
-function requiredUnder(code: Code, { policies, caps }: SupplyRule, input: BySupplyInput): SizedArea {
-  const policy = policyUnder(code, policies);
-  const { supply, conductor, temperature = 75 } = input;
+function requiredBy(policy: Policy, { caps }: SupplyRule, input: BySupplyInput): SizedArea {
+  const { code, supply, conductor, temperature = 75 } = input;
   const { material } = conductor;
   return sizeBySupply({
     table: tableOf(policy, code),

@@ -16,6 +16,7 @@ import { equipmentGroundingArea, largestRating } from "./rating-table.js";
 
 /** Lays the amendments in force over a decision: another basis, and floors. */
 export function underAmendments<Id extends Role>(decided: Decided<Id>): Decided<Id> {
+  if ((decided.code.amendments ?? []).length === 0) return decided;
   const based = onOtherBasis(decided);
   const floors = amendedFloors(based.code, based.facts.role, based.material);
   const { requiredArea, governs } = limited(based, [], floors);

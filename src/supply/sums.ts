@@ -79,7 +79,7 @@ export function columnOfSupply(supply: Supply): ConductorColumn | "mixed" {
 
 /** Every different conductor of a supply, in order of mention. */
 export function conductorsOf(supply: Supply): readonly Conductor[] {
-  return supply.sets.flatMap((set) => phasesOf(set).filter((one) => one !== null));
+  return supply.sets.flatMap((set) => ("phases" in set ? set.phases.filter((one) => one !== null) : set));
 }
 
 /** Number of sets. */
