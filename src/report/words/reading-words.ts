@@ -2,14 +2,26 @@ import type { Readings } from "../../edition/index.js";
 import type { ReadingUsed } from "../../rules/result.js";
 import { formatArea } from "../../units/area.js";
 
+const forSupplies = {
+  "every-supply": "holds for every supply",
+  "large-supplies-only": "holds for large supplies only",
+};
+
+const assumedConductors = {
+  "at-any-size": "conductors are assumed at any size",
+  "above-threshold": "conductors are assumed over the threshold only",
+};
+
+const atCircuitConductors = {
+  "whole-set": "the whole parallel set",
+  "one-conductor": "its largest single conductor",
+};
+
 /** What each open text is about, and what each alternative says. */
 const readingWords: {
   readonly [Id in keyof Readings]: readonly [about: string, says: Readonly<Record<Readings[Id], string>>];
 } = {
-  "cap-on-small-supplies": [
-    "the limit at the largest ungrounded conductor or set",
-    { "every-supply": "holds for every supply", "large-supplies-only": "holds for large supplies only" },
-  ],
+  "cap-on-small-supplies": ["the limit at the largest ungrounded conductor or set", forSupplies],
   "cap-on-piping-jumpers": [
     "the limit at the largest ungrounded conductor or set, for jumpers to water piping and structural metal",
     { "no-cap": "does not hold", "as-for-other-jumpers": "holds as for other jumpers" },
@@ -20,21 +32,15 @@ const readingWords: {
   ],
   "cap-on-small-derived-supplies-in-2017": [
     "the limit at the largest ungrounded conductor or set, for separately derived systems in the 2017 edition",
-    { "every-supply": "holds for every supply", "large-supplies-only": "holds for large supplies only" },
+    forSupplies,
   ],
   "supply-side-other-material-in-2011": [
     "supply and jumper of different materials in the 2011 edition",
-    {
-      "at-any-size": "conductors are assumed at any size",
-      "above-threshold": "conductors are assumed over the threshold only",
-    },
+    assumedConductors,
   ],
   "supply-side-other-material-in-2014": [
     "supply and jumper of different materials in the 2014 edition",
-    {
-      "at-any-size": "conductors are assumed at any size",
-      "above-threshold": "conductors are assumed over the threshold only",
-    },
+    assumedConductors,
   ],
   "single-conductor-of-another-material": [
     "a single supply conductor of another material, over the threshold",
@@ -77,19 +83,15 @@ const readingWords: {
   ],
   "equipment-grounding-limit": [
     "the limit of an equipment grounding conductor at the circuit conductors",
-    { "whole-set": "the whole parallel set", "one-conductor": "its largest single conductor" },
+    atCircuitConductors,
   ],
   "equipment-grounding-limit-in-2026": [
     "the limit of an equipment grounding conductor at the circuit conductors in the 2026 edition",
-    { "whole-set": "the whole parallel set", "one-conductor": "the largest single conductor" },
+    atCircuitConductors,
   ],
   "load-side-jumper-limit": [
     "the limit of a load-side bonding jumper at the circuit conductors",
-    {
-      "whole-set": "the whole parallel set",
-      "one-conductor": "the largest single conductor",
-      "no-limit": "none",
-    },
+    { ...atCircuitConductors, "no-limit": "none" },
   ],
   "increase-in-2014": [
     "an increase of the circuit conductors in the 2014 edition",
