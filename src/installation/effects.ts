@@ -23,11 +23,11 @@ export interface EffectsInput {
 
 /** A conductor that the proposal changes. */
 export interface ChangedConductor {
-  /** Stable id. */
+  /** Of an installation, the id of the conductor in its schedule; over the grid, the name of the question. */
   readonly id: string;
-  /** Circular mils required before and after, of one conductor. */
+  /** Circular mils that the edition as printed requires of one conductor; 0 where none is required. */
   readonly before: number;
-  /** The value after; `null` where there is none. */
+  /** Circular mils required of one conductor under the proposal; 0 where none is required. */
   readonly after: number;
   /** Circular mils of metal added, of all alike; negative where metal is saved. */
   readonly metal: number;
@@ -37,9 +37,9 @@ export interface ChangedConductor {
 
 /** What a proposal does to one role over its grid. */
 export interface GridEffect {
-  /** What the conductor is there for. */
+  /** The role that was asked over its grid. */
   readonly role: Role;
-  /** How many questions the grid has. */
+  /** How many questions the grid has, also those that no amendment can reach. */
   readonly configurations: number;
   /** How many become larger. */
   readonly larger: number;
@@ -57,7 +57,7 @@ export interface GridEffect {
 export interface Effects {
   /** Edition of NFPA 70, by its year. */
   readonly edition: EditionYear;
-  /** One entry for every role. */
+  /** One entry for every role, also where nothing changes. */
   readonly grid: readonly GridEffect[];
   /** The installations, each with what changes. */
   readonly installations: readonly {
