@@ -149,7 +149,10 @@ describe("amendments", () => {
         const amended = result.cautions.filter((one) => one.code === "amended").map(({ section }) => section);
         for (const one of list) {
           if (!amended.includes(`${one.citation.jurisdiction}, ${one.citation.section}`)) continue;
-          const without = ask({ ...code, amendments: list.filter((other) => other !== one) }, metal);
+          const others = list.filter((other) => other !== one);
+          // A cell may keep the table rising only together with the one that is left out.
+          if (taken(code, others).length < others.length) continue;
+          const without = ask({ ...code, amendments: others }, metal);
           expect(without.requiredArea).not.toBe(result.requiredArea);
         }
       }),
