@@ -67,10 +67,10 @@ export {
 export { type RectangularBar, rectangularBarsFor } from "./engineering/rectangular-bar.js";
 export {
   type ShortTimeWithstand,
+  type ShortTimeWithstandInput,
   shortTimeWithstand,
   withstandCautionCodes,
 } from "./engineering/short-time-withstand.js";
-export type { ShortTimeWithstandInput } from "./engineering/short-time-withstand-input.js";
 export { InputError, type Issue, type IssueCode } from "./input/input-error.js";
 export type { StandardSchema } from "./input/standard-schema.js";
 export type { Arrangement, ArrangementComparison } from "./installation/arrangements/arrangement.js";

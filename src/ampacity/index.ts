@@ -5,4 +5,4 @@ export {
   smallestConductorFor,
   smallestConductorIn,
 } from "./raceway.js";
-export type { TemperatureColumn } from "./read.js";
+export type { TemperatureColumn } from "./shape.generated.js";

@@ -9,12 +9,12 @@ import type { Citation, EditionYear } from "../edition/index.js";
 import { racewayAmpacity } from "../edition/tables/raceway-ampacity.generated.js";
 import { readShape } from "../input/read-shape.js";
 import { readAll } from "../input/reader.js";
-import type { TemperatureColumn } from "./read.js";
 import {
   type AmpacityQuestion,
   ampacityQuestionShape,
   type ConductorQuestion,
   conductorQuestionShape,
+  type TemperatureColumn,
 } from "./shape.generated.js";
 
 export type { AmpacityQuestion, ConductorQuestion };

@@ -1,11 +1,17 @@
 // Generated from shape.ts by "npm run generate"; do not edit.
-
 import type { ConductorSize, Material } from "../conductor/index.js";
 import { readMaterial, readSize } from "../conductor/read.js";
 import type { EditionYear } from "../edition/edition-year.js";
 import type { Shape } from "../input/shapes.js";
-import type { TemperatureColumn } from "./read.js";
-import { readColumn } from "./read.js";
+
+/** Temperature column of the ampacity table, in degrees Celsius. */
+export type TemperatureColumn = 60 | 75 | 90;
+
+export const temperatureColumnShape: Shape = {
+  is: "numbers",
+  unit: "temperature column in degrees Celsius",
+  of: [60, 75, 90],
+};
 
 /** A conductor whose ampacity is to be found. */
 export interface AmpacityQuestion {
@@ -24,7 +30,7 @@ export const ampacityQuestionShape: Shape = {
   members: {
     edition: { is: "words", of: ["2008", "2011", "2014", "2017", "2020", "2023", "2026"] },
     material: { is: "checked", read: readMaterial },
-    temperature: { is: "checked", read: readColumn },
+    temperature: temperatureColumnShape,
     size: { is: "checked", read: readSize },
   },
 };
@@ -46,7 +52,7 @@ export const conductorQuestionShape: Shape = {
   members: {
     edition: { is: "words", of: ["2008", "2011", "2014", "2017", "2020", "2023", "2026"] },
     material: { is: "checked", read: readMaterial },
-    temperature: { is: "checked", read: readColumn },
+    temperature: temperatureColumnShape,
     amperes: { is: "number", unit: "amperes" },
   },
 };

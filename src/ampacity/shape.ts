@@ -1,12 +1,12 @@
 import * as v from "valibot";
 import { conductorSize, material } from "../conductor/shape.js";
 import { editionYear } from "../edition/shape.js";
-import { byHand, positive, says } from "../input/define.js";
+import { called, positive, says } from "../input/define.js";
 
 export const temperatureColumn = v.pipe(
   v.picklist([60, 75, 90]),
+  called("temperature column in degrees Celsius"),
   says("Temperature column of the ampacity table, in degrees Celsius."),
-  byHand({ type: ["TemperatureColumn", "ampacity/read"], read: ["readColumn", "ampacity/read"] }),
 );
 
 const ofColumn = {

@@ -1,22 +1,15 @@
 import { areaOf, columnOf } from "../conductor/index.js";
-import { type Code, type EditionYear, policyUnder, type Role, readCode } from "../edition/index.js";
-import { member, type Reader, readAll, readObject } from "../input/reader.js";
+import { type EditionYear, policyUnder, type Role } from "../edition/index.js";
+import { readShape } from "../input/read-shape.js";
+import { readAll } from "../input/reader.js";
 import type { RoleByRating } from "../roles/definition.js";
 import { ratingTable, smallestRating } from "../rules/rating-table.js";
 import { amendedFloors } from "../rules/under-amendments.js";
 import type { RatingRowStep } from "../sizing/index.js";
 import { ratingRowStep } from "../sizing/size-by-rating.js";
 import type { Conductor } from "../supply/index.js";
-import { readConductor } from "../supply/read.js";
 import { checkRole } from "./check-role.js";
-
-/** A conductor that is there, and the edition by which it is to be judged. */
-export interface LargestDeviceInput {
-  /** The code that it is held under: an edition, its amendments and readings. */
-  readonly code: Code;
-  /** The conductor. */
-  readonly conductor: Conductor;
-}
+import { type LargestDeviceInput, largestDeviceInputShape } from "./shape.generated.js";
 
 /** The largest device that a conductor serves. Plain JSON. */
 export interface LargestDevice {
@@ -67,7 +60,9 @@ export interface DeviceReserve {
 export function largestDevice(role: RoleByRating, input: LargestDeviceInput): LargestDevice {
   checkRole(role, "rating");
   const { id, policies } = role;
-  const { code, conductor } = readAll(input, readInput);
+  const { code, conductor } = readAll(input, (at) =>
+    readShape<LargestDeviceInput>(at, largestDeviceInputShape),
+  );
   const table = ratingTable(code);
   const read = columnOf(conductor.material);
   const area = areaOf(conductor.size);
@@ -89,11 +84,4 @@ export function largestDevice(role: RoleByRating, input: LargestDeviceInput): La
     row,
     reserve: met ? { area: beyond, percent: Math.round((beyond * 1000) / row.requiredArea) / 10 } : null,
   };
-}
-
-function readInput(at: Reader): LargestDeviceInput | undefined {
-  if (!readObject(at, ["code", "conductor"])) return undefined;
-  const code = readCode(member(at, "code"));
-  const conductor = readConductor(member(at, "conductor"));
-  return code && conductor && { code, conductor };
 }

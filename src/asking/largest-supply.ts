@@ -10,31 +10,21 @@ import {
   policyUnder,
   type Readings,
   type Role,
-  readCode,
   readingsFor,
   weakestEvidence,
 } from "../edition/index.js";
-import { member, type Reader, readAll, readObject } from "../input/reader.js";
+import { readShape } from "../input/read-shape.js";
+import { readAll } from "../input/reader.js";
 import type { RoleBySupply } from "../roles/definition.js";
 import { amendmentCautions, overruled } from "../rules/amendment-cautions.js";
 import { amendmentsThatMatter } from "../rules/amendments-that-matter.js";
 import type { Caution } from "../rules/caution.js";
 import { amendedFloors, rowOfService } from "../rules/under-amendments.js";
 import { floorFrom } from "../sizing/limits.js";
-import { readMaterial } from "../supply/read.js";
+import type { Conductor } from "../supply/index.js";
 import { checkRole } from "./check-role.js";
 import { type Prepared, prepareChecked } from "./prepare.js";
-import { type InstalledConductor, readInstalled } from "./reserve.js";
-
-/** An installed conductor, and the material of the supply whose largest area is to be found. */
-export interface LargestSupplyInput {
-  /** The code that it is held under: an edition, its amendments and readings. */
-  readonly code: Code;
-  /** The conductor. */
-  readonly conductor: InstalledConductor;
-  /** The one material of the supply. */
-  readonly supplyMaterial: Material;
-}
+import { type LargestSupplyInput, largestSupplyInputShape } from "./shape.generated.js";
 
 /**
  * What ends the supply: `conductor-area`, one circular mil more requires a larger conductor; `assumed-conductors-decide-above`, the
@@ -71,7 +61,7 @@ export interface LargestSupply {
   /** Edition of NFPA 70, by its year. */
   readonly edition: EditionYear;
   /** The conductor. */
-  readonly conductor: InstalledConductor;
+  readonly conductor: Conductor;
   /** Circular mils of the conductor. */
   readonly area: number;
   /** Material of the ungrounded conductors. */
@@ -121,7 +111,7 @@ export interface LargestSupply {
  */
 export function largestSupply(role: RoleBySupply, input: LargestSupplyInput): LargestSupply {
   checkRole(role, "supply");
-  const read = readAll(input, readInput);
+  const read = readAll(input, (at) => readShape<LargestSupplyInput>(at, largestSupplyInputShape));
   const { code, conductor, supplyMaterial } = read;
   const { policies } = role;
   const policy = policyUnder(code, policies);
@@ -230,12 +220,4 @@ function evidenceOf({ basis, cap }: Policy, materialsDiffer: boolean): Evidence 
     ...(cap === "none" ? [] : [basis.cap.evidence]),
     ...(materialsDiffer ? [basis.otherMaterial.evidence] : []),
   ]);
-}
-
-function readInput(at: Reader): LargestSupplyInput | undefined {
-  if (!readObject(at, ["code", "conductor", "supplyMaterial"])) return undefined;
-  const code = readCode(member(at, "code"));
-  const conductor = readInstalled(member(at, "conductor"));
-  const supplyMaterial = readMaterial(member(at, "supplyMaterial"));
-  return code && conductor && supplyMaterial && { code, conductor, supplyMaterial };
 }

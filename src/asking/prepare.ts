@@ -1,33 +1,20 @@
-import { areaOf, columnOf, type Material } from "../conductor/index.js";
-import { type Amendment, type Code, policyUnder, readCode } from "../edition/index.js";
-import { member, type Reader, readAll, readObject, refuse } from "../input/reader.js";
+import { areaOf, columnOf } from "../conductor/index.js";
+import { type Amendment, policyUnder } from "../edition/index.js";
+import { type Members, readShape } from "../input/read-shape.js";
+import { member, type Reader, readAll, refuse } from "../input/reader.js";
 import type { RoleByRating, RoleBySupply } from "../roles/definition.js";
-import { readWantedWire, type WantedWire } from "../rules/by-supply-input.js";
 import { largestRating, ratingTable } from "../rules/rating-table.js";
 import { tableOf } from "../rules/tables.js";
 import { type DecidedBy, decidedBy } from "../sizing/assumption.js";
 import { areaByRule, capArea, hasLastRowFloor, lastRowArea } from "../sizing/required-area.js";
 import { ratingRowStep } from "../sizing/size-by-rating.js";
-import { readMaterial } from "../supply/read.js";
 import { checkRole } from "./check-role.js";
-
-/** What is fixed before a loop over areas: the code and the materials. The supply is of one material. */
-export interface PreparedRequest {
-  /** The code that it is held under: an edition, its amendments and readings. */
-  readonly code: Code;
-  /** Material of the supply, the same throughout. */
-  readonly supplyMaterial: Material;
-  /** The conductor. */
-  readonly conductor: WantedWire;
-}
-
-/** What is fixed before a loop over ratings. */
-export interface PreparedRatingRequest {
-  /** The code that it is held under: an edition, its amendments and readings. */
-  readonly code: Code;
-  /** The conductor. */
-  readonly conductor: WantedWire;
-}
+import {
+  type PreparedRatingRequest,
+  type PreparedRequest,
+  preparedRatingRequestShape,
+  preparedRequestShape,
+} from "./shape.generated.js";
 
 /** Sizing by the rating of a device: amperes in, required area out, no objects. */
 export interface PreparedByRating {
@@ -110,32 +97,21 @@ export function prepare(
   request: PreparedRequest | PreparedRatingRequest,
 ): Prepared | PreparedByRating {
   checkRole(role, "supply", "rating");
-  if (role.by === "rating") return preparedByRating(role, readAll(request, readRatingRequest));
-  return prepareChecked(role, readAll(request, readSupplyRequest));
+  return readAll(request, (at) => {
+    if (role.by === "rating") {
+      const read = readShape<PreparedRatingRequest>(at, preparedRatingRequestShape, refuseBeyondAreas);
+      return read && preparedByRating(role, read);
+    }
+    const read = readShape<PreparedRequest>(at, preparedRequestShape, refuseBeyondAreas);
+    return read && prepareChecked(role, read);
+  });
 }
 
-function readSupplyRequest(at: Reader): PreparedRequest | undefined {
-  if (!readObject(at, ["code", "supplyMaterial", "conductor"])) return undefined;
-  const code = readPreparedCode(member(at, "code"));
-  const supplyMaterial = readMaterial(member(at, "supplyMaterial"));
-  const conductor = readWantedWire(member(at, "conductor"));
-  return code && supplyMaterial && conductor && { code, supplyMaterial, conductor };
-}
-
-function readRatingRequest(at: Reader): PreparedRatingRequest | undefined {
-  if (!readObject(at, ["code", "conductor"])) return undefined;
-  const code = readPreparedCode(member(at, "code"));
-  const conductor = readWantedWire(member(at, "conductor"));
-  return code && conductor && { code, conductor };
-}
-
-function readPreparedCode(at: Reader): Code | undefined {
-  const code = readCode(at);
-  if ((code?.amendments ?? []).some(({ kind }) => beyondAreas.includes(kind))) {
-    const expected = "amendments of cells and readings only";
-    refuse(member(at, "amendments"), "unknown-value", expected, "size with the full path under this code");
-  }
-  return code;
+function refuseBeyondAreas(at: Reader, { code }: Members<PreparedRatingRequest>): void {
+  if (!(code?.amendments ?? []).some(({ kind }) => beyondAreas.includes(kind))) return;
+  const expected = "amendments of cells and readings only";
+  const amendments = member(member(at, "code"), "amendments");
+  refuse(amendments, "unknown-value", expected, "size with the full path under this code");
 }
 
 function preparedByRating(

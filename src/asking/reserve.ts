@@ -1,21 +1,13 @@
-import { areaOf, type ConductorSize, columnOf, type Material } from "../conductor/index.js";
-import { readSize } from "../conductor/read.js";
+import { areaOf, columnOf } from "../conductor/index.js";
 import { member, type Reader, readAll, readObject, refuse, show } from "../input/reader.js";
 import type { SizingResult } from "../rules/result.js";
-import { readMaterial } from "../supply/read.js";
-
-/** A conductor as installed or drawn. */
-export interface InstalledConductor {
-  /** Trade size of the conductor. */
-  readonly size: ConductorSize;
-  /** Material of the conductor. */
-  readonly material: Material;
-}
+import type { Conductor } from "../supply/index.js";
+import { readConductor, readMaterial } from "../supply/read.js";
 
 /** An installed conductor and what is required of it. */
 export interface ReserveInput {
   /** The conductor that is there. */
-  readonly installed: InstalledConductor;
+  readonly installed: Conductor;
   /** The result that it is held against, of the same material; each of several conductors for itself. */
   readonly result: SizingResult;
 }
@@ -69,13 +61,13 @@ export function reserveOf(input: ReserveInput): Reserve {
 }
 
 interface ReadReserve {
-  readonly installed: InstalledConductor;
+  readonly installed: Conductor;
   readonly requiredArea: number;
 }
 
 function readReserve(at: Reader): ReadReserve | undefined {
   if (!readObject(at, ["installed", "result"])) return undefined;
-  const installed = readInstalled(member(at, "installed"));
+  const installed = readConductor(member(at, "installed"));
   const result = member(at, "result");
   const material = readMaterial(member(result, "material"));
   const requiredArea = readRequiredArea(member(result, "requiredArea"));
@@ -98,12 +90,4 @@ function readRequiredArea(at: Reader): number | undefined {
     "whole circular mils",
     "give a result of this library",
   );
-}
-
-/** Checks an installed conductor. */
-export function readInstalled(at: Reader): InstalledConductor | undefined {
-  if (!readObject(at, ["size", "material"])) return undefined;
-  const size = readSize(member(at, "size"));
-  const material = readMaterial(member(at, "material"));
-  return size && material && { size, material };
 }

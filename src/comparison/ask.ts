@@ -1,6 +1,5 @@
-import { type EditionYear, editionYears, type Readings } from "../edition/index.js";
+import type { Readings } from "../edition/index.js";
 import { InputError, type Issue } from "../input/input-error.js";
-import { member, optional, type Reader, readList, readOneOf } from "../input/reader.js";
 import type { CodedInput, ComparedResult } from "./comparison.js";
 
 /** One input put to one role. */
@@ -32,14 +31,4 @@ export function withReading<Input extends CodedInput>(
 ): Input {
   const { code } = input;
   return { ...input, code: { ...code, readings: { ...code.readings, [reading]: alternative } } };
-}
-
-/** Editions side by side; one may be named again. */
-const mostEditions = 20;
-
-/** Checks the editions of a request. */
-export function readEditions(at: Reader): readonly EditionYear[] | undefined {
-  return optional(member(at, "editions"), (years) =>
-    readList(years, (one) => readOneOf(one, editionYears), mostEditions),
-  );
 }

@@ -1,7 +1,7 @@
 import { checkRole } from "../asking/check-role.js";
 import { type Sizing, size } from "../asking/size.js";
-import { member, readAll, readObject, readOneOf } from "../input/reader.js";
-import { readEditions } from "./ask.js";
+import { readShape } from "../input/read-shape.js";
+import { member, readAll } from "../input/reader.js";
 import type {
   AmendmentComparison,
   CodedInput,
@@ -12,14 +12,13 @@ import type {
 import { type OverAmendments, overAmendments } from "./over-amendments.js";
 import { checkOpenInput, type OverEditions, overEditions } from "./over-editions.js";
 import { type OverReadings, overReadings } from "./over-readings.js";
+import { type CompareRequest as Compared, compareRequestShape } from "./shape.generated.js";
 
 /** Under what one input of a role is compared. */
 export type CompareRequest<Input extends CodedInput> =
   | OverEditions<Input>
   | OverReadings<Input>
   | OverAmendments<Input>;
-
-const compared = ["editions", "readings", "amendments"] as const;
 
 /**
  * Compares one input of a role: under every edition, under the alternatives of the open readings, or without and with its amendments.
@@ -90,15 +89,9 @@ export function compare<Input extends CodedInput, Result extends ComparedResult>
 
 /** Checks what is compared; the role itself checks its input. */
 function checkRequest(request: unknown): void {
-  readAll(request, (at) => {
-    const isOverEditions = member(at, "over").value === "editions";
-    if (!readObject(at, isOverEditions ? ["over", "input", "editions"] : ["over", "input"])) return undefined;
-    const over = readOneOf(member(at, "over"), compared);
-    if (over !== "editions") {
-      return over;
-    }
-    readEditions(at);
-    checkOpenInput(member(at, "input"));
-    return over;
-  });
+  readAll(request, (at) =>
+    readShape<Compared>(at, compareRequestShape, (_, { over, input }) => {
+      if (over === "editions" && input !== undefined) checkOpenInput(member(at, "input"));
+    }),
+  );
 }

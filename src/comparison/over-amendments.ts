@@ -2,12 +2,11 @@ import { citeAmendment } from "../edition/index.js";
 import type { Asking } from "./ask.js";
 import { changesBetween, effectOf } from "./changes.js";
 import type { AmendedResult, AmendmentComparison, CodedInput, ComparedResult } from "./comparison.js";
+import type { AmendmentsRequest } from "./shape.generated.js";
 
 /** What a role takes, under a code with amendments, to be compared without each of them. */
-export interface OverAmendments<Input extends CodedInput> {
-  /** What is compared. */
-  readonly over: "amendments";
-  /** The input. */
+export interface OverAmendments<Input extends CodedInput> extends AmendmentsRequest {
+  /** What the role takes. */
   readonly input: Input;
 }
 

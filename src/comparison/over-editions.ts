@@ -11,15 +11,12 @@ import type {
   InputOfAnyYear,
 } from "./comparison.js";
 import { type Dated, explainedByReadings } from "./explained-by-readings.js";
+import type { EditionsRequest } from "./shape.generated.js";
 
 /** What a role takes, without an edition, to be compared under several. */
-export interface OverEditions<Input extends CodedInput> {
-  /** What is compared. */
-  readonly over: "editions";
+export interface OverEditions<Input extends CodedInput> extends EditionsRequest {
   /** What the role takes, without an edition. */
   readonly input: InputOfAnyYear<Input>;
-  /** Editions in the order of the columns; all of them, oldest first, by default. */
-  readonly editions?: readonly EditionYear[];
 }
 
 /** Compares one input under several editions, the request being checked. */

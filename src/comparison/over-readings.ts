@@ -1,12 +1,11 @@
 import { type Asking, withReading } from "./ask.js";
 import { changesBetween, effectOf } from "./changes.js";
 import type { CodedInput, ComparedResult, OtherwiseRead, ReadingComparison } from "./comparison.js";
+import type { ReadingsRequest } from "./shape.generated.js";
 
 /** What a role takes, to be compared under the alternatives of the open readings. */
-export interface OverReadings<Input extends CodedInput> {
-  /** What is compared. */
-  readonly over: "readings";
-  /** The input. */
+export interface OverReadings<Input extends CodedInput> extends ReadingsRequest {
+  /** What the role takes. */
   readonly input: Input;
 }
 

@@ -1,20 +1,10 @@
 import { checkRole } from "../asking/check-role.js";
-import { readAll, readObject } from "../input/reader.js";
+import { readShape } from "../input/read-shape.js";
+import { readAll } from "../input/reader.js";
 import type { RoleByRating, RoleBySupply } from "../roles/definition.js";
-import {
-  checkRatingSweep,
-  type RatingSweep,
-  type RatingSweepRow,
-  ratingRows,
-  ratingSweepKeys,
-} from "./sweep-rating.js";
-import {
-  checkSupplySweep,
-  type SupplySweep,
-  type SupplySweepRow,
-  supplyRows,
-  supplySweepKeys,
-} from "./sweep-supply.js";
+import { type RatingSweep, ratingSweepShape, type SupplySweep, supplySweepShape } from "./shape.generated.js";
+import { type RatingSweepRow, ratingRows } from "./sweep-rating.js";
+import { type SupplySweepRow, supplyRows } from "./sweep-supply.js";
 
 /**
  * Sizes one role for many supplies, or for many overcurrent devices, under many editions, as rows: the supplies in the order of the sizes
@@ -69,21 +59,15 @@ export function sweep<R extends RoleByRating>(
 ): readonly RatingSweepRow[];
 export function sweep(
   role: RoleBySupply | RoleByRating,
-  request: (SupplySweep | RatingSweep) & {
-    /** Changes to the plainest question. */
-    readonly with?: object;
-  },
+  request: SupplySweep | RatingSweep,
 ): readonly SupplySweepRow[] | readonly RatingSweepRow[] {
   checkRole(role, "supply", "rating");
-  const isBySupply = role.by === "supply";
-  readAll(request, (at) => {
-    if (!readObject(at, [...(isBySupply ? supplySweepKeys : ratingSweepKeys), "with"])) return undefined;
-    if (isBySupply) checkSupplySweep(at);
-    else checkRatingSweep(at);
-    return true;
-  });
-  const { with: more = {} } = request;
-  return isBySupply
-    ? supplyRows(role, request as SupplySweep, more)
-    : ratingRows(role, request as RatingSweep, more);
+  if (role.by === "supply") {
+    const read = readAll(request, (at) => readShape<SupplySweep>(at, supplySweepShape));
+    return supplyRows(role, read);
+  }
+  return ratingRows(
+    role,
+    readAll(request, (at) => readShape<RatingSweep>(at, ratingSweepShape)),
+  );
 }

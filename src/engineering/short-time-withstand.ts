@@ -5,11 +5,10 @@ import type { Marks } from "../input/given-result.js";
 import { readAll } from "../input/reader.js";
 import type { StandardSizeStep } from "../sizing/index.js";
 import { standardSizeStep } from "../sizing/size-by-supply.js";
-import {
-  readWithstandInput,
-  type ShortTimeWithstandInput,
-  type WithstandTemperatures,
-} from "./short-time-withstand-input.js";
+import type { ShortTimeWithstandInput, WithstandTemperatures } from "./shape.generated.js";
+import { readWithstandInput } from "./short-time-withstand-input.js";
+
+export type { ShortTimeWithstandInput };
 
 /** What a squared circular mil of the metal can take between two temperatures. */
 export interface HeatStep {

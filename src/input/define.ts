@@ -24,6 +24,15 @@ export const byHand = <T>(hand: ByHand) => v.metadata<T, { readonly hand: ByHand
 /** Marks what a number counts or measures, or what a flag or text is, as messages say it. */
 export const called = <T>(what: string) => v.metadata<T, { readonly called: string }>({ called: what });
 
+/** A number within limits; the advice is for one that is beyond them. */
+export const between = (unit: string, least: number, most: number, advice?: string) =>
+  v.pipe(
+    v.number(),
+    v.minValue(least),
+    v.maxValue(most),
+    v.metadata({ called: unit, ...(advice !== undefined && { advice }) }),
+  );
+
 /** A number above zero. */
 export const positive = (unit: string) => v.pipe(v.number(), v.finite(), v.gtValue(0), called(unit));
 
@@ -47,3 +56,6 @@ export const listOf = <T extends v.GenericSchema>(item: T, most = mostItems) =>
 /** A list that may be empty. */
 export const anyOf = <T extends v.GenericSchema>(item: T, most = mostItems) =>
   v.pipe(v.array(item), v.maxLength(most));
+
+/** An object that is checked elsewhere, because its members depend on what is asked. */
+export const anyObject = v.looseObject({});

@@ -2,10 +2,12 @@ import {
   isRecord,
   member,
   type Reader,
+  readBetween,
   readCount,
   readFlag,
   readList,
   readName,
+  readNumberOf,
   readObject,
   readOneOf,
   readPositive,
@@ -14,7 +16,7 @@ import {
   refuseType,
   show,
 } from "./reader.js";
-import type { ExactlyShape, ObjectShape, Shape, VariantsShape, WordsShape } from "./shapes.js";
+import type { BetweenShape, ExactlyShape, ObjectShape, Shape, VariantsShape, WordsShape } from "./shapes.js";
 
 /** What of an object was right, member by member. */
 export type Members<T> = { readonly [K in keyof T]?: T[K] };
@@ -38,6 +40,13 @@ export function readShape<T>(
   return at.issues.length === before ? (members as T) : undefined;
 }
 
+/** A shape without members that a value of one kind does not have. */
+export function without(shape: Shape, left: readonly string[]): Shape {
+  if (shape.is !== "object" || left.length === 0) return shape;
+  const members = Object.entries(shape.members).filter(([key]) => !left.includes(key));
+  return { ...shape, members: Object.fromEntries(members) };
+}
+
 function readAny(at: Reader, shape: Shape): unknown {
   switch (shape.is) {
     case "object":
@@ -50,6 +59,10 @@ function readAny(at: Reader, shape: Shape): unknown {
       return readOneOf(at, shape.of);
     case "number":
       return shape.whole === true ? readCount(at, shape.unit) : readPositive(at, shape.unit);
+    case "numbers":
+      return readNumberOf(at, shape.unit, shape.of);
+    case "between":
+      return readWithin(at, shape);
     case "flag":
       return readFlag(at, shape.says);
     case "text":
@@ -129,4 +142,11 @@ function readExactly(at: Reader, { value }: ExactlyShape): unknown {
   return at.value === value
     ? value
     : refuse(at, at.value === undefined ? "missing" : "unknown-value", show(value), "", [String(value)]);
+}
+
+function readWithin(at: Reader, { unit, least, most, whole, advice }: BetweenShape): number | undefined {
+  const value = readBetween(at, unit, least, most, advice);
+  return whole !== true || value === undefined || Number.isInteger(value)
+    ? value
+    : refuse(at, "not-a-whole-number", `whole ${unit}`, "round it down");
 }

@@ -195,16 +195,30 @@ export function readCount(at: Reader, what: string): number | undefined {
   return at.value;
 }
 
+/** Checks for one of a closed list of numbers. */
+export function readNumberOf(at: Reader, what: string, allowed: readonly number[]): number | undefined {
+  if (typeof at.value === "number" && allowed.includes(at.value)) return at.value;
+  const written = allowed.map(String);
+  const expected = `${written.slice(0, -1).join(", ")} or ${written.at(-1)}`;
+  return at.value === undefined
+    ? refuse(at, "missing", expected, "", written)
+    : refuse(at, "unknown-value", expected, `name the ${what} as a number`, written);
+}
+
 /** Checks for a number between two others. */
-export function readBetween(at: Reader, what: string, least: number, most: number): number | undefined {
+export function readBetween(
+  at: Reader,
+  what: string,
+  least: number,
+  most: number,
+  advice = "give a number within these limits",
+): number | undefined {
   const { value } = at;
   if (typeof value === "number" && value >= least && value <= most) return value;
-  const isBelow = typeof value === "number" && value <= 0 && value < least;
+  const isBelow = typeof value === "number" && value <= 0 && value < least && least >= 0;
   const wrong = isBelow ? "not-positive" : typeof value === "number" ? "out-of-range" : "wrong-type";
   const expected = `${what} from ${least} to ${most}`;
-  return value === undefined
-    ? refuse(at, "missing", expected, "")
-    : refuse(at, wrong, expected, "give a number within these limits");
+  return value === undefined ? refuse(at, "missing", expected, "") : refuse(at, wrong, expected, advice);
 }
 
 /** Checks for a positive finite number. */
@@ -235,6 +249,11 @@ export function optional<T>(at: Reader, check: (at: Reader) => T | undefined): T
 /** Whether a value is an object with members, and no list. */
 export function isRecord(value: unknown): value is Record<string, unknown> {
   return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
+/** Checks for an object whose members are checked elsewhere. */
+export function readRecord(at: Reader): object | undefined {
+  return isRecord(at.value) ? at.value : refuseType(at, "an object", "give an object");
 }
 
 /** Checks for true or false. */

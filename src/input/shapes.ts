@@ -9,7 +9,9 @@ export type Shape =
   | VariantsShape
   | ListShape
   | WordsShape
+  | NumbersShape
   | NumberShape
+  | BetweenShape
   | FlagShape
   | TextShape
   | ExactlyShape
@@ -42,10 +44,18 @@ export interface ListShape {
   readonly most: number;
 }
 
-/** One of a closed list of words, or of numbers. */
+/** One of a closed list of words. */
 export interface WordsShape {
   readonly is: "words";
   readonly of: readonly string[];
+}
+
+/** One of a closed list of numbers. */
+export interface NumbersShape {
+  readonly is: "numbers";
+  /** What they number. */
+  readonly unit: string;
+  readonly of: readonly number[];
 }
 
 /** A number above zero, or a count. */
@@ -54,6 +64,18 @@ export interface NumberShape {
   /** What is counted or measured. */
   readonly unit: string;
   readonly whole?: true;
+}
+
+/** A number from one to another, both included. */
+export interface BetweenShape {
+  readonly is: "between";
+  /** What is counted or measured. */
+  readonly unit: string;
+  readonly least: number;
+  readonly most: number;
+  readonly whole?: true;
+  /** What to do about one that is beyond them. */
+  readonly advice?: string;
 }
 
 /** True or false. */

@@ -2,9 +2,9 @@ import { changesBetween, effectOf } from "../comparison/changes.js";
 import type { Change, CodedInput, Effect } from "../comparison/comparison.js";
 import { explainedByReadings } from "../comparison/explained-by-readings.js";
 import { areaOf } from "../conductor/index.js";
-import { editionYears } from "../edition/index.js";
 import { InputError, type Issue } from "../input/input-error.js";
-import { member, optional, type Reader, readAll, readList, readObject, readOneOf } from "../input/reader.js";
+import { readShape } from "../input/read-shape.js";
+import { readAll } from "../input/reader.js";
 import type { SizingResult } from "../rules/result.js";
 import { type ConductorIdentity, identityOf, idOf, keyOf } from "./conductor-identity.js";
 import { fault } from "./fault.js";
@@ -12,10 +12,13 @@ import type {
   ComparedConductor,
   ComparedEntry,
   InstallationComparison,
-  InstallationComparisonRequest,
   InstallationVariant,
 } from "./installation-comparison.js";
 import { type ChangedInstallation, changedInstallations } from "./installation-variants.js";
+import {
+  type InstallationComparisonRequest,
+  installationComparisonRequestShape,
+} from "./questions/shape.generated.js";
 import { readInstallation } from "./read-installation.js";
 import type { Schedule, ScheduledConductor } from "./schedule.js";
 import { scheduleOf } from "./schedule-of.js";
@@ -68,16 +71,18 @@ import { scheduleOf } from "./schedule-of.js";
  * ```
  */
 export function compareInstallation(request: InstallationComparisonRequest): InstallationComparison {
-  readAll(request, checkRequest);
-  const installation = readInstallation(request.installation);
-  const against = request.by === "edition" ? "before" : "first";
-  const changed = changedInstallations(installation, request);
-  if (changed.length > mostColumns) throw tooMany(request.by, changed.length);
+  const read = readAll(request, (at) =>
+    readShape<InstallationComparisonRequest>(at, installationComparisonRequestShape),
+  );
+  const installation = readInstallation(read.installation);
+  const against = read.by === "edition" ? "before" : "first";
+  const changed = changedInstallations(installation, read);
+  if (changed.length > mostColumns) throw tooMany(read.by, changed.length);
   const columns = changed.map(columnOf);
   const pairs = columns.map((column, place) => ({ column, base: baseOf(columns, place, against) }));
   return {
     title: installation.title,
-    by: request.by,
+    by: read.by,
     against,
     variants: pairs.map(({ column, base }, place) => variantOf(column, base, columnKey(column, place))),
     conductors: conductorsIn(columns).map((one) => compared(one, pairs)),
@@ -243,21 +248,4 @@ function whatIsAsked(conductor: ScheduledConductor | null): string {
   const { quantity, result } = conductor;
   const { outcome, material } = result;
   return JSON.stringify([quantity, material, outcome.kind === "not-required" ? outcome.kind : outcome]);
-}
-
-const comparedBy = ["edition", "amendment", "reading", "arrangement"] as const;
-
-function checkRequest(at: Reader): object | undefined {
-  if (!readObject(at, ["by", "installation", "years", "amendments"])) return undefined;
-  const by = readOneOf(member(at, "by"), comparedBy);
-  const own = by === "edition" ? ["years"] : by === "amendment" ? ["amendments"] : [];
-  if (by !== undefined) readObject(at, ["by", "installation", ...own]);
-  if (by === "edition") {
-    optional(member(at, "years"), (years) =>
-      readList(years, (year) => readOneOf(year, editionYears), mostColumns),
-    );
-  }
-  if (by === "amendment")
-    optional(member(at, "amendments"), (list) => readList(list, (one) => one.value as object));
-  return at.value as object;
 }

@@ -1,8 +1,9 @@
 import { gridOf } from "../asking/grid.js";
 import { plainly } from "../asking/plainly.js";
 import { areaOf, materials } from "../conductor/index.js";
-import { type Circumstances, type Code, type EditionYear, type Role, readCode } from "../edition/index.js";
-import { member, type Reader, readAll, readList, readObject } from "../input/reader.js";
+import type { Circumstances, Code, EditionYear, Role } from "../edition/index.js";
+import { readShape } from "../input/read-shape.js";
+import { readAll } from "../input/reader.js";
 import type { AnyRole } from "../roles/definition.js";
 import { roles } from "../roles/register.generated.js";
 import { isAmendedFor } from "../rules/amendment-cautions.js";
@@ -10,16 +11,9 @@ import type { CautionCode } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
 import { keyOf } from "./conductor-identity.js";
 import type { Installation } from "./document.js";
+import { type EffectsInput, effectsInputShape } from "./questions/shape.generated.js";
 import { readInstallation } from "./read-installation.js";
 import { scheduleOf } from "./schedule-of.js";
-
-/** A code with the amendments, or the proposal for an edition, whose effects are to be found. */
-export interface EffectsInput {
-  /** The edition, with the amendments or the proposal. */
-  readonly code: Code;
-  /** Installations on which they are tried; their own edition and amendments are put aside. */
-  readonly installations?: readonly Installation[];
-}
 
 /** A conductor that the proposal changes. */
 export interface ChangedConductor {
@@ -96,7 +90,7 @@ export interface Effects {
  * ```
  */
 export function effects(input: EffectsInput): Effects {
-  const { code, installations } = readAll(input, readInput);
+  const { code, installations = [] } = readAll(input, (at) => readShape<EffectsInput>(at, effectsInputShape));
   const before: Code = { year: code.year };
   return {
     edition: code.year,
@@ -107,8 +101,6 @@ export function effects(input: EffectsInput): Effects {
     })),
   };
 }
-
-const mostInstallations = 100;
 
 function gridEffect(role: AnyRole, before: Code, after: Code): GridEffect {
   const questions = gridOf(role, before);
@@ -169,19 +161,4 @@ function metalOf({ outcome, requiredArea }: SizingResult): number {
 
 function withCircumstances({ code: { circumstances } }: Installation, code: Code): Code {
   return circumstances === undefined ? code : { ...code, circumstances: circumstances as Circumstances };
-}
-
-function readInput(
-  at: Reader,
-): { readonly code: Code; readonly installations: readonly unknown[] } | undefined {
-  if (!readObject(at, ["code", "installations"])) return undefined;
-  const code = readCode(member(at, "code"));
-  const installations = readGiven(member(at, "installations"));
-  return code && installations && { code, installations };
-}
-
-/** Checks a list of what is checked later, each for itself. */
-function readGiven(at: Reader): readonly unknown[] | undefined {
-  if (at.value === undefined || (Array.isArray(at.value) && at.value.length === 0)) return [];
-  return readList(at, (one) => ({ given: one.value }), mostInstallations)?.map(({ given }) => given);
 }

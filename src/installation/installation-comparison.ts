@@ -1,54 +1,11 @@
 import type { Change, Effect } from "../comparison/comparison.js";
-import type { Amendment, EditionYear, Purpose, Readings } from "../edition/index.js";
+import type { EditionYear, Purpose, Readings } from "../edition/index.js";
 import type { Marks } from "../input/given-result.js";
 import type { Issue } from "../input/input-error.js";
 import type { ConductorIdentity } from "./conductor-identity.js";
-import type { Installation } from "./document.js";
+import type { InstallationComparisonRequest } from "./questions/shape.generated.js";
 import type { MetalTotal, PlacedCaution, ScheduledConductor } from "./schedule.js";
 import type { Violation } from "./violation.js";
-
-/** What an installation is held against. */
-export type InstallationComparisonRequest =
-  | InstallationOverEditions
-  | InstallationOverAmendments
-  | InstallationOverReadings
-  | InstallationOverArrangements;
-
-/** An installation under several editions; its own edition is put aside. */
-export interface InstallationOverEditions {
-  /** What decides its size. */
-  readonly by: "edition";
-  /** An installation, its JSON text, or the value that it would parse to. */
-  readonly installation: Installation;
-  /** Editions in the order of the columns; all of them, oldest first, by default. */
-  readonly years?: readonly EditionYear[];
-}
-
-/** An installation under its edition as printed and as amended. */
-export interface InstallationOverAmendments {
-  /** What decides its size. */
-  readonly by: "amendment";
-  /** The installation, as readInstallation takes it. */
-  readonly installation: Installation;
-  /** Those of the installation by default. */
-  readonly amendments?: readonly Amendment[];
-}
-
-/** An installation under each other alternative of the open readings that its schedule names. */
-export interface InstallationOverReadings {
-  /** What decides its size. */
-  readonly by: "reading";
-  /** The installation, as readInstallation takes it. */
-  readonly installation: Installation;
-}
-
-/** An installation under each other arrangement that it could be drawn with, one changed at a time. */
-export interface InstallationOverArrangements {
-  /** What decides its size. */
-  readonly by: "arrangement";
-  /** The installation, as readInstallation takes it. */
-  readonly installation: Installation;
-}
 
 /** What one column of a comparison has that the others have not. */
 export type VariantChange =

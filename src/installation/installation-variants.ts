@@ -4,7 +4,8 @@ import { InputError } from "../input/input-error.js";
 import type { Installation } from "./document.js";
 import { fault } from "./fault.js";
 import { otherArrangements } from "./installation-arrangements.js";
-import type { InstallationComparisonRequest, VariantChange } from "./installation-comparison.js";
+import type { VariantChange } from "./installation-comparison.js";
+import type { InstallationComparisonRequest } from "./questions/shape.generated.js";
 import { scheduleOf } from "./schedule-of.js";
 
 /** An installation with one thing changed. */
@@ -39,7 +40,7 @@ function inEdition(installation: Installation, year: EditionYear): ChangedInstal
 
 function printedAndAmended(
   installation: Installation,
-  amendments: readonly object[] | undefined,
+  amendments: readonly Amendment[] | undefined,
 ): readonly ChangedInstallation[] {
   if (amendments === undefined || amendments.length === 0) {
     const advice = "add some to the installation, or name a list of them beside it";
@@ -49,7 +50,7 @@ function printedAndAmended(
   }
   const { amendments: _, ...printed } = installation.code;
   const { year } = printed;
-  const checked = amend({ year }, ...(amendments as readonly Amendment[])).amendments;
+  const checked = amend({ year }, ...amendments).amendments;
   const amended = { ...printed, amendments: checked } as unknown as Installation["code"];
   return [
     { change: { kind: "as-printed" }, installation: { ...installation, code: printed } },

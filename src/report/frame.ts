@@ -1,19 +1,13 @@
 import type { Amendment, EditionYear } from "../edition/index.js";
-import { member, optional, readAll, readName, readObject } from "../input/reader.js";
+import { readShape } from "../input/read-shape.js";
+import { readAll } from "../input/reader.js";
 import type { Document, DocumentFact, DocumentPart } from "./document.js";
+import { type DocumentOptions, documentOptionsShape } from "./shape.generated.js";
 import { version } from "./version.generated.js";
 import { amendmentWords } from "./words/amendment-words.js";
 import { closingNotes } from "./words/closing-notes.js";
 
-/** What the caller adds to a document. The library never looks at the clock. */
-export interface DocumentOptions {
-  /** In place of the usual title. */
-  readonly title?: string;
-  /** Who prepared it, as it is to be read. */
-  readonly preparedBy?: string;
-  /** The date, as it is to be read. */
-  readonly date?: string;
-}
+export type { DocumentOptions };
 
 /** What is in a document beside what every document says. */
 export interface Content extends Pick<Document, "title" | "parts" | "rows"> {
@@ -24,14 +18,7 @@ export interface Content extends Pick<Document, "title" | "parts" | "rows"> {
 
 /** Checks the options of a document maker. */
 export function readOptions(options: DocumentOptions): DocumentOptions {
-  readAll(options, (at) => {
-    if (!readObject(at, ["title", "preparedBy", "date"])) return undefined;
-    optional(member(at, "title"), (one) => readName(one, "the title"));
-    optional(member(at, "preparedBy"), (one) => readName(one, "who prepared it"));
-    optional(member(at, "date"), (one) => readName(one, "the date"));
-    return true;
-  });
-  return options;
+  return readAll(options, (at) => readShape<DocumentOptions>(at, documentOptionsShape));
 }
 
 /** A document with what each of them says: edition, library, preparer and date before it, the fixed notes behind it. */

@@ -1,9 +1,7 @@
 import type { TemperatureColumn } from "../ampacity/index.js";
 import type { Code } from "../edition/index.js";
-import { readShape } from "../input/read-shape.js";
-import type { Reader } from "../input/reader.js";
 import type { Supply } from "../supply/index.js";
-import { type WantedConductor, type WantedWire, wantedWireShape } from "./shape.generated.js";
+import type { WantedConductor, WantedWire } from "./shape.generated.js";
 
 export type { WantedConductor, WantedWire };
 
@@ -13,9 +11,4 @@ export interface BySupplyInput {
   readonly supply: Supply;
   readonly conductor: WantedConductor;
   readonly temperature?: TemperatureColumn;
-}
-
-/** Validates the conductor to be sized, where it is a wire. */
-export function readWantedWire(at: Reader): WantedWire | undefined {
-  return readShape<WantedWire>(at, wantedWireShape);
 }

@@ -1,57 +1,18 @@
-import { type Citation, type Code, type Evidence, readCode, weakestEvidence } from "../edition/index.js";
+import { type Citation, type Code, type Evidence, weakestEvidence } from "../edition/index.js";
 import { notSeparatelyDerived, separatelyDerivedDefinition } from "../edition/tables/sections.generated.js";
 import type { Marks } from "../input/given-result.js";
-import { readShape } from "../input/read-shape.js";
+import { type Members, readShape, without } from "../input/read-shape.js";
+import { member, type Reader, readAll, refuse } from "../input/reader.js";
 import {
-  member,
-  optional,
-  type Reader,
-  readAll,
-  readFlag,
-  readObject,
-  readOneOf,
-  refuse,
-} from "../input/reader.js";
-import { type Grounding, groundingShape } from "./shape.generated.js";
+  type AlternateSource,
+  type Grounding,
+  type SourceInput,
+  sourceInputShape,
+  type TransformerSource,
+} from "./shape.generated.js";
 import { type Follows, rolesThatFollow } from "./system-roles.js";
 
-/** A transformer with windings of its own, or an autotransformer, whose windings are in common. */
-export interface TransformerSource {
-  /** Tells the members of the union apart. */
-  readonly kind: "transformer";
-  /** How its windings are connected to those of its supply. */
-  readonly windings: "separate" | "common";
-  /** Whether its overcurrent device is in the enclosure of the source. */
-  readonly overcurrentDevice: "integral" | "not-integral";
-}
-
-/** A permanently installed generator, or another alternate source such as an inverter or a fuel cell. */
-export interface AlternateSource {
-  /** Tells the members of the union apart. */
-  readonly kind: "generator" | "other";
-  /** Whether its overcurrent device is in the enclosure of the source. */
-  readonly overcurrentDevice: "integral" | "not-integral";
-}
-
-/** A source, and how its grounded conductor meets that of another system. */
-export interface SourceInput {
-  /** The code that it is held under: an edition, its amendments and readings. */
-  readonly code: Code;
-  /** The source and how it is connected. */
-  readonly source: TransformerSource | AlternateSource;
-  /** How the system of the source is grounded, or would be if it stood alone; `grounded-phase` is the corner of a delta. */
-  readonly grounding: Grounding;
-  /** Of a generator or another alternate source that has a grounded conductor. */
-  readonly transferSwitch?: {
-    /** Whether the transfer switch opens the grounded conductor. */
-    readonly switchesGroundedConductor: boolean;
-  };
-  /**
-   * Whether the grounded conductor is solidly connected to that of a service or of another system. Without it the transfer
-   * switch tells; a transformer's is not by default. Decides where both are given.
-   */
-  readonly groundedConductorSolidlyConnected?: boolean;
-}
+export type { AlternateSource, SourceInput, TransformerSource };
 
 /** Stable code of why a source is separately derived or not; its words are rendered from it. */
 export type ClassificationReason =
@@ -150,64 +111,30 @@ function carriesGroundedConductor(grounding: Grounding): boolean {
 }
 
 function readSource(at: Reader): SourceInput | undefined {
-  const grounding = readShape<Grounding>(member(at, "grounding"), groundingShape);
-  const source = readSourceKind(member(at, "source"));
+  return readShape<SourceInput>(at, without(sourceInputShape, missingIn(at)), refine);
+}
+
+/** Members that a source of this kind, of a system grounded so, does not have. */
+function missingIn(at: Reader): readonly string[] {
+  const grounding = member(at, "grounding").value;
+  const kind = member(member(at, "source"), "kind").value;
+  if (grounding === "impedance" || grounding === "ungrounded") return tellsOfGroundedConductor;
+  return kind === "transformer" ? ["transferSwitch"] : [];
+}
+
+const tellsOfGroundedConductor = ["transferSwitch", "groundedConductorSolidlyConnected"];
+
+function refine(at: Reader, { source, grounding }: Members<SourceInput>): void {
+  const isOpen = source !== undefined && source.kind !== "transformer";
   const carries = grounding === undefined || carriesGroundedConductor(grounding);
-  const known = [
-    "code",
-    "source",
-    "grounding",
-    ...(carries ? ["groundedConductorSolidlyConnected"] : []),
-    ...(carries && source?.kind !== "transformer" ? ["transferSwitch"] : []),
-  ];
-  if (!readObject(at, known)) return undefined;
-  const code = readCode(member(at, "code"));
-  const transferSwitch = optional(member(at, "transferSwitch"), readTransferSwitch);
-  const connected = optional(member(at, "groundedConductorSolidlyConnected"), (one) =>
-    readFlag(one, "whether the grounded conductor is solidly connected to that of another system"),
+  if (!isOpen || !carries || tellsOfGroundedConductor.some((key) => member(at, key).value !== undefined))
+    return;
+  refuse(
+    member(at, "transferSwitch"),
+    "missing",
+    "transferSwitch or groundedConductorSolidlyConnected",
+    "say whether the grounded conductor is switched or solidly connected",
   );
-  const isAlternate = source !== undefined && source.kind !== "transformer";
-  const isTold = [member(at, "transferSwitch"), member(at, "groundedConductorSolidlyConnected")].some(
-    ({ value }) => value !== undefined,
-  );
-  if (isAlternate && carries && !isTold) {
-    refuse(
-      member(at, "transferSwitch"),
-      "missing",
-      "transferSwitch or groundedConductorSolidlyConnected",
-      "say whether the grounded conductor is switched or solidly connected",
-    );
-  }
-  return (
-    code &&
-    source &&
-    grounding && {
-      code,
-      source,
-      grounding,
-      ...(transferSwitch && { transferSwitch }),
-      ...(connected === undefined ? {} : { groundedConductorSolidlyConnected: connected }),
-    }
-  );
-}
-
-function readSourceKind(at: Reader): SourceInput["source"] | undefined {
-  const kind = readOneOf(member(at, "kind"), ["transformer", "generator", "other"]);
-  const keys = ["kind", "overcurrentDevice", ...(kind === "transformer" ? ["windings"] : [])];
-  if (kind === undefined || !readObject(at, keys)) return undefined;
-  const overcurrentDevice = readOneOf(member(at, "overcurrentDevice"), ["integral", "not-integral"]);
-  if (kind !== "transformer") return overcurrentDevice && { kind, overcurrentDevice };
-  const windings = readOneOf(member(at, "windings"), ["separate", "common"]);
-  return overcurrentDevice && windings && { kind, overcurrentDevice, windings };
-}
-
-function readTransferSwitch(at: Reader): SourceInput["transferSwitch"] | undefined {
-  if (!readObject(at, ["switchesGroundedConductor"])) return undefined;
-  const switchesGroundedConductor = readFlag(
-    member(at, "switchesGroundedConductor"),
-    "whether it switches the grounded conductor",
-  );
-  return switchesGroundedConductor === undefined ? undefined : { switchesGroundedConductor };
 }
 
 /** By what a classified source is known. */

@@ -20,7 +20,7 @@ import {
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { LargestSupplyInput } from "../../src/asking/largest-supply.js";
+import type { LargestSupplyInput } from "../../src/asking/shape.generated.js";
 
 const jumpers: readonly RoleBySupply[] = [mainBondingJumper, systemBondingJumper, supplySideBondingJumper];
 

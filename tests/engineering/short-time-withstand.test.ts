@@ -179,13 +179,14 @@ const timed = fc.record({
   seconds: fc.double({ min: 0.1, max: 5, noNaN: true }),
 });
 const stated = fc.record({ letThrough: fc.double({ min: 1, max: 1e12, noNaN: true }) });
+const bySize = fc.record({ size: fc.constantFrom(...standardSizes), material });
+const byArea = fc.record({ areaCircularMils: fc.integer({ min: 1, max: 100_000_000 }), material });
+const conductor: fc.Arbitrary<ShortTimeWithstandInput["conductor"]> = fc.oneof(bySize, byArea);
+const fault: fc.Arbitrary<ShortTimeWithstandInput["fault"]> = fc.oneof(timed, stated);
 const request: fc.Arbitrary<ShortTimeWithstandInput> = fc.record({
-  conductor: fc.oneof(
-    fc.record({ size: fc.constantFrom(...standardSizes), material }),
-    fc.record({ areaCircularMils: fc.integer({ min: 1, max: 100_000_000 }), material }),
-  ),
+  conductor,
   temperatures,
-  fault: fc.oneof(timed, stated),
+  fault,
 });
 
 const changed = (

@@ -10,7 +10,7 @@ import {
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { InstallationComparisonRequest } from "../../src/installation/installation-comparison.js";
+import type { InstallationComparisonRequest } from "../../src/installation/questions/shape.generated.js";
 import { anyInstallation, demo, demoNames, derived, installation, service, setsOf } from "./installations.js";
 
 function issuesOf(request: unknown): readonly Issue[] {

@@ -275,7 +275,7 @@ describe("a bad input", () => {
   const grounding: Grounding = "solidly-grounded";
 
   it("is refused with everything that is wrong", () => {
-    expect(issues({})).toEqual(["missing grounding", "missing source.kind", "missing code"]);
+    expect(issues({})).toEqual(["missing code", "missing source", "missing grounding"]);
     expect(issues({ code, grounding, source: { kind: "generator" } })).toEqual([
       "missing source.overcurrentDevice",
     ]);

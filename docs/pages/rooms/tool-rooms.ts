@@ -29,7 +29,7 @@ export const toolRooms: readonly ToolRoom[] = [
   {
     name: "tables/tools/shapes",
     what: "what the generated types, checks and schemas of inputs say",
-    src: ["input/define.ts"],
+    src: ["input/define.ts", "input/limits.ts"],
   },
   {
     name: "tables/tools",

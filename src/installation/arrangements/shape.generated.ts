@@ -1,6 +1,6 @@
 // Generated from shape.ts by "npm run generate"; do not edit.
-import type { TemperatureColumn } from "../../ampacity/read.js";
-import { readColumn } from "../../ampacity/read.js";
+import type { TemperatureColumn } from "../../ampacity/shape.generated.js";
+import { temperatureColumnShape } from "../../ampacity/shape.generated.js";
 import { readCode } from "../../edition/read-code.js";
 import type { Code } from "../../edition/shape.generated.js";
 import type { Shape } from "../../input/shapes.js";
@@ -157,7 +157,7 @@ export const mainJumpersInputShape: Shape = {
     enclosures: { is: "list", of: suppliedPlaceShape, least: 1, most: 2000 },
     wireway: suppliedPlaceShape,
     conductor: wantedConductorShape,
-    temperature: { is: "checked", read: readColumn },
+    temperature: temperatureColumnShape,
   },
   optional: ["wireway", "temperature"],
 };
@@ -183,7 +183,7 @@ export const racewayJumpersInputShape: Shape = {
     system: systemKindShape,
     raceways: { is: "list", of: suppliedPlaceShape, least: 1, most: 2000 },
     conductor: wantedConductorShape,
-    temperature: { is: "checked", read: readColumn },
+    temperature: temperatureColumnShape,
   },
   optional: ["system", "temperature"],
 };
@@ -209,7 +209,7 @@ export const systemJumpersInputShape: Shape = {
     source: derivedSourceShape,
     enclosures: { is: "list", of: suppliedPlaceShape, least: 1, most: 2000 },
     conductor: wantedConductorShape,
-    temperature: { is: "checked", read: readColumn },
+    temperature: temperatureColumnShape,
   },
   optional: ["temperature"],
 };

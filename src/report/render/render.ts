@@ -1,27 +1,16 @@
 import { useResult } from "../../input/given-result.js";
-import { member, optional, readAll, readBetween, readObject, readOneOf } from "../../input/reader.js";
+import { readShape } from "../../input/read-shape.js";
+import { readAll } from "../../input/reader.js";
 import { type Document, documentMarks } from "../document.js";
+import { type RenderOptions, renderOptionsShape } from "../shape.generated.js";
 import { asCsv } from "./csv.js";
 import { asHtml } from "./html.js";
 import { asMarkdown } from "./markdown.js";
 import { asText } from "./text.js";
 
-const formats = ["text", "markdown", "html", "csv"] as const;
-
-/** A format that a document is written in. */
-export type DocumentFormat = (typeof formats)[number];
-
-/** How a document is written. */
-export interface RenderOptions {
-  /** The format. */
-  readonly as: DocumentFormat;
-  /** Letters in a line of text, from 20 to 10,000; 120 by default. Other formats have no lines. */
-  readonly width?: number;
-}
+export type { RenderOptions };
 
 const usualWidth = 120;
-const leastWidth = 20;
-const mostWidth = 10_000;
 
 /**
  * Writes a document: as text for reading, Markdown, one HTML file that loads nothing, or CSV of its rows. Whatever an installation or a caller
@@ -43,18 +32,13 @@ const mostWidth = 10_000;
  * ```
  */
 export function render(document: Document, options: RenderOptions): string {
-  const { as, width } = readAll(options, (at) => {
-    if (!readObject(at, ["as", "width"])) return undefined;
-    const format = readOneOf(member(at, "as"), formats);
-    const letters = optional(member(at, "width"), (one) =>
-      readBetween(one, "letters", leastWidth, mostWidth),
-    );
-    return format && { as: format, width: Math.floor(letters ?? usualWidth) };
-  });
+  const { as, width = usualWidth } = readAll(options, (at) =>
+    readShape<RenderOptions>(at, renderOptionsShape),
+  );
   return useResult(document, "a document maker", documentMarks, (given) => {
     switch (as) {
       case "text":
-        return asText(given, width);
+        return asText(given, Math.floor(width));
       case "markdown":
         return asMarkdown(given);
       case "html":

@@ -1,6 +1,6 @@
 // Generated from shape.ts by "npm run generate"; do not edit.
-import type { TemperatureColumn } from "../../ampacity/read.js";
-import { readColumn } from "../../ampacity/read.js";
+import type { TemperatureColumn } from "../../ampacity/shape.generated.js";
+import { temperatureColumnShape } from "../../ampacity/shape.generated.js";
 import { readCode } from "../../edition/read-code.js";
 import type { Code } from "../../edition/shape.generated.js";
 import type { Shape } from "../../input/shapes.js";
@@ -50,7 +50,7 @@ export const groundedConductorInputShape: Shape = {
     jumperAt: { is: "words", of: ["source", "enclosure"] },
     load: neutralLoadShape,
     rebondedAtBuildingWithDevice: { is: "number", unit: "amperes" },
-    temperature: { is: "checked", read: readColumn },
+    temperature: temperatureColumnShape,
   },
   optional: ["scope", "grounded", "jumperAt", "load", "rebondedAtBuildingWithDevice", "temperature"],
 };

@@ -1,6 +1,6 @@
 // Generated from shape.ts by "npm run generate"; do not edit.
-import type { TemperatureColumn } from "../../ampacity/read.js";
-import { readColumn } from "../../ampacity/read.js";
+import type { TemperatureColumn } from "../../ampacity/shape.generated.js";
+import { temperatureColumnShape } from "../../ampacity/shape.generated.js";
 import { readCode } from "../../edition/read-code.js";
 import type { Code } from "../../edition/shape.generated.js";
 import type { Shape } from "../../input/shapes.js";
@@ -27,7 +27,7 @@ export const mainBondingJumperInputShape: Shape = {
     code: { is: "checked", read: readCode },
     supply: { is: "checked", read: readSupply },
     conductor: wantedConductorShape,
-    temperature: { is: "checked", read: readColumn },
+    temperature: temperatureColumnShape,
   },
   optional: ["temperature"],
 };

@@ -2,7 +2,7 @@ import * as v from "valibot";
 import { temperatureColumn } from "../../ampacity/shape.js";
 import { material } from "../../conductor/shape.js";
 import { editionYear } from "../../edition/shape.js";
-import { count, positive, says } from "../../input/define.js";
+import { between, called, count, positive, says } from "../../input/define.js";
 import { supply } from "../shape.js";
 
 export const loadRequirement = v.pipe(
@@ -32,4 +32,23 @@ export const assumptionQuestion = v.pipe(
     ),
   }),
   says("Installed conductors, and the material of those that are to be assumed in their place."),
+);
+
+export const transformerRating = v.pipe(
+  v.strictObject({
+    kva: v.pipe(
+      between("kilovolt-amperes", 0.001, 10_000_000),
+      says("Apparent power in kilovolt-amperes, from 0.001 to 10,000,000."),
+    ),
+    volts: v.pipe(
+      between("volts", 1, 1_000_000),
+      says("Volts of the side whose current is to be found, from line to line; from 1 to 1,000,000."),
+    ),
+    phases: v.pipe(
+      v.picklist([1, 3]),
+      called("phases of the transformer"),
+      says("Phases of the transformer."),
+    ),
+  }),
+  says("What stands on the nameplate of a transformer."),
 );

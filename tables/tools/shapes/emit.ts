@@ -1,5 +1,6 @@
 import { posix } from "node:path";
 import type { GenericSchema } from "valibot";
+import { mostOfACount } from "../../../src/input/limits.js";
 import type { DefinedModule, Definitions, Named } from "./definitions.js";
 import { type Part, partOf } from "./part.js";
 
@@ -109,6 +110,8 @@ class Writer {
         return JSON.stringify(bare.literal);
       case "record":
         return "Readonly<Record<string, string>>";
+      case "loose_object":
+        return "object";
       case "string":
       case "number":
       case "boolean":
@@ -149,6 +152,9 @@ class Writer {
     switch (bare.type) {
       case "strict_object":
         return this.objectShape(bare.entries ?? {});
+      case "loose_object":
+        this.add(this.values, "input/reader", "readRecord");
+        return `{ is: "checked", read: readRecord }`;
       case "union":
       case "variant": {
         const options = (bare.options as readonly GenericSchema[]).map((one) => this.option(one));
@@ -160,11 +166,13 @@ class Writer {
       case "nullable":
         return `{ is: "or-null", of: ${this.shape(bare.wrapped as GenericSchema)} }`;
       case "picklist":
-        return `{ is: "words", of: ${JSON.stringify(bare.options)} }`;
+        return (bare.options as readonly unknown[]).every((one) => typeof one === "number")
+          ? `{ is: "numbers", unit: ${says}, of: ${JSON.stringify(bare.options)} }`
+          : `{ is: "words", of: ${JSON.stringify(bare.options)} }`;
       case "literal":
         return `{ is: "exactly", value: ${JSON.stringify(bare.literal)} }`;
       case "number":
-        return `{ is: "number", unit: ${says}${"integer" in requires ? ", whole: true" : ""} }`;
+        return numberShape(part, says);
       case "boolean":
         return `{ is: "flag", says: ${says} }`;
       case "string":
@@ -207,6 +215,17 @@ class Writer {
     }
     needed.set(from, (needed.get(from) ?? new Set()).add(name));
   }
+}
+
+/** A count and a number above zero have limits of their own, which every message about them says in the same words. */
+function numberShape({ requires, advice }: Part, unit: string): string {
+  const { min_value: least, max_value: most } = requires;
+  const isWhole = "integer" in requires;
+  const whole = isWhole ? ", whole: true" : "";
+  const hasLimits = most !== undefined && !(isWhole && most === mostOfACount);
+  if (!hasLimits) return `{ is: "number", unit: ${unit}${whole} }`;
+  const advised = advice === undefined ? "" : `, advice: ${JSON.stringify(advice)}`;
+  return `{ is: "between", unit: ${unit}, least: ${least}, most: ${most}${whole}${advised} }`;
 }
 
 /** What an optional member holds. */

@@ -8,8 +8,9 @@ export interface Part {
   readonly from: readonly GenericSchema[];
   readonly description: string | undefined;
   readonly called: string | undefined;
+  readonly advice: string | undefined;
   readonly hand: ByHand | undefined;
-  /** What its checks require, by their type: `min_length`, `max_length`, `integer`. */
+  /** What its checks require, by their type: `min_length`, `max_value`, `integer`. */
   readonly requires: Readonly<Record<string, unknown>>;
 }
 
@@ -28,7 +29,7 @@ interface Item {
   readonly kind: string;
   readonly type: string;
   readonly description?: string;
-  readonly metadata?: { readonly called?: string; readonly hand?: ByHand };
+  readonly metadata?: { readonly called?: string; readonly advice?: string; readonly hand?: ByHand };
   readonly requirement?: unknown;
 }
 
@@ -37,7 +38,15 @@ export function partOf(schema: GenericSchema): Part {
   const { pipe } = schema as { readonly pipe?: readonly [GenericSchema, ...Item[]] };
   if (pipe === undefined) {
     const bare = schema as Part["bare"];
-    return { bare, from: [schema], description: undefined, called: undefined, hand: undefined, requires: {} };
+    return {
+      bare,
+      from: [schema],
+      description: undefined,
+      called: undefined,
+      advice: undefined,
+      hand: undefined,
+      requires: {},
+    };
   }
   const [first, ...items] = pipe;
   const before = partOf(first);
@@ -51,6 +60,7 @@ export function partOf(schema: GenericSchema): Part {
     from: [schema, ...before.from],
     description: last(({ description }) => description) ?? before.description,
     called: last(({ metadata }) => metadata?.called) ?? before.called,
+    advice: last(({ metadata }) => metadata?.advice) ?? before.advice,
     hand: last(({ metadata }) => metadata?.hand) ?? before.hand,
     requires: {
       ...before.requires,

@@ -1,0 +1,72 @@
+import * as v from "valibot";
+import { amendment, code, editionYear } from "../../edition/shape.js";
+import { anyOf, byHand, listOf, says } from "../../input/define.js";
+import { installation } from "../shape.js";
+
+/** Each column is a whole schedule, so that the cost of a comparison is that of the installation times the columns. */
+const mostColumns = 100;
+const mostInstallations = 100;
+
+/** It is read for itself, from JSON text too. */
+const given: v.GenericSchema = v.pipe(
+  installation,
+  says("The installation, as readInstallation takes it."),
+  byHand({ read: ["readGiven", "installation/read-given"] }),
+);
+const by = <const By extends string>(word: By) => v.pipe(v.literal(word), says("What it is compared by."));
+
+export const installationOverEditions = v.pipe(
+  v.strictObject({
+    by: by("edition"),
+    installation: given,
+    years: v.optional(
+      v.pipe(
+        listOf(editionYear, mostColumns),
+        says("Editions in the order of the columns; all of them, oldest first, by default."),
+      ),
+    ),
+  }),
+  says("An installation under several editions; its own edition is put aside."),
+);
+
+export const installationOverAmendments = v.pipe(
+  v.strictObject({
+    by: by("amendment"),
+    installation: given,
+    amendments: v.optional(v.pipe(listOf(amendment, 100), says("Those of the installation by default."))),
+  }),
+  says("An installation under its edition as printed and as amended."),
+);
+
+export const installationOverReadings = v.pipe(
+  v.strictObject({ by: by("reading"), installation: given }),
+  says("An installation under each other alternative of the open readings that its schedule names."),
+);
+
+export const installationOverArrangements = v.pipe(
+  v.strictObject({ by: by("arrangement"), installation: given }),
+  says("An installation under each other arrangement that it could be drawn with, one changed at a time."),
+);
+
+export const installationComparisonRequest = v.pipe(
+  v.variant("by", [
+    installationOverEditions,
+    installationOverAmendments,
+    installationOverReadings,
+    installationOverArrangements,
+  ]),
+  says("What an installation is held against."),
+);
+
+export const effectsInput = v.pipe(
+  v.strictObject({
+    code: v.pipe(code, says("The edition, with the amendments or the proposal.")),
+    installations: v.optional(
+      v.pipe(
+        anyOf(given, mostInstallations),
+        says("Installations on which they are tried; their own edition and amendments are put aside."),
+      ),
+    ),
+  }),
+  says("A code with the amendments, or the proposal for an edition, whose effects are to be found."),
+);
