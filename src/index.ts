@@ -16,12 +16,9 @@ export type {
   AmendmentComparison,
   Change,
   EditionComparison,
-  Effect,
   ReadingComparison,
 } from "./comparison/comparison.js";
 export { sweep } from "./comparison/sweep.js";
-export type { RatingSweepRow } from "./comparison/sweep-rating.js";
-export type { SupplySweepRow } from "./comparison/sweep-supply.js";
 export {
   areaOf,
   type ConductorColumn,
@@ -64,7 +61,7 @@ export {
   roleIds,
   weakestEvidence,
 } from "./edition/index.js";
-export { type RectangularBar, rectangularBarsFor } from "./engineering/rectangular-bar.js";
+export { rectangularBarsFor } from "./engineering/rectangular-bar.js";
 export {
   type ShortTimeWithstand,
   type ShortTimeWithstandInput,
@@ -77,7 +74,7 @@ export type { Arrangement, ArrangementComparison } from "./installation/arrangem
 export { type ArrangementsInput, arrangementsOf } from "./installation/arrangements/arrangements-of.js";
 export { type Check, type CheckVerdict, checkOf } from "./installation/check.js";
 export { compareInstallation } from "./installation/compare-installation.js";
-export type { Alternative, ConductorEnd, ConductorIdentity } from "./installation/conductor-identity.js";
+export type { ConductorEnd, ConductorIdentity } from "./installation/conductor-identity.js";
 export { conductorName, endName } from "./installation/conductor-names.js";
 export type { Installation } from "./installation/document.js";
 export { type Effects, effects } from "./installation/effects.js";
@@ -96,7 +93,7 @@ export type { Document, DocumentPart } from "./report/document.js";
 export { explain } from "./report/explain.js";
 export type { DocumentOptions } from "./report/frame.js";
 export { drawingAsSvg } from "./report/render/drawing-svg.js";
-export { type RenderOptions, render } from "./report/render/render.js";
+export { render } from "./report/render/render.js";
 export { reportDocument } from "./report/report-document.js";
 export { resultDocument } from "./report/result-document.js";
 export { rowsDocument } from "./report/rows-document.js";
@@ -110,7 +107,6 @@ export type { NotRequiredReason, Outcome, ReadingUsed, SizingResult } from "./ru
 export type { Electrode, ProtectedCircuit } from "./rules/shape.generated.js";
 export type { Governing, Step } from "./sizing/index.js";
 export {
-  type AssumedConductor,
   assumedConductors,
   type Conductor,
   correspondingSum,
@@ -122,21 +118,15 @@ export {
 } from "./supply/index.js";
 export type {
   Designation,
-  DesignationAnswer,
   DesignationBonding,
   DesignationInput,
-  DesignationNote,
-  DesignationStatus,
 } from "./systems/designation.js";
 export type { Grounding } from "./systems/shape.generated.js";
 export { bondingAtDesignation } from "./systems/supply-side-designation.js";
 export {
-  type AlternateSource,
-  type ClassificationReason,
   classifySource,
   type SourceClassification,
   type SourceInput,
-  type TransformerSource,
 } from "./systems/system-classification.js";
-export type { Follows, FollowsNote, RoleFollows } from "./systems/system-roles.js";
+export type { RoleFollows } from "./systems/system-roles.js";
 export { formatArea, fromSquareInches, toSquareInches, toSquareMillimeters } from "./units/area.js";

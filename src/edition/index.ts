@@ -22,7 +22,6 @@ export type {
 } from "./policy.js";
 export type { IncreaseRule, RatingPolicy } from "./rating-policy.js";
 export type { RatingTable } from "./rating-table.js";
-export { readCode } from "./read-code.js";
 export type { Purpose, RoleFacts } from "./role.js";
 export type {
   Amendment,

@@ -1,9 +1,9 @@
 import type { TemperatureColumn } from "../ampacity/index.js";
 import type { Code } from "../edition/index.js";
 import type { Supply } from "../supply/index.js";
-import type { WantedConductor, WantedWire } from "./shape.generated.js";
+import type { WantedConductor } from "./shape.generated.js";
 
-export type { WantedConductor, WantedWire };
+export type { WantedConductor };
 
 /** A conductor to be sized from the ungrounded conductors of its supply, the input being checked. */
 export interface BySupplyInput {

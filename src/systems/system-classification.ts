@@ -3,16 +3,10 @@ import { notSeparatelyDerived, separatelyDerivedDefinition } from "../edition/ta
 import type { Marks } from "../input/given-result.js";
 import { type Members, readShape, without } from "../input/read-shape.js";
 import { member, type Reader, readAll, refuse } from "../input/reader.js";
-import {
-  type AlternateSource,
-  type Grounding,
-  type SourceInput,
-  sourceInputShape,
-  type TransformerSource,
-} from "./shape.generated.js";
+import { type Grounding, type SourceInput, sourceInputShape } from "./shape.generated.js";
 import { type Follows, rolesThatFollow } from "./system-roles.js";
 
-export type { AlternateSource, SourceInput, TransformerSource };
+export type { SourceInput };
 
 /** Stable code of why a source is separately derived or not; its words are rendered from it. */
 export type ClassificationReason =
