@@ -57,5 +57,5 @@ export const listOf = <T extends v.GenericSchema>(item: T, most = mostItems) =>
 export const anyOf = <T extends v.GenericSchema>(item: T, most = mostItems) =>
   v.pipe(v.array(item), v.maxLength(most));
 
-/** An object that is checked elsewhere, because its members depend on what is asked. */
+/** An object that is checked elsewhere, because its members depend on the question. */
 export const anyObject = v.looseObject({});

@@ -56,13 +56,13 @@ function on(landing: Landing | undefined, place: string): string {
 
 const landings: Readonly<Record<Landing, string>> = {
   "neutral-bar": "neutral bar of",
-  "grounded-phase-bar": "grounded phase bar of",
+  "grounded-phase-bar": "grounded conductor bar of",
   "grounding-bar": "equipment grounding bar of",
   "neutral-bus": "neutral bus of the",
-  "grounded-phase-bus": "grounded phase bus of the",
+  "grounded-phase-bus": "grounded conductor bus of the",
   "grounding-bus": "equipment grounding bus of the",
   "neutral-terminal": "neutral terminal of",
-  "grounded-phase-terminal": "grounded phase terminal of",
+  "grounded-phase-terminal": "grounded conductor terminal of",
   "grounded-conductor": "grounded conductor in",
   enclosure: "enclosure of",
 };
