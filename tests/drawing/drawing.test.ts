@@ -105,10 +105,10 @@ describe("the SVG of a picture", () => {
 
   it("tells the styles apart without color", () => {
     const svg = drawingAsSvg(drawingOf(demo("shop")));
-    const styles = ["fault-path", "electrode-system", "equalizing", "context"].map(
+    const styles = ["fault-path", "electrode-system", "equalizing", "load", "context"].map(
       (style) => svg.match(new RegExp(`\\.bondmil \\.${style}\\{([^}]*)\\}`))?.[1],
     );
-    expect(new Set(styles).size).toBe(4);
+    expect(new Set(styles).size).toBe(5);
     expect(styles).not.toContain(undefined);
   });
 });

@@ -26,7 +26,7 @@ export const sheetStyles =
   (): string => `.bondmil{color:var(--ink,#1c1a17);font:${FONT_SIZE}px Arial,Helvetica,sans-serif}
 .bondmil .ground{fill:var(--paper,#fff)}.bondmil text{fill:currentColor}.bondmil .strong{font-weight:700}
 .bondmil path,.bondmil rect,.bondmil circle{fill:none;stroke:currentColor;stroke-width:1.2}.bondmil .ground{stroke:none;fill:var(--paper,#fff)}
-.bondmil .elsewhere{stroke-dasharray:1 3}.bondmil .context,.bondmil .load{stroke-width:.8}.bondmil .fault-path{stroke-width:3}
+.bondmil .elsewhere{stroke-dasharray:1 3}.bondmil .context{stroke-width:.8}.bondmil .load{stroke-width:1.6;stroke-dasharray:14 3 2 3}.bondmil .fault-path{stroke-width:3}
 .bondmil .electrode-system{stroke-width:2;stroke-dasharray:10 5}.bondmil .equalizing{stroke-width:2;stroke-dasharray:2 4}
 @media (prefers-color-scheme:dark){.bondmil{color:var(--ink,#ece7df)}.bondmil .ground{fill:var(--paper,#191715)}}
 @media print{.bondmil{color:#000}.bondmil .ground{fill:#fff}}`;
