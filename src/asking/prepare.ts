@@ -127,7 +127,7 @@ function preparedByRating(
   return {
     kind: "by-rating",
     requiredArea: (amperes) => {
-      refuseUnless(amperes > 0 && amperes <= most, "amperes", expected, amperes);
+      refuseUnless(Number.isFinite(amperes) && amperes > 0 && amperes <= most, "amperes", expected, amperes);
       return Math.max(least, ratingRowStep(table, amperes, read).requiredArea);
     },
   };

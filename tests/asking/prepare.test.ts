@@ -70,7 +70,8 @@ describe.each([equipmentGroundingConductor, equipmentBondingJumper, otherPipingB
 
     it("refuses ratings that the table has no row for, and what only the full path lays over a result", () => {
       const { requiredArea } = prepare(role, fine);
-      for (const amperes of [0, -1, 6001, Number.NaN])
+      const noNumbers = ["20", Object.create(null), { valueOf: () => 20 }] as never[];
+      for (const amperes of [0, -1, 6001, Number.NaN, ...noNumbers])
         expect(refused(() => requiredArea(amperes))).toEqual(["amperes: out-of-range"]);
       const citation = { jurisdiction: "Nowhere", section: "Sec. 1" };
       const code = amend(fine.code, { kind: "floor", role: role.id, copper: "6 AWG", citation });
