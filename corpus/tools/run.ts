@@ -2,6 +2,10 @@
  * Runs the corpus against this library and prints what it found: npm run corpus -- --role main-bonding-jumper.
  * It exits with 1 on any miss and on any fault in the files, with 2 on a filter that it does not know.
  */
+import { installationEntriesOf } from "./installations/model.js";
+import { readInstallationChecks, validateInstallationChecks } from "./installations/read.js";
+import { writeInstallationMisses, writeInstallationSummary } from "./installations/report.js";
+import { runInstallations, selectInstallations } from "./installations/run.js";
 import { library } from "./runner/library.js";
 import { writeMisses } from "./runner/misses.js";
 import { type Corpus, entriesOf } from "./runner/model.js";
@@ -15,20 +19,31 @@ import { validate } from "./runner/validate.js";
 process.exitCode = main();
 
 function main(): number {
-  const { corpus, faults } = validate(readDocuments());
+  const { corpus, faults: ofRoles } = validate(readDocuments());
+  const { files, faults: ofInstallations } = validateInstallationChecks(readInstallationChecks());
+  const faults = [...ofRoles, ...ofInstallations];
   if (faults.length > 0) console.error(`The corpus is not valid:\n${faults.join("\n")}\n`);
   if (corpus === null) return 1;
   const filter = filterFor(corpus);
   if (filter === null) return 2;
+  const { sources } = corpus;
   const runs = runChecks(select(entriesOf(corpus), filter), library);
-  if (runs.length === 0) {
+  const rows = runInstallations(selectInstallations(installationEntriesOf(files), filter));
+  if (runs.length + rows.length === 0) {
     console.error("No check matches the filter.");
     return 1;
   }
-  console.log(writeSummary(runs, corpus.sources));
-  const misses = writeMisses(runs, corpus.sources);
-  if (misses !== "") console.log(`\n${misses}`);
-  return misses === "" && faults.length === 0 ? 0 : 1;
+  const misses = [writeMisses(runs, sources), writeInstallationMisses(rows, sources)].filter(isText);
+  const counts = [
+    runs.length === 0 ? "" : writeSummary(runs, sources),
+    rows.length === 0 ? "" : writeInstallationSummary(rows),
+  ].filter(isText);
+  console.log([...counts, ...misses].join("\n\n"));
+  return misses.length === 0 && faults.length === 0 ? 0 : 1;
+}
+
+function isText(text: string): boolean {
+  return text !== "";
 }
 
 function filterFor(corpus: Corpus): Filter | null {

@@ -18,6 +18,7 @@ import { editionsPage } from "./tables/editions.js";
 import { readingsPage } from "./tables/readings.js";
 import { tablesPage } from "./tables/tables.js";
 import { versionModule } from "./version.js";
+import { violationsPage } from "./violations/page.js";
 import { wordsPage } from "./words/page.js";
 import { readWords } from "./words/words.js";
 
@@ -47,7 +48,7 @@ export const builders: Readonly<Record<string, () => Written>> = {
   rooms: () => ({ "DEVELOPERS.md": guideWithRooms() }),
   command: () => ({ "docs/command.md": commandPage() }),
   report: reportSamples,
-  version: () => ({ "src/report/version.generated.ts": versionModule() }),
+  version: () => ({ "src/input/version.generated.ts": versionModule() }),
   tables: () => ({ "docs/tables.md": tablesPage(tables().tables) }),
   editions: () => ({ "docs/editions.md": editionsPage(tables()) }),
   readings: () => ({ "docs/readings.md": readingsPage(tables().readings) }),
@@ -56,6 +57,7 @@ export const builders: Readonly<Record<string, () => Written>> = {
   "published-errors": () => ({
     "docs/published-errors.md": publishedErrorsPage(corpus(), mistakeSentences(documents().checksSchema)),
   }),
+  violations: () => ({ "docs/violations.md": violationsPage() }),
   atlas: () => ({ "docs/atlas.md": atlasPage() }),
   cells: () => ({ "docs/unnoticed-cells.md": cellsPage(mutateOwnCells(corpus())) }),
 };

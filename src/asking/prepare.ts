@@ -145,9 +145,10 @@ export function prepareChecked(
   const most = policy.ceiling === null ? Number.POSITIVE_INFINITY : areaOf(policy.ceiling[rule.read]);
   const lastRow = lastRowArea(rule.table, rule.read);
 
-  const limited = (area: number, required: number): number => {
+  const limited = (area: number, required: number, assumed = 0): number => {
     const cap = Math.min(most, capArea(rule, { column, area, largest: area, sets: 1 }));
-    const floor = hasLastRowFloor(rule, column, area) ? Math.max(least, lastRow) : least;
+    const atTableEnd = hasLastRowFloor(rule, column, area) || hasLastRowFloor(rule, rule.read, assumed);
+    const floor = atTableEnd ? Math.max(least, lastRow) : least;
     return Math.max(floor, Math.min(cap, required));
   };
   if (column === rule.read) {
@@ -180,7 +181,7 @@ export function prepareChecked(
       const decides = by(area, sets);
       const byInstalled = decides === "assumed" ? 0 : areaByRule(rule, column, area);
       const byAssumed = decides === "installed" ? 0 : areaByRule(rule, rule.read, assumed);
-      return limited(area, Math.max(byInstalled, byAssumed));
+      return limited(area, Math.max(byInstalled, byAssumed), decides === "installed" ? 0 : assumed);
     },
   };
 }

@@ -8,7 +8,7 @@ export const exitCodes = {
   found: {
     code: 1,
     means:
-      "the check found something: short, too few, missing, of a material that may not be, at the wrong place, not permitted, or not in the schedule, or something forbidden in what is drawn; or a published check was missed",
+      "the check found something that is to be done, or something forbidden in what is drawn, or nothing is listed that it could check; or a published check was missed",
   },
   refused: {
     code: 2,

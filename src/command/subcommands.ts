@@ -96,14 +96,16 @@ export const subcommands: readonly SubcommandFact[] = [
   },
   {
     name: "check",
-    says: "Hold the conductors that an installation lists as installed against its schedule.",
+    says: "Hold what an installation lists as installed against its schedule, and say what is to be done.",
     takesInstallation: true,
     more: [
-      'The installation lists them in "installed", under the ids that the schedule has as CSV or JSON. Larger than needed and sufficient on values that are not confirmed are not findings; what the schedule does not know is one.',
+      'The installation lists in "installed" what was found, each by its role, what it serves and its place; "asScheduled" takes whole runs, and "rest": "as-scheduled" everything else.',
+      "Findings come first, by what is to be done: to be removed, moved, replaced, installed, settled. Each says what is there, what is required, by how much it is short, the section and the remedies. What is as required is one line, with every reserve.",
+      "A larger conductor, another lawful place or material, and what may serve in place of a conductor are not findings; what the schedule does not know is one. Where nothing is listed, nothing is checked.",
     ],
     options: [as, ...titleBlock],
     examples: [
-      ["bondmil check shop.json", "every verdict"],
+      ["bondmil check shop.json", "what is to be done"],
       [
         "bondmil check shop.json > report.txt || echo 'look at it'",
         "a script sees findings by the exit code",

@@ -1,7 +1,8 @@
 import type { Amendment, EditionYear } from "../edition/index.js";
-import { type Check, checkOfRead, findings } from "../installation/check.js";
+import { checkOfRead } from "../installation/check.js";
 import { compareInstallation } from "../installation/compare-installation.js";
 import type { InstallationComparison } from "../installation/installation-comparison.js";
+import type { Check } from "../installation/installed/checked.js";
 import { readInstallation } from "../installation/read-installation.js";
 import type { DocumentOptions } from "../report/frame.js";
 import type { Asked, Options } from "./arguments.js";
@@ -72,9 +73,8 @@ function documentOptions(options: Options): DocumentOptions {
   return { ...(preparedBy.trim() !== "" && { preparedBy }), ...(date.trim() !== "" && { date }) };
 }
 
-function endingOfCheck({ conductors, schedule }: Check): Ending {
-  const isFound = conductors.some(({ verdict }) => findings.includes(verdict));
-  return isFound || schedule.violations.length > 0 ? "found" : "done";
+function endingOfCheck({ isListed, findings, schedule }: Check): Ending {
+  return !isListed || findings.length > 0 || schedule.violations.length > 0 ? "found" : "done";
 }
 
 function endingOfComparison({ variants }: InstallationComparison): Ending {

@@ -48,12 +48,12 @@ const yellow = "33";
 const green = "32";
 
 const colors: readonly (readonly [pattern: RegExp, color: string])[] = [
-  [/^(?:SHORT|TOO FEW|MISSING|WRONG MATERIAL|WRONG PLACE|NOT PERMITTED|NOT IN THE SCHEDULE)(?=: )/, red],
-  [/^(?:Sufficient on values that are not confirmed|Larger than needed)(?=: )/, yellow],
-  [/^Sufficient(?=: )/, green],
+  [/^(?:SHORT|TOO FEW|MISSING|WRONG MATERIAL|WRONG PLACE|NOT PERMITTED|CANNOT SERVE)(?=: )/, red],
+  [/^(?:NOT IN THE SCHEDULE|OPEN)(?=: )/, yellow],
+  [/^No findings(?=\. )/, green],
 ];
 
-/** Headings bold and verdicts colored; nothing is said by color alone. */
+/** Headings bold and findings colored; nothing is said by color alone. */
 export function colored(text: string): string {
   const lines = text.split("\n");
   return lines

@@ -1,7 +1,7 @@
 import { drawingOfRead } from "../drawing/drawing-of.js";
-import type { Check } from "../installation/check.js";
 import type { Installation } from "../installation/document.js";
 import type { InstallationComparison } from "../installation/installation-comparison.js";
+import type { Check } from "../installation/installed/checked.js";
 import { scheduleOfRead } from "../installation/schedule-of.js";
 import { checkDocument } from "../report/check-document.js";
 import { comparisonDocument } from "../report/comparison-document.js";

@@ -1,4 +1,5 @@
 import type { Marks } from "../input/given-result.js";
+import type { Violation } from "../installation/violation.js";
 import type { SizingResult } from "../rules/result.js";
 
 /** How a conductor is drawn. Each differs in thickness and dashes, so that no color is needed; `context` is what is not sized here. */
@@ -55,6 +56,14 @@ export interface DrawnLabel extends Rectangle {
   readonly conductor?: string;
 }
 
+/** A violation with the mark under which a sheet shows it. */
+export interface DrawnViolation {
+  /** The mark, alike on every sheet: V and the number in the list of violations, from 1. */
+  readonly mark: string;
+  /** What is forbidden or missing. */
+  readonly violation: Violation;
+}
+
 /** One sheet of a picture: shapes with their coordinates, in CSS pixels at full size. */
 export interface Sheet {
   /** Title for people. */
@@ -71,6 +80,8 @@ export interface Sheet {
   readonly symbols: readonly DrawnSymbol[];
   /** Labels, placed so that none covers another. */
   readonly labels: readonly DrawnLabel[];
+  /** Violations that are marked on the sheet, to be listed with it; absent where there are none. */
+  readonly violations?: readonly DrawnViolation[];
   /** What the sheet shows, in sentences, for those who do not see it. */
   readonly description: string;
 }

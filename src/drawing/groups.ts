@@ -1,40 +1,37 @@
-import type { Alternative, ConductorEnd } from "../installation/conductor-identity.js";
+import type { Alternative } from "../installation/conductor-identity.js";
 import { alternativeNames } from "../installation/conductor-words.js";
 import type { Installation } from "../installation/document.js";
+import { electrodesOf } from "../installation/electrodes-of.js";
 import type { Schedule } from "../installation/schedule.js";
+import { circuitGroup } from "./circuit-group.js";
+import { electrodeLinks, electrodePlaces, unnamedElectrodes } from "./electrodes.js";
 import type { Group, Link, Place } from "./group.js";
+import { withViolations } from "./marks.js";
 import { place, placeOfEnd, placesOfLinks } from "./places.js";
-import { aroundOf, type Slots, slotsOf } from "./slots.js";
-import { boxNames, disconnectNames, electrodeNames } from "./words.js";
+import { type Slots, slotsOf } from "./slots.js";
+import { boxNames, disconnectNames } from "./words.js";
 import { writeDrawnSupply } from "./write.js";
 
 type Service = NonNullable<Installation["services"]>[number];
 type Derived = NonNullable<Installation["derivedSystems"]>[number];
-type Electrodes = Service["electrodes"];
 
 /** What is drawn together: each service, each arrangement of a derived system, and what follows them. */
 export function groupsOf(installation: Installation, schedule: Schedule): readonly Group[] {
   const slots = slotsOf(schedule);
   const groups = [
-    ...(installation.services ?? []).map((one) => serviceGroup(one, slots)),
-    ...(installation.derivedSystems ?? []).flatMap((one) => derivedGroups(one, slots)),
+    ...(installation.services ?? []).map((one) => serviceGroup(installation, one, slots)),
+    ...(installation.derivedSystems ?? []).flatMap((one) => derivedGroups(installation, one, slots)),
     ...commonGroups(installation, slots),
     circuitGroup(installation, slots),
   ];
   const rest = restGroup(slots);
-  return [...groups, rest].filter(({ places }) => places.length > 0);
+  const drawn = [...groups, rest].filter(({ places }) => places.length > 0);
+  return withViolations(drawn, schedule.violations);
 }
 
-function serviceGroup(service: Service, slots: Slots): Group {
-  const {
-    id,
-    utility,
-    boxes = [],
-    disconnects,
-    runs,
-    electrodes,
-    commonElectrodeConductor: common,
-  } = service;
+function serviceGroup(installation: Installation, service: Service, slots: Slots): Group {
+  const { id, utility, boxes = [], disconnects, runs, commonElectrodeConductor: common } = service;
+  const electrodes = electrodesOf(installation, service);
   const source = place(utility.id, ["utility source"], "transformer");
   const boxPlaces = boxes.map((box) =>
     place(
@@ -44,30 +41,58 @@ function serviceGroup(service: Service, slots: Slots): Group {
       slots.take("inside", box.id),
     ),
   );
+  const besidePlaces = (service.boxesWithoutSupply ?? []).map((box) =>
+    place(
+      box.id,
+      [`${boxNames[box.kind]} without supply conductors`],
+      undefined,
+      slots.take("inside", box.id),
+    ),
+  );
+  const besideLinks = (service.boxesWithoutSupply ?? []).map(({ id: to, beside }) => ({
+    from: beside,
+    to,
+    conductors: [],
+    context: "wiring without supply conductors",
+  }));
   const ofAssembly = slots.take("inside", id);
+  const busPlaces = (service.buses ?? []).map((bus) =>
+    place(bus.id, ["bus of a switchboard"], undefined, slots.take("inside", bus.id)),
+  );
+  const busLinks = disconnects.flatMap(({ id: to, bus }) =>
+    bus === undefined ? [] : [{ from: bus, to, conductors: [], context: "section on the bus" }],
+  );
   const disconnectPlaces = disconnects.map(({ id: of, designation, amperes }, i) =>
     place(of, [`${disconnectNames[designation]}, ${amperes} A`], "disconnect", [
       ...slots.take("inside", of),
       ...(i === 0 ? ofAssembly : []),
     ]),
   );
-  const impedance = impedancePlaces(id, slots);
+  const impedance = impedancePlaces(id, slots, service.impedance?.id);
   const commonPlaces =
     common === undefined ? [] : [{ ...place(common.id, ["common conductor"]), isCommon: true }];
-  const starts = [source, ...boxPlaces, ...disconnectPlaces, ...commonPlaces];
+  const starts = [source, ...boxPlaces, ...busPlaces, ...disconnectPlaces, ...commonPlaces];
   const unnamed = unnamedElectrodes(starts, slots);
   const links = [
     ...runLinks(runs, slots),
     ...impedanceLinks(impedance, utility.id, id, slots),
-    ...disconnects.flatMap((one) => tapLinks(one.id, slots)),
-    ...electrodeLinks(electrodes, slots),
+    ...[...disconnects, ...(service.buses ?? [])].flatMap((one) => tapLinks(one.id, slots)),
+    ...electrodeLinks(electrodes, slots, { system: id }),
     ...unnamed.links,
+    ...busLinks,
+    ...besideLinks,
   ];
-  const places = [...starts, ...impedance, ...electrodePlaces(electrodes), ...unnamed.places];
-  return { title: `Service ${id}`, places: placesOfLinks(places, links), links };
+  const places = [
+    ...starts,
+    ...besidePlaces,
+    ...impedance,
+    ...electrodePlaces(electrodes),
+    ...unnamed.places,
+  ];
+  return { id, title: `Service ${id}`, places: placesOfLinks(places, links), links };
 }
 
-function derivedGroups(system: Derived, slots: Slots): readonly Group[] {
+function derivedGroups(installation: Installation, system: Derived, slots: Slots): readonly Group[] {
   const { id, source, disconnects, runs } = system;
   const found = slots.alternatives([
     source.id,
@@ -76,7 +101,7 @@ function derivedGroups(system: Derived, slots: Slots): readonly Group[] {
   ]);
   const alternatives = found.length === 0 ? [undefined] : found;
   return alternatives
-    .map((alternative) => derivedGroup(system, slots, alternative))
+    .map((alternative) => derivedGroup(installation, system, slots, alternative))
     .map((group, i) => {
       const alternative = alternatives[i];
       return {
@@ -86,9 +111,14 @@ function derivedGroups(system: Derived, slots: Slots): readonly Group[] {
     });
 }
 
-function derivedGroup(system: Derived, slots: Slots, alternative: Alternative | undefined): Group {
+function derivedGroup(
+  installation: Installation,
+  system: Derived,
+  slots: Slots,
+  alternative: Alternative | undefined,
+): Group {
   const { id, source, disconnects, runs, commonElectrodeConductor: common } = system;
-  const electrodes = (system.electrodes ?? []).filter(({ from }) => from !== common?.id);
+  const electrodes = electrodesOf(installation, system).filter(({ from }) => from !== common?.id);
   const kind = source.kind === "other" ? "source" : source.kind;
   const starts = [
     place(source.id, [kind], kind, slots.take("inside", source.id, alternative)),
@@ -96,13 +126,13 @@ function derivedGroup(system: Derived, slots: Slots, alternative: Alternative | 
       place(of, [`disconnect, ${amperes} A`], "disconnect", slots.take("inside", of, alternative)),
     ),
   ];
-  const impedance = impedancePlaces(id, slots);
+  const impedance = impedancePlaces(id, slots, system.impedance?.id);
   const unnamed = unnamedElectrodes(starts, slots);
   const links = [
     ...runLinks(runs, slots, alternative),
     ...impedanceLinks(impedance, source.id, id, slots),
     ...starts.flatMap(({ key }) => tapLinks(key, slots, alternative)),
-    ...electrodeLinks(electrodes, slots, alternative),
+    ...electrodeLinks(electrodes, slots, { system: id, alternative }),
     ...unnamed.links,
   ];
   const commonPlaces =
@@ -114,58 +144,29 @@ function derivedGroup(system: Derived, slots: Slots, alternative: Alternative | 
     ...electrodePlaces(electrodes),
     ...unnamed.places,
   ];
-  return { title: id, places: placesOfLinks(places, links), links };
+  return { id, title: id, places: placesOfLinks(places, links), links };
 }
 
 /** Common electrode conductors of derived systems, with their electrodes; the taps are on the sheets of the systems. */
-function commonGroups({ derivedSystems = [] }: Installation, slots: Slots): readonly Group[] {
+function commonGroups(installation: Installation, slots: Slots): readonly Group[] {
+  const { derivedSystems = [] } = installation;
   const ids = [...new Set(derivedSystems.flatMap((one) => one.commonElectrodeConductor?.id ?? []))];
-  return ids.map((id) => {
+  return ids.flatMap((id) => {
     const electrodes = derivedSystems.flatMap((one) =>
-      one.commonElectrodeConductor?.id === id ? (one.electrodes ?? []) : [],
+      one.commonElectrodeConductor?.id === id ? electrodesOf(installation, one) : [],
     );
-    const bar = place(id, ["common conductor"]);
-    const unnamed = unnamedElectrodes([bar], slots);
-    const links = [...electrodeLinks(electrodes, slots), ...unnamed.links];
-    const places = [bar, ...electrodePlaces(electrodes), ...unnamed.places];
-    return { title: `Common electrode conductor ${id}`, places: placesOfLinks(places, links), links };
+    const found = slots.alternatives([id, ...electrodes.map((one) => one.id)]);
+    const alternatives = found.length === 0 ? [undefined] : found;
+    return alternatives.map((alternative) => {
+      const bar = place(id, ["common conductor"]);
+      const unnamed = unnamedElectrodes([bar], slots, alternative);
+      const links = [...electrodeLinks(electrodes, slots, { alternative }), ...unnamed.links];
+      const places = [bar, ...electrodePlaces(electrodes), ...unnamed.places];
+      const arranged = alternative === undefined ? "" : `: ${alternativeNames[alternative]}`;
+      const title = `Common electrode conductor ${id}${arranged}`;
+      return { title, places: placesOfLinks(places, links), links };
+    });
   });
-}
-
-/** Feeders and branch circuits, generators, and the electrodes of the buildings that they supply. */
-function circuitGroup({ circuits = [], generators = [], buildings = [] }: Installation, slots: Slots): Group {
-  const endOf = (id: string): string => circuits.find((one) => one.id === id)?.to ?? id;
-  const unnamed = unnamedElectrodes(
-    buildings.map(({ id }) => place(id, [])),
-    slots,
-  );
-  const links: Link[] = [
-    ...circuits.map(({ id, from, to, conductors }) => ({
-      from: endOf(from),
-      to,
-      conductors: slots.take("along", id),
-      context: conductors === undefined ? `circuit ${id}` : `circuit ${id}: ${writeDrawnSupply(conductors)}`,
-    })),
-    ...generators.map(({ id, to, supply }) => ({
-      from: id,
-      to,
-      conductors: slots.take("along", id),
-      context: writeDrawnSupply(supply),
-    })),
-    ...buildings.flatMap(({ id, circuit, electrodes }) => [
-      ...(endOf(circuit) === id
-        ? []
-        : [{ from: endOf(circuit), to: id, conductors: [], context: "supplies" }]),
-      ...electrodeLinks(electrodes, slots),
-    ]),
-    ...unnamed.links,
-  ];
-  const places = [
-    ...generators.map(({ id }) => place(id, ["generator"], "generator")),
-    ...buildings.flatMap(({ id, electrodes }) => [place(id, ["building"]), ...electrodePlaces(electrodes)]),
-    ...unnamed.places,
-  ];
-  return { title: "Circuits, generators and buildings", places: placesOfLinks(places, links), links };
 }
 
 /** Metal parts and terminations, and whatever no other sheet shows, from one end to the other as the schedule says. */
@@ -181,55 +182,20 @@ function restGroup(slots: Slots): Group {
 }
 
 function runLinks(runs: Service["runs"], slots: Slots, alternative?: Alternative): readonly Link[] {
-  return runs.map(({ id, from, to, supply }) => ({
-    from,
-    to,
-    conductors: slots.take("along", id, alternative),
-    context: `${id}: ${writeDrawnSupply(supply)}`,
-  }));
-}
-
-/** The conductors to each electrode, from wherever they start in the arrangement that is drawn. */
-function electrodeLinks(
-  electrodes: Electrodes = [],
-  slots: Slots,
-  alternative?: Alternative,
-): readonly Link[] {
-  return electrodes.flatMap(({ id, from }) => {
-    const taken = slots.take("to-electrode", id, alternative);
-    const startOf = (end: ConductorEnd): string => placeOfEnd(end).key;
-    const starts = new Set(taken.map(({ conductor }) => startOf(conductor.from)));
-    return [...(starts.size === 0 ? [from] : starts)].map((start) => ({
-      from: start,
-      to: id,
-      conductors: taken
-        .filter(({ conductor }) => startOf(conductor.from) === start)
-        .flatMap((one) => [one, ...slots.take("around", aroundOf(one.conductor), alternative)]),
-    }));
+  const drawn = new Set<string>();
+  return runs.map(({ id, from, to, supply, in: shared }) => {
+    const conductors = [...slots.take("along", id, alternative)];
+    if (shared !== undefined && !drawn.has(shared)) {
+      // What bonds a raceway that several runs share is drawn with the first of them.
+      drawn.add(shared);
+      conductors.push(
+        ...slots.take("along", shared, alternative),
+        ...slots.take("inside", shared, alternative),
+      );
+    }
+    const within = shared === undefined ? "" : `, in ${shared}`;
+    return { id, from, to, conductors, context: `${id}: ${writeDrawnSupply(supply)}${within}` };
   });
-}
-
-function electrodePlaces(electrodes: Electrodes = []): readonly Place[] {
-  return electrodes.map(({ id, kind }) =>
-    place(id, [electrodeNames[kind]], kind === "structural-metal" ? "frame" : "earth"),
-  );
-}
-
-/** The electrodes of places whose drawing does not name them. */
-function unnamedElectrodes(
-  starts: readonly Place[],
-  slots: Slots,
-): { readonly places: readonly Place[]; readonly links: readonly Link[] } {
-  const found = starts.flatMap(({ key: from }) => {
-    const conductors = slots.take("to-electrodes", from);
-    return conductors.length === 0
-      ? []
-      : [{ at: placeOfEnd({ kind: "electrodes" }, from), from, conductors }];
-  });
-  return {
-    places: found.map(({ at }) => at),
-    links: found.map(({ at, from, conductors }) => ({ from, to: at.key, conductors })),
-  };
 }
 
 function tapLinks(from: string, slots: Slots, alternative?: Alternative): readonly Link[] {
@@ -248,7 +214,12 @@ function impedanceLinks(
   return places.map(({ key }) => ({ from: source, to: key, conductors }));
 }
 
-function impedancePlaces(system: string, slots: Slots): readonly Place[] {
+function impedancePlaces(system: string, slots: Slots, name?: string): readonly Place[] {
   const inside = slots.take("from-impedance", system);
-  return inside.length === 0 ? [] : [placeOfEnd({ kind: "impedance", of: system }, "", inside)];
+  if (inside.length === 0) return [];
+  return [
+    name === undefined
+      ? placeOfEnd({ kind: "impedance", of: system }, "", inside)
+      : place(name, ["grounding impedance"], undefined, inside),
+  ];
 }

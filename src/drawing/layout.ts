@@ -88,6 +88,7 @@ export function sheetOf(group: Group): Sheet {
     width: 2 * MARGIN + columns * COLUMN - GAP,
     height: y,
     ...shapes,
+    ...(group.violations?.length && { violations: group.violations }),
     description: describe(group),
   };
 }
@@ -141,14 +142,14 @@ function strandsOf({ conductors, context }: Link): readonly Strand[] {
   return [beside, ...drawn];
 }
 
-function conductorStrand({ mark, conductor }: Marked): Strand {
+function conductorStrand({ mark, conductor, forbidden }: Marked): Strand {
   const { id, result } = conductor;
   const size = wrap(writeSize(conductor), LABEL_WIDTH);
   const name = wrap(`${mark}. ${conductorWords(conductor)}`, LABEL_WIDTH);
   return {
     style: result.purpose,
     trunk: conductor.role === "grounded-conductor" ? trunks.grounded : trunks[result.purpose],
-    lines: [...size, ...name],
+    lines: [...size, ...name, ...forbiddenLines(forbidden, LABEL_WIDTH)],
     strong: size.length,
     conductor: id,
     isDrawn: result.outcome.kind !== "not-required",
@@ -245,11 +246,15 @@ function drawPlace(branch: Branch, x: number, y: number, least: number, shapes: 
 }
 
 /** A conductor within a place: a short line across it, over its size and name. */
-function drawInside({ mark, conductor }: Marked, x: number, y: number, shapes: Shapes): number {
+function drawInside({ mark, conductor, forbidden }: Marked, x: number, y: number, shapes: Shapes): number {
   const { id, result } = conductor;
   const width = BOX - 2 * PAD;
   const size = wrap(writeSize(conductor), width);
-  const lines = [...size, ...wrap(`${mark}. ${conductorWords(conductor)}`, width)];
+  const lines = [
+    ...size,
+    ...wrap(`${mark}. ${conductorWords(conductor)}`, width),
+    ...forbiddenLines(forbidden, width),
+  ];
   if (result.outcome.kind !== "not-required") {
     const points = [
       { x: x + PAD, y: y + 2 },
@@ -262,11 +267,18 @@ function drawInside({ mark, conductor }: Marked, x: number, y: number, shapes: S
   return y + PAD + height + PAD;
 }
 
-function describe({ places, links }: Group): string {
+function forbiddenLines(forbidden: string | undefined, width: number): readonly string[] {
+  return forbidden === undefined ? [] : wrap(forbidden, width);
+}
+
+function describe({ places, links, violations = [] }: Group): string {
   const nameOf = (key: string): string => places.find((one) => one.key === key)?.name ?? key;
   const conductor = ({ mark, conductor: one }: Marked): string =>
     `${mark}. ${conductorWords(one)}: ${writeSize(one)}`;
   return [
+    ...violations.map(
+      ({ mark, violation }) => `Not permitted, ${mark}: ${violation.at.join(", ")} [${violation.section}].`,
+    ),
     ...links.map(
       ({ from, to, conductors, context }) =>
         `From ${nameOf(from)} to ${nameOf(to)}: ${[...(context === undefined ? [] : [context]), ...conductors.map(conductor)].join("; ")}.`,

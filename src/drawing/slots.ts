@@ -27,8 +27,13 @@ type Alternative = ConductorIdentity["alternative"];
 
 /** The conductors of a schedule by the place where a picture shows them. */
 export interface Slots {
-  /** Conductors of a slot: those of every arrangement, and those of the one that is named. */
-  readonly take: (kind: SlotKind, of: string, alternative?: Alternative) => readonly Marked[];
+  /** Conductors of a slot: those of every arrangement, and those of the one that is named; of these, those that are meant. */
+  readonly take: (
+    kind: SlotKind,
+    of: string,
+    alternative?: Alternative,
+    isMeant?: (conductor: ScheduledConductor) => boolean,
+  ) => readonly Marked[];
   /** The arrangements that the conductors of these slots belong to. */
   readonly alternatives: (of: readonly string[]) => readonly NonNullable<Alternative>[];
   /** Conductors that nobody took. */
@@ -52,9 +57,10 @@ export function slotsOf({ conductors }: Schedule): Slots {
   });
   const taken = new Set<number>();
   return {
-    take: (kind, of, alternative) =>
+    take: (kind, of, alternative, isMeant = () => true) =>
       (slots.get(keyOf(kind, of)) ?? [])
         .filter(({ conductor: one }) => one.alternative === undefined || one.alternative === alternative)
+        .filter(({ conductor: one }) => isMeant(one))
         .map((one) => {
           taken.add(one.mark);
           return one;

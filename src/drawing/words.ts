@@ -1,9 +1,9 @@
 import type { Installation } from "../installation/document.js";
+import type { DrawnElectrode } from "../installation/electrodes-of.js";
 
 type Service = NonNullable<Installation["services"]>[number];
 type Box = NonNullable<Service["boxes"]>[number];
 type Disconnect = Service["disconnects"][number];
-type Electrode = NonNullable<Service["electrodes"]>[number];
 
 /** Boxes ahead of the disconnects, as labels. */
 export const boxNames: Readonly<Record<Box["kind"], string>> = {
@@ -22,8 +22,17 @@ export const disconnectNames: Readonly<Record<Disconnect["designation"], string>
   "supply-side-source": "disconnect of a source on the supply side",
 };
 
+type TransferSwitch = NonNullable<Installation["transferSwitches"]>[number];
+
+/** What transfer switches do with the grounded conductor, as labels. */
+export const transferNames: Readonly<Record<TransferSwitch["groundedConductor"], string>> = {
+  switched: "grounded conductor switched",
+  "carried-through": "grounded conductor carried through",
+  none: "no grounded conductor",
+};
+
 /** Electrodes, as labels. */
-export const electrodeNames: Readonly<Record<Electrode["kind"], string>> = {
+export const electrodeNames: Readonly<Record<DrawnElectrode["kind"], string>> = {
   rod: "rod",
   pipe: "pipe",
   plate: "plate",

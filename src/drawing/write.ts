@@ -6,12 +6,13 @@ import { formatArea } from "../units/area.js";
 type DrawnSupply = NonNullable<Installation["services"]>[number]["runs"][number]["supply"];
 
 /** Quantity, size and material of a conductor, or that none is required. */
-export function writeSize({ quantity, result: { outcome, material } }: ScheduledConductor): string {
+export function writeSize({ quantity, open, result: { outcome, material } }: ScheduledConductor): string {
+  const isOpen = open?.outcomes.some((one) => one.quantity === 0) === true ? ", or none: not decided" : "";
   switch (outcome.kind) {
     case "conductor":
-      return `${quantity} x ${outcome.size} ${material}`;
+      return `${quantity} x ${outcome.size} ${material}${isOpen}`;
     case "area-only":
-      return `${quantity} x ${material} of at least ${formatArea(outcome.requiredArea)}`;
+      return `${quantity} x ${material} of at least ${formatArea(outcome.requiredArea)}${isOpen}`;
     case "not-required":
       return "not required";
   }

@@ -1,5 +1,5 @@
 import { amendmentsInForce } from "./amendment.js";
-import { type EditionYear, editionYears } from "./edition-year.js";
+import type { EditionYear } from "./edition-year.js";
 import type { Policy, PolicySet } from "./policy.js";
 import type { Code, ReadingAmendment } from "./shape.generated.js";
 import { defaultReadings, type Readings, readingFacts } from "./tables/readings.generated.js";
@@ -40,7 +40,9 @@ export function policyUnder<P extends object = Policy>(code: Code, policies: Pol
 
 /** The readings that have a say for a set of policies in an edition, in the order of the ledger. */
 export function readingsFor({ year }: Code, { id: set }: Pick<PolicySet, "id">): readonly (keyof Readings)[] {
-  return readingIdsIn[year].get(set) ?? [];
+  const known = readingIdsIn.get(year) ?? readingIdsBySet(year);
+  readingIdsIn.set(year, known);
+  return known.get(set) ?? [];
 }
 
 /** The same code with other alternatives for one reading, the chosen one left out. None where a jurisdiction enforces one. */
@@ -57,10 +59,8 @@ export function otherReadings(
     }));
 }
 
-/** By edition and by set of policies, the readings that have a say. */
-const readingIdsIn = /* @__PURE__ */ Object.fromEntries(
-  editionYears.map((year) => [year, /* @__PURE__ */ readingIdsBySet(year)]),
-) as Readonly<Record<EditionYear, ReadonlyMap<string, readonly (keyof Readings)[]>>>;
+/** By edition and by set of policies, the readings that have a say; worked out at the first question about an edition, and kept. */
+const readingIdsIn = new Map<EditionYear, ReadonlyMap<string, readonly (keyof Readings)[]>>();
 
 function readingIdsBySet(year: EditionYear): ReadonlyMap<string, readonly (keyof Readings)[]> {
   const ids = (Object.keys(readingFacts) as (keyof Readings)[]).filter((id) =>

@@ -13,14 +13,16 @@ export type SupplyAreaTableId = "electrode-conductor" | "bonding-conductor";
 
 /**
  * When a supply of another material is replaced by assumed conductors of the sized conductor's own material with the same
- * ampacity. `larger-of-both` stands where the text has no sentence: above the threshold both ways are taken.
+ * ampacity. `larger-of-both` stands where the text has no sentence: above the threshold both ways are taken. `larger-through-threshold` stands
+ * where it is open whether there is a threshold: through it both ways are taken, above it the conductors are replaced.
  */
 export type OtherMaterialRule =
   | "never"
   | "above-threshold"
   | "parallel-above-threshold"
   | "always"
-  | "larger-of-both";
+  | "larger-of-both"
+  | "larger-through-threshold";
 
 /** A size in each column, with its place in the edition. */
 export interface Limit extends Readonly<Record<ConductorColumn, ConductorSize>> {

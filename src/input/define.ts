@@ -36,6 +36,9 @@ export const between = (unit: string, least: number, most: number, advice?: stri
 /** A number above zero. */
 export const positive = (unit: string) => v.pipe(v.number(), v.finite(), v.gtValue(0), called(unit));
 
+/** A number of zero or more. */
+export const notNegative = (unit: string) => v.pipe(v.number(), v.finite(), v.minValue(0), called(unit));
+
 /** A whole number of at least 1. */
 export const count = (unit: string) =>
   v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostOfACount), called(unit));

@@ -7,6 +7,7 @@ import {
   readFlag,
   readList,
   readName,
+  readNotNegative,
   readNumberOf,
   readObject,
   readOneOf,
@@ -58,7 +59,8 @@ function readAny(at: Reader, shape: Shape): unknown {
     case "words":
       return readOneOf(at, shape.of);
     case "number":
-      return shape.whole === true ? readCount(at, shape.unit) : readPositive(at, shape.unit);
+      if (shape.whole === true) return readCount(at, shape.unit);
+      return shape.orZero === true ? readNotNegative(at, shape.unit) : readPositive(at, shape.unit);
     case "numbers":
       return readNumberOf(at, shape.unit, shape.of);
     case "between":

@@ -230,6 +230,14 @@ export function readPositive(at: Reader, what: string): number | undefined {
   return at.value;
 }
 
+/** Checks for a finite number that is not negative. */
+export function readNotNegative(at: Reader, what: string): number | undefined {
+  const expected = `a number of ${what}, zero or more`;
+  if (typeof at.value !== "number") return refuseType(at, expected, "write it as a number");
+  if (!Number.isFinite(at.value)) return refuse(at, "out-of-range", expected, "give a finite number");
+  return at.value >= 0 ? at.value : refuse(at, "not-positive", expected, "give zero if there is none");
+}
+
 /** Checks for a text, which may be empty. */
 export function readText(at: Reader, what: string): string | undefined {
   return typeof at.value === "string" ? at.value : refuseType(at, `a text for ${what}`, "give it as text");

@@ -58,12 +58,14 @@ export interface NumbersShape {
   readonly of: readonly number[];
 }
 
-/** A number above zero, or a count. */
+/** A number above zero, or not below it, or a count. */
 export interface NumberShape {
   readonly is: "number";
   /** What is counted or measured. */
   readonly unit: string;
   readonly whole?: true;
+  /** Whether it may be zero. */
+  readonly orZero?: true;
 }
 
 /** A number from one to another, both included. */

@@ -1,14 +1,21 @@
 import { columnOf } from "../conductor/index.js";
 import { mostControlTransformerAmperes } from "../rules/small-supplies.js";
 import { conductorsOf } from "../supply/sums.js";
+import { coherenceOfFindings } from "./coherence-of-findings.js";
+import { busFaults } from "./coherent-buses.js";
+import { racewayFaults } from "./coherent-raceways.js";
 import type { Installation } from "./document.js";
+import type { ElectrodeEntry } from "./electrodes-of.js";
 import { type Fault, fault, type Keys } from "./fault.js";
-import { hasGroundedConductor, racewaysOf } from "./supplies.js";
+import { feederFaults } from "./feeder-faults.js";
+import { ownerIds } from "./metal-owners.js";
+import { commonMaterialFaults, metalPartFaults } from "./shared-faults.js";
+import { transferFaults } from "./source-faults.js";
+import { hasGroundedConductor } from "./supplies.js";
 
 type Service = NonNullable<Installation["services"]>[number];
 type Derived = NonNullable<Installation["derivedSystems"]>[number];
 type Circuit = NonNullable<Installation["circuits"]>[number];
-type ElectrodeEntry = NonNullable<Service["electrodes"]>[number];
 
 /** Members of an installation that contradict each other, or of which one lacks the other. */
 export function coherenceFaults(installation: Installation): readonly Fault[] {
@@ -25,10 +32,14 @@ export function coherenceFaults(installation: Installation): readonly Fault[] {
       ),
     ),
     ...circuits.flatMap((one, i) => circuitFaults(one, ["circuits", i])),
+    ...coherenceOfFindings(installation),
     ...buildings.flatMap((one, i) => [
       ...ringFaults(one.electrodes, ["buildings", i]),
       ...buildingFaults(one, installation, ["buildings", i]),
     ]),
+    ...transferFaults(installation),
+    ...feederFaults(installation),
+    ...commonMaterialFaults(installation),
     ...metalFaults(installation, "piping"),
     ...metalFaults(installation, "structuralMetal"),
     ...(installation.intersystem ?? []).flatMap(({ termination, electrodeConductorOnBusbar: size }, i) =>
@@ -52,9 +63,8 @@ function serviceFaults(service: Service, at: Keys): readonly Fault[] {
   const advice = "name the disconnect that is the service disconnect";
   return [
     ...systemFaults(service, at),
-    ...service.runs.flatMap((run, i) =>
-      racewaysOf(run).kind === "nonmetallic" ? fittingsFaults(run, [...at, "runs", i]) : [],
-    ),
+    ...racewayFaults(service, at, "service"),
+    ...busFaults(service, at),
     ...(isServed
       ? []
       : [fault("missing", [...at, "disconnects"], "a service disconnect", service.disconnects, advice)]),
@@ -82,7 +92,7 @@ function derivedFaults(system: Derived, at: Keys): readonly Fault[] {
   const keys = [...at, "source", "controlTransformer"];
   return [
     ...systemFaults(system, at),
-    ...system.runs.flatMap((run, i) => fittingsFaults(run, [...at, "runs", i])),
+    ...racewayFaults(system, at, "derived"),
     ...(isOdd
       ? [fault("unknown-value", keys, "false", true, "only a transformer is a control transformer")]
       : []),
@@ -156,13 +166,6 @@ function bondFaults(system: Service, bondedBy: string | undefined, at: Keys): re
   return [fault("unknown-value", keys, '"jumper"', bondedBy, "this system has no grounded conductor")];
 }
 
-/** Fittings bond nothing but the metal raceways of a service (250.92). */
-function fittingsFaults({ racewayJumpers: how }: Service["runs"][number], at: Keys): readonly Fault[] {
-  if (how !== "fittings-instead") return [];
-  const advice = "only the metal raceways of a service may be bonded by fittings instead";
-  return [fault("unknown-value", [...at, "racewayJumpers"], '"per-raceway" or "common"', how, advice)];
-}
-
 function unevenRaceways({ raceways, supply }: Service["runs"][number], at: Keys): readonly Fault[] {
   if (raceways === undefined) return [];
   const counts = "sets" in supply ? supply.sets.map((set) => set.count) : [supply.forLoad.sets];
@@ -174,14 +177,17 @@ function unevenRaceways({ raceways, supply }: Service["runs"][number], at: Keys)
 }
 
 function ringFaults(electrodes: readonly ElectrodeEntry[] | undefined, at: Keys): readonly Fault[] {
-  return (electrodes ?? []).flatMap(({ kind, ringConductor }, i) =>
-    eitherOr(
+  return (electrodes ?? []).flatMap(({ kind, ringConductor, removable }, i) => [
+    ...eitherOr(
       kind === "ring",
       ringConductor,
       [...at, "electrodes", i, "ringConductor"],
       "the size of the ring's conductor",
     ),
-  );
+    ...(kind === "metal-water-pipe"
+      ? []
+      : eitherOr(false, removable, [...at, "electrodes", i, "removable"], "a metal water pipe")),
+  ]);
 }
 
 function circuitFaults(circuit: Circuit, at: Keys): readonly Fault[] {
@@ -238,27 +244,34 @@ function buildingFaults(
 
 function metalFaults(installation: Installation, list: "piping" | "structuralMetal"): readonly Fault[] {
   const { derivedSystems = [], buildings = [], circuits = [] } = installation;
-  const derived = new Set(
-    derivedSystems.filter(({ source }) => source.controlTransformer !== true).map(({ id }) => id),
+  const excused = new Set(
+    derivedSystems.filter(({ source }) => source.controlTransformer === true).map(({ id }) => id),
   );
   const feeders = new Map(buildings.map(({ id, circuit }) => [id, circuit]));
   return (installation[list] ?? []).flatMap((one, i) => {
     if (!("of" in one)) return [];
-    const feeder = feeders.get(one.of);
-    const circuit = circuits.find(({ id }) => id === feeder);
+    const owners = ownerIds(one);
+    const feeding = owners.flatMap((owner) => feeders.get(owner) ?? []);
     return [
-      ...(one.isElectrode === true && !derived.has(one.of)
+      ...(one.isElectrode === true && owners.some((owner) => excused.has(owner))
         ? [
             fault(
               "unknown-value",
               [list, i, "isElectrode"],
               "false",
               true,
-              "only metal of a derived system that has an electrode goes without a jumper because it is the electrode",
+              "a control transformer has no electrode conductor, so that metal of it is no electrode",
             ),
           ]
         : []),
-      ...(feeder === undefined ? [] : lacksConductors(circuit, [list, i, "of"], "the jumper goes by them")),
+      ...metalPartFaults(installation, one, [list, i]),
+      ...feeding.flatMap((feeder) =>
+        lacksConductors(
+          circuits.find(({ id }) => id === feeder),
+          [list, i, "of"],
+          "the jumper goes by them",
+        ),
+      ),
     ];
   });
 }

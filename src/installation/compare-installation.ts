@@ -55,7 +55,7 @@ import { scheduleOf } from "./schedule-of.js";
  *         grounding: "solidly-grounded",
  *         connection: "three-phase-wye",
  *         utility: { id: "vault", outdoorTransformer: false },
- *         runs: [{ id: "R1", from: "vault", to: "MSB", supply: { sets: [{ count: 6, size: "500 kcmil", material: "copper" }] } }],
+ *         runs: [{ id: "R1", from: "vault", to: "MSB", supply: { sets: [{ count: 6, size: "500 kcmil", material: "copper" }] }, raceways: { count: 6, kind: "nonmetallic" } }],
  *         disconnects: [{ id: "MSB", designation: "service-disconnect", amperes: 2000 }],
  *         housing: "separate-enclosures",
  *       },
@@ -161,6 +161,7 @@ function variantOf(
       .filter(({ alternative }) => alternative === undefined)
       .reduce((sum, one) => sum + areaIn(one), 0),
     totals,
+    violations,
     newViolations: newIn(violations, base?.schedule?.violations),
     newCautions: newIn(cautions, base?.schedule?.cautions ?? cautions),
   };

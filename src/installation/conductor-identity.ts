@@ -61,6 +61,13 @@ export type ConductorEnd =
       /** What it belongs to. */
       readonly of: string;
     }
+  /** Where the electrode conductor of a derived system is connected, if its arrangements differ in it. */
+  | {
+      /** Tells the members of the union apart. */
+      readonly kind: "electrode-connection";
+      /** What it belongs to. */
+      readonly of: string;
+    }
   /** The grounding impedance of a system. */
   | {
       /** Tells the members of the union apart. */
@@ -98,7 +105,7 @@ export type UnnamedEnd =
   | "panel-of-occupancy"
   | "conductor-inside";
 
-/** The name by which people and `installed` refer to a conductor, for example `main-bonding-jumper D1`. It is printed and never read back. */
+/** The name by which programs refer to a conductor, for example `main-bonding-jumper D1`. It is printed and never read back. */
 export function idOf({ role, part, subject, place, alternative }: ConductorIdentity): string {
   const from = place === undefined ? "" : ` from ${place}`;
   // Where a system bonding jumper is tells its arrangement.
@@ -126,6 +133,23 @@ export function identityOf({
     ...(place === undefined ? {} : { place }),
     ...(alternative && { alternative }),
   };
+}
+
+/** The ids of an installation by which an end may be named, whatever the wire lands on there; none of a part that has no id. */
+export function idsOfEnd(end: ConductorEnd): readonly string[] {
+  switch (end.kind) {
+    case "place":
+      return [end.id];
+    case "assembly":
+    case "neutral-point":
+    case "impedance":
+    case "raceway-fitting":
+      return [end.of];
+    case "raceway":
+      return [end.around.subject];
+    default:
+      return [];
+  }
 }
 
 /** Whether an end is the place with an id. */

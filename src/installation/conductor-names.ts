@@ -7,7 +7,7 @@ import { alternativeNames, conductorWords, endWords } from "./conductor-words.js
  * A conductor of an installation in words: what it is, what it belongs to, where it starts if that tells it apart, and its arrangement.
  *
  * @param conductor - one of a schedule, a check or a comparison, or its identity
- * @returns words for a label or a sentence; the id by which a document refers to the conductor is its `id`
+ * @returns words for a label or a sentence; the id by which a program refers to the conductor is its `id`
  * @throws {@link InputError} for anything but a conductor
  *
  * @example
@@ -27,7 +27,7 @@ export function conductorName(conductor: ConductorIdentity): string {
 }
 
 /**
- * Where a conductor starts or ends, in words; what the installation names goes by its id. `at` of what is found installed takes the same text.
+ * Where a conductor starts or ends, in words; what the installation names goes by its id.
  *
  * @param end - `from` or `to` of a conductor of a schedule
  * @returns words for a label or a sentence

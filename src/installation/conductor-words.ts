@@ -34,6 +34,8 @@ export function endWords(end: ConductorEnd): string {
       return on(end.on, `assembly of ${end.of}`);
     case "neutral-point":
       return `neutral point of ${end.of}`;
+    case "electrode-connection":
+      return `electrode connection of ${end.of}`;
     case "impedance":
       return `impedance of ${end.of}`;
     case "raceway-fitting":
@@ -43,11 +45,6 @@ export function endWords(end: ConductorEnd): string {
     default:
       return unnamedEnds[end.kind];
   }
-}
-
-/** Whether an end goes by a text: its words, or the id of the place that it is at. */
-export function isCalled(end: ConductorEnd, text: string): boolean {
-  return endWords(end) === text || (end.kind === "place" && end.id === text);
 }
 
 function on(landing: Landing | undefined, place: string): string {

@@ -6,10 +6,44 @@ interface Hanging {
   readonly from: string;
 }
 
-/** Electrodes that hang on themselves, over others. */
-export function electrodeCycles(electrodes: readonly Hanging[], at: Keys): readonly Fault[] {
-  const before = new Map(electrodes.map(({ id, from }) => [id, from]));
-  return cycleFaults(electrodes, before, at, "an electrode cannot hang on itself");
+/** A thing with the keys of what it hangs on. */
+export interface Tied extends Hanging {
+  readonly keys: Keys;
+}
+
+/** Electrodes that hang on themselves, over others, whatever lists they stand in: one fault for each circle, with its way. */
+export function electrodeCycles(tied: readonly Tied[]): readonly Fault[] {
+  const next = new Map<string, Tied[]>();
+  for (const one of tied) {
+    const after = next.get(one.from);
+    if (after === undefined) next.set(one.from, [one]);
+    else after.push(one);
+  }
+  const seen = new Set<string>();
+  return tied.flatMap((one) => {
+    const way = seen.has(one.id) ? undefined : wayBack(next, one);
+    if (way === undefined) return [];
+    for (const id of way) seen.add(id);
+    const advice = `an electrode cannot hang on itself, as in ${[...way, one.id].map((id) => `"${id}"`).join(", then ")}; start one of them from a place`;
+    return [fault("cycle", one.keys, "a way back to a source", one.from, advice)];
+  });
+}
+
+/** The ids from a thing over what hangs on it to what it hangs on itself; `undefined` where none leads there. */
+function wayBack(
+  next: ReadonlyMap<string, readonly Tied[]>,
+  { id, from }: Tied,
+): readonly string[] | undefined {
+  const before = new Map<string, string | undefined>([[id, undefined]]);
+  for (const at of before.keys()) {
+    if (at === from) {
+      const way = [at];
+      for (let back = before.get(at); back !== undefined; back = before.get(back)) way.unshift(back);
+      return way;
+    }
+    for (const one of next.get(at) ?? []) if (!before.has(one.id)) before.set(one.id, at);
+  }
+  return undefined;
 }
 
 /** Circuits that feed each other in a circle, over panels, buildings and derived systems. */
@@ -21,10 +55,14 @@ export function circuitCycles({
   const feeds = new Map<string, string>();
   for (const { id } of circuits) feeds.set(id, id);
   for (const { id, to } of circuits) if (!feeds.has(to)) feeds.set(to, id);
-  for (const { id, circuit } of buildings) feeds.set(id, circuit);
+  for (const { id, circuit } of buildings) if (circuit !== undefined) feeds.set(id, circuit);
   for (const { id, source, disconnects } of derivedSystems) {
     const feeder = feeds.get(source.id) ?? feeds.get(id);
     for (const disconnect of disconnects) if (feeder !== undefined) feeds.set(disconnect.id, feeder);
+  }
+  for (const { id, disconnect } of buildings) {
+    const feeder = disconnect === undefined ? undefined : feeds.get(disconnect);
+    if (feeder !== undefined) feeds.set(id, feeder);
   }
   const before = new Map(circuits.map(({ id, from }) => [id, feeds.get(from) ?? from]));
   return cycleFaults(circuits, before, ["circuits"], "a circuit cannot feed itself");

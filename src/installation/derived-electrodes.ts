@@ -7,7 +7,8 @@ import {
   servingToDisconnect,
   wholeServing,
 } from "./derived-system.js";
-import type { DrawnElectrode, ElectrodeStart } from "./schedule-electrodes.js";
+import type { DrawnElectrode } from "./electrodes-of.js";
+import type { ElectrodeStart } from "./schedule-electrodes.js";
 import type { Serving } from "./serving.js";
 import { hasGroundedConductor } from "./supplies.js";
 
@@ -40,8 +41,9 @@ export function derivedElectrodeStarts(
   return jumperChoices(at).flatMap((arrangement) => {
     const starts = startsIn(at, electrodes, arrangement);
     const connected = [...starts.values()].flat();
-    return (starts.get(electrode.id) ?? []).map((from) => ({
+    return (starts.get(electrode) ?? []).map((from) => ({
       from,
+      own: at.system.disconnects.find(({ id }) => id === from),
       servings: [servingAtConnection(at, from, connected)],
       ...(arrangement.alternative && { alternative: arrangement.alternative }),
     }));
@@ -56,20 +58,42 @@ function startsIn(
   at: DerivedInCode,
   electrodes: readonly DrawnElectrode[],
   arrangement: JumperChoice,
-): ReadonlyMap<string, readonly string[]> {
+): ReadonlyMap<DrawnElectrode, readonly string[]> {
   const source = at.system.source.id;
   const places = at.system.disconnects.map(({ id }) => id);
-  const drawn = electrodes.filter(({ from }) => from === source || places.includes(from));
-  const asDrawn = new Map(drawn.map(({ id, from }) => [id, [from]]));
+  const { impedance } = at.system;
+  const drawn = electrodes.filter(
+    ({ from }) =>
+      from === source || places.includes(from) || (impedance !== undefined && from === impedance.id),
+  );
+  const asDrawn = new Map(drawn.map((one) => [one, [one.from]]));
   const [first] = drawn;
   if (arrangement.alternative === undefined || first === undefined) return asDrawn;
-  if (arrangement.jumperAt === "source") return new Map(drawn.map(({ id }) => [id, [source]]));
+  if (arrangement.jumperAt === "source") return eachOnce(new Map(drawn.map((one) => [one, [source]])));
   const inEnclosures = drawn.filter(({ from }) => from !== source);
   const connected = new Set(inEnclosures.map(({ from }) => from));
   const bare = places.filter((id) => !connected.has(id));
   const wanted = wantsEachConnected(at, arrangement) ? bare : connected.size > 0 ? [] : places.slice(0, 1);
   const moved = places.find((id) => connected.has(id)) ?? wanted[0] ?? source;
-  const starts = new Map(drawn.map(({ id, from }) => [id, [from === source ? moved : from]]));
+  const starts = new Map(drawn.map((one) => [one, [one.from === source ? moved : one.from]]));
   const further = wanted.filter((id) => ![...starts.values()].flat().includes(id));
-  return starts.set(first.id, [...(starts.get(first.id) ?? []), ...further]);
+  return eachOnce(starts.set(first, [...(starts.get(first) ?? []), ...further]));
+}
+
+/** Conductors that were moved to one place and go to one electrode are one conductor. */
+function eachOnce(
+  starts: ReadonlyMap<DrawnElectrode, readonly string[]>,
+): ReadonlyMap<DrawnElectrode, readonly string[]> {
+  const seen = new Set<string>();
+  return new Map(
+    [...starts].map(([electrode, places]) => [
+      electrode,
+      places.filter((place) => {
+        const key = JSON.stringify([electrode.id, place]);
+        const isNew = !seen.has(key);
+        seen.add(key);
+        return isNew;
+      }),
+    ]),
+  );
 }

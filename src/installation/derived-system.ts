@@ -3,7 +3,7 @@ import type { Alternative } from "./conductor-identity.js";
 import type { Installation } from "./document.js";
 import type { InstallationInCode } from "./schedule.js";
 import { type Serving, servingOf, servingTo } from "./serving.js";
-import { hasGroundedConductor, racewaysOf } from "./supplies.js";
+import { type DrawnRun, hasGroundedConductor, racewaysOf } from "./supplies.js";
 
 /** A separately derived system of an installation. */
 export type DrawnDerivedSystem = NonNullable<Installation["derivedSystems"]>[number];
@@ -24,14 +24,34 @@ export function servingToDisconnect({ system: { runs }, code }: DerivedInCode, i
 }
 
 /** Whether the edition keeps the jumper of this source, which stands outdoors, at the source. */
-export function isBoundToSource({ system, code }: DerivedInCode): boolean {
+export function isBoundOutdoors({ system, code }: DerivedInCode): boolean {
   return system.source.outdoors && outdoorSourceAtSource[code.year];
 }
 
-/** Whether jumpers at both ends are permitted: for a source of the right kind, without a metal raceway as parallel path. */
-export function mayHaveBothEnds({ system, code }: DerivedInCode): boolean {
-  const isRightKind = bothEndsAllowedFor[code.year] === "any-system" || system.source.outdoors;
-  return isRightKind && system.runs.every((run) => racewaysOf(run).kind === "nonmetallic");
+/** Whether the jumper stays at the source: of one that stands outdoors, and of one whose first disconnect is its own. */
+export function isBoundToSource(at: DerivedInCode): boolean {
+  return isBoundOutdoors(at) || at.system.source.deviceAmperes !== undefined;
+}
+
+/**
+ * Whether jumpers at both ends are permitted: for a source of the right kind, without a metal raceway as parallel path. Where nobody knows what
+ * a raceway is made of, they are permitted on that condition, which a caution says.
+ */
+export function mayHaveBothEnds(at: DerivedInCode): boolean {
+  return isOfKindForBothEnds(at) && metalBetween(at).length === 0;
+}
+
+/** Whether the edition knows jumpers at both ends for such a source, whose first disconnect is not its own. */
+export function isOfKindForBothEnds({ system: { source }, code }: DerivedInCode): boolean {
+  const isRightKind = bothEndsAllowedFor[code.year] === "any-system" || source.outdoors;
+  return isRightKind && source.deviceAmperes === undefined;
+}
+
+/** Runs whose metal raceway joins the ends, so that current of the grounded conductor would flow in it. */
+export function metalBetween({ system }: DerivedInCode): readonly string[] {
+  const isMetal = (run: DrawnRun): boolean =>
+    !["nonmetallic", "unknown"].includes(racewaysOf(run, system).kind);
+  return system.runs.filter(isMetal).map(({ id }) => id);
 }
 
 /** Where the system bonding jumper is: as drawn, or one of the arrangements that are put side by side. */

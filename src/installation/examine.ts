@@ -4,6 +4,7 @@ import { wholeOf } from "../input/reader.js";
 import { coherenceFaults } from "./coherence.js";
 import { type Fault, fault, type Keys } from "./fault.js";
 import { duplicateIds } from "./ids.js";
+import { installedFaults } from "./installed/references.js";
 import { referenceFaults } from "./references.js";
 import { type Installation, installationShape } from "./shape.generated.js";
 import { tableFaults } from "./table-limits.js";
@@ -45,6 +46,7 @@ function meaningFaults(installation: Installation): readonly Fault[] {
     ...referenceFaults(installation),
     ...coherenceFaults(installation),
     ...tableFaults(installation),
+    ...installedFaults(installation),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { pathOf } from "../input/place.js";
 import type { Installation } from "./document.js";
+import { metalKind, namedIn } from "./electrodes-of.js";
 import { type Fault, fault, type Keys } from "./fault.js";
 
 /** A place in a document that names something. */
@@ -17,12 +18,15 @@ export function duplicateIds(installation: Installation): readonly Fault[] {
       first.set(id, keys);
       return [];
     }
-    const advice = `${pathOf(before)} has it already; give one of them a different id`;
+    const isElectrode = [keys, before].every((one) => one.includes("electrodes"));
+    const once = `, or let one name the other: { "electrode": ${JSON.stringify(id)} }`;
+    const advice = `${pathOf(before)} has it already; give one of them a different id${isElectrode ? once : ""}`;
     return [fault("duplicate-id", keys, "an id of its own", id, advice)];
   });
 }
 
-function allIds(installation: Installation): readonly Named[] {
+/** Every id of an installation with its place. */
+export function allIds(installation: Installation): readonly Named[] {
   return [
     ...listed(["existing"], installation.existing),
     ...listed(["services"], installation.services),
@@ -32,18 +36,27 @@ function allIds(installation: Installation): readonly Named[] {
       const at = ["derivedSystems", i];
       return [
         { id: system.source.id, keys: [...at, "source", "id"] },
+        ...idOfImpedance(system, at),
         ...listed([...at, "runs"], system.runs),
+        ...listed([...at, "sharedRaceways"], system.sharedRaceways),
         ...listed([...at, "disconnects"], system.disconnects),
-        ...listed([...at, "electrodes"], system.electrodes),
+        ...electrodesListed([...at, "electrodes"], system),
+        ...removableIn([...at, "electrodes"], system.electrodes),
       ];
     }),
     ...listed(["generators"], installation.generators),
+    ...listed(["transferSwitches"], installation.transferSwitches),
     ...listed(["circuits"], installation.circuits),
+    ...listed(["loadSideJumpers"], installation.loadSideJumpers),
     ...listed(["buildings"], installation.buildings),
-    ...(installation.buildings ?? []).flatMap((building, i) =>
-      listed(["buildings", i, "electrodes"], building.electrodes),
-    ),
+    ...listed(["loadSideConnections"], installation.loadSideConnections),
+    ...(installation.buildings ?? []).flatMap((building, i) => [
+      ...electrodesListed(["buildings", i, "electrodes"], building),
+      ...listed(["buildings", i, "electrodesNotConnected"], building.electrodesNotConnected),
+      ...removableIn(["buildings", i, "electrodes"], building.electrodes),
+    ]),
     ...listed(["piping"], installation.piping),
+    ...removableIn(["piping"], installation.piping),
     ...listed(["structuralMetal"], installation.structuralMetal),
     ...listed(["intersystem"], installation.intersystem),
   ];
@@ -53,22 +66,49 @@ function idsOfService(service: NonNullable<Installation["services"]>[number], at
   const common = service.commonElectrodeConductor;
   return [
     { id: service.utility.id, keys: [...at, "utility", "id"] },
+    ...idOfImpedance(service, at),
     ...listed([...at, "boxes"], service.boxes),
+    ...listed([...at, "buses"], service.buses),
+    ...listed([...at, "boxesWithoutSupply"], service.boxesWithoutSupply),
     ...listed([...at, "runs"], service.runs),
+    ...listed([...at, "sharedRaceways"], service.sharedRaceways),
     ...listed([...at, "disconnects"], service.disconnects),
     ...(common === undefined ? [] : [{ id: common.id, keys: [...at, "commonElectrodeConductor", "id"] }]),
-    ...listed([...at, "electrodes"], service.electrodes),
+    ...electrodesListed([...at, "electrodes"], service),
+    ...listed([...at, "electrodesNotConnected"], service.electrodesNotConnected),
+    ...removableIn([...at, "electrodes"], service.electrodes),
   ];
 }
 
-/** Several derived systems name the same common conductor, so it counts once. */
-function commonOfDerived({ derivedSystems = [] }: Installation): readonly Named[] {
+function idOfImpedance(
+  { impedance }: Pick<NonNullable<Installation["services"]>[number], "impedance">,
+  at: Keys,
+): readonly Named[] {
+  return impedance?.id === undefined ? [] : [{ id: impedance.id, keys: [...at, "impedance", "id"] }];
+}
+
+/** Several derived systems name the same common conductor, so it counts once; a metal part that serves as one has its id already. */
+function commonOfDerived(installation: Installation): readonly Named[] {
   const seen = new Set<string>();
-  return derivedSystems.flatMap(({ commonElectrodeConductor: common }, i) => {
+  return (installation.derivedSystems ?? []).flatMap(({ commonElectrodeConductor: common }, i) => {
     if (common === undefined || seen.has(common.id)) return [];
+    if (metalKind(installation, common.id) !== undefined) return [];
     seen.add(common.id);
     return [{ id: common.id, keys: ["derivedSystems", i, "commonElectrodeConductor", "id"] }];
   });
+}
+
+/** What is likely to be taken out of water pipes. */
+function removableIn(at: Keys, pipes: readonly object[] | undefined): readonly Named[] {
+  return (pipes ?? []).flatMap((pipe, i) => {
+    const fittings = "removable" in pipe ? (pipe.removable as readonly Pick<Named, "id">[]) : undefined;
+    return listed([...at, i, "removable"], fittings);
+  });
+}
+
+/** Electrodes that a list names; a conductor to one that is named elsewhere has no id of its own. */
+function electrodesListed(at: Keys, of: Parameters<typeof namedIn>[0]): readonly Named[] {
+  return namedIn(of).map(({ id, i }) => ({ id, keys: [...at, i, "id"] }));
 }
 
 function listed(

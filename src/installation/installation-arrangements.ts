@@ -1,8 +1,9 @@
 import type { SystemKind } from "../rules/shape.generated.js";
+import { isBoundToSource } from "./derived-system.js";
 import type { Installation } from "./document.js";
 import type { VariantChange } from "./installation-comparison.js";
-import { racewayJumpersDrawn } from "./schedule-runs.js";
-import { type DrawnRun, hasGroundedConductor, racewaysOf } from "./supplies.js";
+import { racewayJumpersDrawn } from "./raceway-jumpers.js";
+import { type DrawnRun, hasGroundedConductor } from "./supplies.js";
 
 type Service = NonNullable<Installation["services"]>[number];
 type Derived = NonNullable<Installation["derivedSystems"]>[number];
@@ -46,9 +47,16 @@ function housedOtherwise(
   installation: Installation,
   { id, housing, disconnects }: Service,
 ): readonly Arranged[] {
-  if (disconnects.filter(({ designation }) => designation === "service-disconnect").length < 2) return [];
+  const own = disconnects.filter(
+    ({ designation, bus }) => designation === "service-disconnect" && bus === undefined,
+  );
+  if (own.length < 2) return [];
   const as = housing === "listed-assembly" ? "separate-enclosures" : "listed-assembly";
-  const changed = withServices(installation, (one) => (one.id === id ? { ...one, housing: as } : one));
+  const changed = withServices(installation, (one) => {
+    if (one.id !== id) return one;
+    const { assembly: _, ...apart } = one;
+    return { ...(as === "separate-enclosures" ? apart : one), housing: as };
+  });
   return [{ change: { kind: "housing", of: id, as }, installation: changed }];
 }
 
@@ -59,16 +67,41 @@ function jumperElsewhere(installation: Installation, system: Derived): readonly 
     .filter((at) => at !== jumperAt)
     .map((at) => ({
       change: { kind: "system-jumper", of: id, at },
-      installation: withDerived(installation, (one) => (one.id === id ? { ...one, jumperAt: at } : one)),
+      installation: withDerived(installation, (one) =>
+        one.id === id ? withJumperAt(installation, one, at) : one,
+      ),
     }));
+}
+
+/** The electrode conductors move with the jumper; those of an outdoor source stay where the edition keeps them. */
+function withJumperAt(
+  installation: Installation,
+  system: Derived,
+  jumperAt: (typeof jumperPlaces)[number],
+): Derived {
+  const { source, disconnects, electrodes } = system;
+  if (electrodes === undefined) return { ...system, jumperAt };
+  const [first = source] = disconnects;
+  const isBound = isBoundToSource({ installation, code: installation.code, system });
+  const isAway = jumperAt === "disconnects" && !isBound;
+  const start = isAway ? first.id : source.id;
+  const left = isAway ? [source.id] : disconnects.map(({ id }) => id);
+  const isMoved = (from: string): boolean => jumperAt !== "both-ends" && left.includes(from);
+  return {
+    ...system,
+    jumperAt,
+    electrodes: electrodes.map((one) => (isMoved(one.from) ? { ...one, from: start } : one)),
+  };
 }
 
 /** A choice only of metal raceways at a service, and of a wire in several raceways. */
 function bondedOtherwise(installation: Installation, kind: SystemKind, run: DrawnRun): readonly Arranged[] {
-  const { count, kind: raceway } = racewaysOf(run);
+  // A raceway that several runs share has one jumper, whatever is chosen.
+  if (run.raceways === undefined) return [];
+  const { count, kind: raceway } = run.raceways;
   const withoutWire = kind === "service" ? "nonmetallic" : "nonflexible-metal";
   if (raceway === withoutWire) return [];
-  const drawn = racewayJumpersDrawn(kind, run);
+  const drawn = racewayJumpersDrawn({ kind }, run);
   const usual = count === 1 && drawn === "per-raceway" ? "common" : drawn;
   return racewayWays[kind]
     .filter((as) => as !== usual && (count > 1 || as !== "per-raceway"))

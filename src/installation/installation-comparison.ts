@@ -85,6 +85,8 @@ export interface ScheduledVariant {
   readonly totalArea: number;
   /** Feet of conductor by size and material, of those whose length is given. */
   readonly totals: readonly MetalTotal[];
+  /** What is forbidden or missing here; a column with any is no equal of one without. */
+  readonly violations: readonly Violation[];
   /** What is forbidden or missing here, and not in the column that it is held against. */
   readonly newViolations: readonly Violation[];
   /** About the installation as a whole, and not in the column that it is held against. */

@@ -5,18 +5,21 @@ import type { Shape } from "../input/shapes.js";
 import { coherenceFaults } from "./coherence.js";
 import { dataOf } from "./examine.js";
 import { duplicateIds } from "./ids.js";
+import { installedFaults } from "./installed/references.js";
+import { installedShape } from "./installed/shape.generated.js";
+import { loadSideJumperShape } from "./jumpers/shape.generated.js";
 import { referenceFaults } from "./references.js";
 import {
   buildingShape,
   circuitShape,
-  foundConductorShape,
   type Installation,
   installationShape,
   intersystemTerminationShape,
   pipingShape,
   structuralMetalShape,
 } from "./shape.generated.js";
-import { derivedSystemShape, generatorShape, serviceShape } from "./systems/shape.generated.js";
+import { generatorShape, transferSwitchShape } from "./sources/shape.generated.js";
+import { derivedSystemShape, serviceShape } from "./systems/shape.generated.js";
 import { tableFaults } from "./table-limits.js";
 
 /** The lists of an installation whose items stand for themselves. */
@@ -24,12 +27,13 @@ const lists: Readonly<Record<string, Shape>> = {
   services: serviceShape,
   derivedSystems: derivedSystemShape,
   generators: generatorShape,
+  transferSwitches: transferSwitchShape,
   circuits: circuitShape,
+  loadSideJumpers: loadSideJumperShape,
   buildings: buildingShape,
   piping: pipingShape,
   structuralMetal: structuralMetalShape,
   intersystem: intersystemTerminationShape,
-  installed: foundConductorShape,
 };
 
 /**
@@ -57,6 +61,7 @@ export function issuesSoFar(source: unknown): readonly Issue[] {
     ...duplicateIds(whole),
     ...referenceFaults(whole).filter((one) => !ids.has(one.received)),
     ...coherenceFaults(whole),
+    ...installedFaults(whole).filter((one) => !ids.has(one.received)),
     ...(issues.some(({ keys: [first] }) => first === "code" || first === "materials")
       ? []
       : tableFaults(whole)),
@@ -81,12 +86,14 @@ function wholeParts(data: unknown): Parts {
   const whole = Object.fromEntries(found.map(([list, items]) => [list, items.map(({ item }) => item)]));
   const places = Object.fromEntries(found.map(([list, items]) => [list, items.map(({ place }) => place)]));
   const { code, materials, existing } = given;
+  const installed = readShape<Installation["installed"]>(wholeOf(given["installed"]), installedShape);
   return {
     whole: {
       ...whole,
       code,
       materials,
       ...(Array.isArray(existing) && { existing }),
+      ...(installed && { installed }),
     } as unknown as Installation,
     places,
   };

@@ -1,7 +1,9 @@
 import type { Material } from "../conductor/index.js";
 import type { Role } from "../edition/index.js";
 import { InputError } from "../input/input-error.js";
+import { keyOf } from "./conductor-identity.js";
 import type { Installation } from "./document.js";
+import { type MaterialKey, withMaterial } from "./materials-of.js";
 import { readInstallation } from "./read-installation.js";
 import type { Schedule, ScheduledConductor } from "./schedule.js";
 import { scheduleOfRead } from "./schedule-of.js";
@@ -13,7 +15,7 @@ export interface Requirement {
 }
 
 /** Which of the installation's materials a role takes; none where the code names the material. */
-const materialOf: Readonly<Record<Role, keyof Installation["materials"] | null>> = {
+const materialOf: Readonly<Record<Role, MaterialKey | null>> = {
   "main-bonding-jumper": "bondingJumpers",
   "system-bonding-jumper": "bondingJumpers",
   "supply-side-bonding-jumper": "bondingJumpers",
@@ -48,7 +50,7 @@ export function requirementsIn(
     const name = `${key} ${material}`;
     const variant = known.has(name) ? known.get(name) : variantOf(installation, schedule, key, material);
     known.set(name, variant ?? null);
-    const found = variant?.conductors.get(conductor.id);
+    const found = variant?.conductors.get(keyOf(conductor));
     return variant && found ? { installation: variant.installation, conductor: found } : null;
   };
 }
@@ -59,16 +61,16 @@ interface Variant {
 }
 
 function variantOf(
-  { installed: _, ...installation }: Installation,
+  installation: Installation,
   { code }: Schedule,
-  key: keyof Installation["materials"],
+  key: MaterialKey,
   material: Material,
 ): Variant | null {
-  const changed = { ...installation, code, materials: { ...installation.materials, [key]: material } };
+  const changed = withMaterial({ ...installation, code }, key, material);
   try {
     const read = readInstallation(changed);
     const { conductors } = scheduleOfRead(read);
-    return { installation: read, conductors: new Map(conductors.map((one) => [one.id, one])) };
+    return { installation: read, conductors: new Map(conductors.map((one) => [keyOf(one), one])) };
   } catch (error) {
     if (error instanceof InputError) return null;
     throw error;

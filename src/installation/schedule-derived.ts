@@ -23,51 +23,65 @@ import {
   wholeServing,
 } from "./derived-system.js";
 import { derivedViolations } from "./derived-violations.js";
+import { landingAtDerived } from "./electrode-landing.js";
+import { electrodesOf } from "./electrodes-of.js";
 import { groundedBar, groundedTerminal, landing } from "./landing.js";
+import { inMaterialsOf } from "./materials-of.js";
+import { racewayJumpersOfRuns } from "./raceway-jumpers.js";
 import { ratingCautions } from "./rating-cautions.js";
+import type { RunsOfSystem } from "./runs-of-system.js";
 import type { ScheduledConductor, ScheduledPart } from "./schedule.js";
 import { type ElectrodesOf, electrodePart, isOnCommon } from "./schedule-electrodes.js";
 import { impedanceConductors } from "./schedule-impedance.js";
-import {
-  groundedConductorsOf,
-  type JumperPlace,
-  noJumperBetween,
-  parallelCautions,
-  type RunsOfSystem,
-  racewayJumpersOf,
-} from "./schedule-runs.js";
+import { groundedConductorsOf, type JumperPlace } from "./schedule-runs.js";
+import { behindSourceDevice } from "./schedule-source-device.js";
 import { ofSystem, scheduled } from "./scheduled.js";
 import type { Serving } from "./serving.js";
-import { hasGroundedConductor } from "./supplies.js";
-import { wantedJumper } from "./wanted-jumper.js";
+import { astrayFromImpedance, groundingCautions, noGroundedConductors } from "./special-groundings.js";
+import { hasGroundedConductor, racewaysOf } from "./supplies.js";
+import { inForm, wantedJumper } from "./wanted-jumper.js";
 
 /** Every conductor of a separately derived system. */
-export function derivedPart(at: DerivedInCode): ScheduledPart {
+export function derivedPart(drawn: DerivedInCode): ScheduledPart {
+  const at = inMaterialsOf(drawn, drawn.system);
   const { installation, code, system } = at;
   const { id, source, impedance, runs, grounding, commonElectrodeConductor: common } = system;
   const kind = "separately-derived";
-  const inRuns: RunsOfSystem = { installation, code, kind, grounding, source: source.id, boxes: [] };
+  const { sharedRaceways } = system;
+  const inRuns: RunsOfSystem = {
+    installation,
+    code,
+    kind,
+    grounding,
+    source: source.id,
+    boxes: [],
+    sharedRaceways,
+  };
   const servings = [wholeServing(at)];
   const isExcused = isExcusedFromElectrode(at);
   const own = derivedElectrodes(at);
   const electrodes = electrodePart(own);
+  const { deviceAmperes } = source;
   const hasNone = own.electrodes.length === 0 && common === undefined && !isExcused;
   return {
     conductors: ofSystem(id, [
       ...systemJumpers(at),
-      ...impedanceConductors({ installation, code, id, source: source.id, impedance, servings }),
-      ...runs.flatMap((run) =>
-        replacesSupplySideJumper(at) ? [noJumperBetween(inRuns, run)] : racewayJumpersOf(inRuns, run),
-      ),
-      ...runs.flatMap((run) => jumperPlaces(at).flatMap((place) => groundedConductorsOf(inRuns, run, place))),
+      ...impedanceConductors({
+        ...{ installation, code, id, source: source.id, impedance, servings },
+        disconnects: system.disconnects.map((one) => one.id),
+      }),
+      ...(deviceAmperes === undefined
+        ? aheadOfDevices(at, inRuns)
+        : runs.flatMap((run) => behindSourceDevice(at, run, deviceAmperes))),
+      ...noGroundedConductors({ installation, code, system, source: source.id }),
       ...(isExcused ? [excusedElectrode(at)] : []),
       ...electrodes.conductors,
     ]),
-    violations: derivedViolations(at),
+    violations: [...derivedViolations(at), ...astrayFromImpedance(system, [source.id], code)],
     cautions: [
       ...derivedCautions(at),
+      ...groundingCautions(system, code),
       ...ratingCautions(system.disconnects, runs, code.year),
-      ...parallelCautions(runs, at),
       ...(electrodes.cautions ?? []),
     ],
     notSized: hasNone
@@ -81,10 +95,21 @@ export function derivedPart(at: DerivedInCode): ScheduledPart {
   };
 }
 
+/** What runs with the conductors from a source to the devices of its disconnects. */
+function aheadOfDevices(at: DerivedInCode, inRuns: RunsOfSystem): readonly ScheduledConductor[] {
+  const { runs } = at.system;
+  return [
+    ...racewayJumpersOfRuns(inRuns, runs, replacesSupplySideJumper(at)),
+    ...runs.flatMap((run) => jumperPlaces(at).flatMap((place) => groundedConductorsOf(inRuns, run, place))),
+  ];
+}
+
 /** What the electrode conductors of a derived system go by; those on a common conductor are not among them. */
 export function derivedElectrodes(at: DerivedInCode): ElectrodesOf {
-  const { installation, code, system } = at;
-  const { grounding, commonElectrodeConductor: common, electrodes: all = [] } = system;
+  const { code, system } = at;
+  const { installation } = inMaterialsOf(at, system);
+  const { grounding, commonElectrodeConductor: common } = system;
+  const all = electrodesOf(installation, system);
   const own = isExcusedFromElectrode(at) ? [] : all.filter((one) => !isOnCommon(one, all, common?.id));
   return {
     installation,
@@ -93,7 +118,9 @@ export function derivedElectrodes(at: DerivedInCode): ElectrodesOf {
     electrodes: own,
     servings: [wholeServing(at)],
     startsOf: (electrode) => derivedElectrodeStarts(at, own, electrode),
+    landingOf: (from) => landingAtDerived(system, from),
     ungrounded: grounding === "ungrounded",
+    impedance: grounding === "impedance",
   };
 }
 
@@ -106,7 +133,8 @@ function isExcusedFromElectrode({ code, system }: DerivedInCode): boolean {
 export function systemJumpers(at: DerivedInCode): readonly ScheduledConductor[] {
   const { system, code } = at;
   const { source, grounding, disconnects } = system;
-  const wanted = wantedJumper(at);
+  const own = inMaterialsOf(at, system);
+  const wanted = inForm(wantedJumper(own), system.jumperForm);
   if (!hasGroundedConductor(system)) {
     const isImpedance = grounding === "impedance";
     const why = isImpedance ? "impedance-grounded" : "ungrounded-system";
@@ -118,7 +146,12 @@ export function systemJumpers(at: DerivedInCode): readonly ScheduledConductor[] 
   const placement = (isBoundToSource(at) ? outdoorSource : systemJumperPlace)[code.year];
   return jumperChoices(at).flatMap(({ jumperAt, alternative }) => {
     const jumper = (place: string, { by, supply }: Serving): ScheduledConductor => {
-      const result = systemBondingJumper.decide({ code, supply, ...wanted });
+      const there = disconnects.find(({ id }) => id === place);
+      const result = systemBondingJumper.decide({
+        code,
+        supply,
+        ...inForm(wantedJumper(inMaterialsOf(own, there)), system.jumperForm),
+      });
       const who = { subject: place, ...(alternative && { alternative }) };
       const [from, to] =
         place === source.id
@@ -146,7 +179,8 @@ export function replacesSupplySideJumper(at: DerivedInCode): boolean {
   const { system, code } = at;
   const drawn = system.jumperAt === "both-ends" && hasGroundedConductor(system);
   if (isAlwaysWire(code, "supply-side-bonding-jumper")) return false;
-  return drawn && mayHaveBothEnds(at) && !supplySideJumperWithBothEnds[code.year];
+  const isKnown = system.runs.every((run) => racewaysOf(run, system).kind !== "unknown");
+  return drawn && mayHaveBothEnds(at) && isKnown && !supplySideJumperWithBothEnds[code.year];
 }
 
 function excusedElectrode({ system, code, installation }: DerivedInCode): ScheduledConductor {

@@ -4,16 +4,19 @@ import { electrodeRacewayBondingJumper } from "../roles/electrode-raceway-bondin
 import { groundingElectrodeConductor } from "../roles/grounding-electrode-conductor/index.js";
 import type { ElectrodeConductorOfSupply } from "../roles/grounding-electrode-conductor/input.js";
 import type { Electrode } from "../rules/electrode.js";
-import { type Alternative, type ConductorIdentity, identityOf } from "./conductor-identity.js";
-import type { Installation } from "./document.js";
+import {
+  type Alternative,
+  type ConductorEnd,
+  type ConductorIdentity,
+  identityOf,
+} from "./conductor-identity.js";
+import { type DrawnElectrode, hangingOn } from "./electrodes-of.js";
+import { foundOf } from "./found-conductors.js";
+import { inMaterialsOf, type WithMaterials } from "./materials-of.js";
 import type { InstallationInCode, PlacedCaution, ScheduledConductor, ScheduledPart } from "./schedule.js";
 import { scheduled } from "./scheduled.js";
 import { largestServed, type ServedResult, type Serving } from "./serving.js";
-
-/** An electrode as an installation gives it. */
-export type DrawnElectrode = NonNullable<
-  NonNullable<Installation["buildings"]>[number]["electrodes"]
->[number];
+import { mostOhms } from "./violations/electrodes.js";
 
 /** What the electrode conductors of one system or building go by. */
 export interface ElectrodesOf extends InstallationInCode {
@@ -21,10 +24,14 @@ export interface ElectrodesOf extends InstallationInCode {
   readonly electrodes: readonly DrawnElectrode[];
   /** The places from which conductors go to an electrode; none where it is tied to another electrode. */
   readonly startsOf: (electrode: DrawnElectrode) => readonly ElectrodeStart[];
+  /** What a conductor that starts at a place is connected to there; the place alone by default. */
+  readonly landingOf?: (from: string) => ConductorEnd;
   /** All ungrounded conductors of the system, for the jumpers between electrodes. */
   readonly servings: readonly Serving[];
   /** Whether the system has no grounded conductor, so that another section requires its electrode conductor. */
   readonly ungrounded?: boolean;
+  /** Whether the system is grounded through an impedance, from which its electrode conductor starts by another section. */
+  readonly impedance?: boolean;
 }
 
 /** A place where an electrode conductor starts, and which part it then is. */
@@ -35,6 +42,8 @@ export interface ElectrodeStart {
   /** For the common conductor of a service: whether the enclosures hang directly on the drop or lateral. */
   readonly fromDrop?: boolean;
   readonly alternative?: Alternative;
+  /** What it starts in, which may name the material of the conductors there. */
+  readonly own?: WithMaterials | undefined;
 }
 
 /** Grounding electrode conductors and the jumpers between electrodes, from the tree that the installation gives. */
@@ -47,20 +56,22 @@ export function electrodePart(system: ElectrodesOf): ScheduledPart {
 }
 
 function conductorsTo(system: ElectrodesOf, electrode: DrawnElectrode): readonly ScheduledConductor[] {
-  const { installation, code, servings, electrodes, startsOf } = system;
-  const starts = startsOf(electrode);
-  if (starts.length === 0) {
+  const { code, servings, electrodes, startsOf, landingOf } = system;
+  const { installation } = inMaterialsOf(system, electrode);
+  if (electrodes.some(({ id }) => id === electrode.from)) {
     const conductor = { material: installation.materials.electrodeConductors };
-    const served = servedBy(electrode, electrodes);
+    const served = servedBy(installation, electrode);
     const { by, result } = largestServed(servings, (supply) =>
       electrodeBondingJumper.decide({ code, supply, conductor, electrodes: served }),
     );
-    const made = scheduled({ subject: electrode.id }, electrode.from, electrode.id, result, { by });
+    const made = scheduled(whoHangs(electrode), electrode.from, electrode.id, result, { by });
     return [made, ...racewayJumpersOf(system, electrode, made)];
   }
+  const starts = startsOf(electrode);
   return starts.flatMap((start) => {
     const { by, result } = conductorFrom(system, electrode, start);
-    const made = scheduled(whoIs(electrode, start, starts), start.from, electrode.id, result, { by });
+    const from = landingOf?.(start.from) ?? start.from;
+    const made = scheduled(whoIs(electrode, start, starts), from, electrode.id, result, { by });
     return [made, ...racewayJumpersOf(system, electrode, made)];
   });
 }
@@ -71,7 +82,8 @@ export function conductorFrom(
   electrode: DrawnElectrode,
   start: Omit<ElectrodeStart, "from" | "alternative">,
 ): ServedResult {
-  return conductorServing(of, servedBy(electrode, of.electrodes), start);
+  const at = inMaterialsOf(of, start.own, electrode);
+  return conductorServing(at, servedBy(of.installation, electrode), start);
 }
 
 /** The electrode conductor or tap that serves some electrodes; where none is known, one of which nothing is limited. */
@@ -81,7 +93,8 @@ export function conductorServing(
     code,
     system,
     ungrounded = false,
-  }: Omit<ElectrodesOf, "electrodes" | "startsOf" | "servings">,
+    impedance = false,
+  }: Omit<ElectrodesOf, "electrodes" | "startsOf" | "landingOf" | "servings">,
   served: readonly Electrode[],
   { servings, part, fromDrop, controlTransformer }: ServingStart,
 ): ServedResult {
@@ -95,6 +108,7 @@ export function conductorServing(
       ...(part && { part }),
       ...(fromDrop && { fromDrop: true }),
       ...(ungrounded && { ungrounded }),
+      ...(impedance && { impedance }),
       ...(controlTransformer && { controlTransformer }),
     }),
   );
@@ -105,34 +119,43 @@ interface ServingStart extends Pick<ElectrodeStart, "servings" | "fromDrop"> {
   readonly controlTransformer?: boolean;
 }
 
-/** What tells the conductors to an electrode apart: the arrangement that each belongs to, and where it starts if there are several in one. */
+/** The identity of a jumper from another electrode: of a further conductor, with the place where it starts. */
+export function whoHangs({ id, from, isFurther }: DrawnElectrode): Omit<ConductorIdentity, "role"> {
+  return { subject: id, ...(isFurther === true && { place: from }) };
+}
+
+/**
+ * What tells the conductors to an electrode apart: the arrangement that each belongs to, and where it starts if there are several in one, or
+ * if it is a further one to an electrode that is named elsewhere.
+ */
 function whoIs(
-  { id }: DrawnElectrode,
+  { id, isFurther }: DrawnElectrode,
   { from, alternative }: ElectrodeStart,
   starts: readonly ElectrodeStart[],
 ): Omit<ConductorIdentity, "role"> {
-  const isOne = starts.filter((one) => one.alternative === alternative).length === 1;
+  const isOne = isFurther !== true && starts.filter((one) => one.alternative === alternative).length === 1;
   return { subject: id, ...(isOne ? {} : { place: from }), ...(alternative && { alternative }) };
 }
 
 /** The jumpers at both ends of a ferrous raceway: by the conductor inside as installed, where the installation tells, else as required. */
 export function racewayJumpersOf(
-  { installation, code }: InstallationInCode,
-  { ferrousRaceway = false }: DrawnElectrode,
+  at: InstallationInCode,
+  electrode: DrawnElectrode,
   inside: ScheduledConductor,
 ): readonly ScheduledConductor[] {
+  const { ferrousRaceway = false } = electrode;
+  const { installation, code } = inMaterialsOf(at, electrode);
   const {
-    id,
     by,
-    result: { outcome },
+    result: { outcome, material },
   } = inside;
   if (!ferrousRaceway || outcome.kind !== "conductor") return [];
-  const installed = (installation.installed ?? []).filter((one) => one.conductor === id);
-  const required = { size: outcome.size, material: installation.materials.electrodeConductors };
+  const installed = foundOf(installation, inside);
+  const required = { size: outcome.size, material };
   const result = electrodeRacewayBondingJumper.decide({
     code,
     ferrous: true,
-    enclosed: [required, ...installed.map(({ size, material }) => ({ size, material }))],
+    enclosed: [required, ...installed],
     conductor: { material: installation.materials.bondingJumpers },
   });
   const { role: _, part: __, ...who } = identityOf(inside);
@@ -142,11 +165,11 @@ export function racewayJumpersOf(
 
 /** An electrode with those that hang on it, over others, in the order of the installation. */
 export function servedBy(
+  installation: InstallationInCode["installation"],
   electrode: DrawnElectrode,
-  electrodes: readonly DrawnElectrode[],
 ): readonly Electrode[] {
-  const next = electrodes.filter(({ from }) => from === electrode.id);
-  return [asElectrode(electrode), ...next.flatMap((one) => servedBy(one, electrodes))];
+  const next = hangingOn(installation, electrode.id);
+  return [asElectrode(electrode), ...next.flatMap((one) => servedBy(installation, one))];
 }
 
 /** Whether an electrode hangs on a common conductor, itself or over others. */
@@ -156,8 +179,7 @@ export function isOnCommon(
   common: string | undefined,
 ): boolean {
   if (from === common) return true;
-  const before = electrodes.find(({ id }) => id === from);
-  return before !== undefined && isOnCommon(before, electrodes, common);
+  return electrodes.some((before) => before.id === from && isOnCommon(before, electrodes, common));
 }
 
 /** An electrode as the rules take it. */
@@ -166,15 +188,24 @@ export function asElectrode({ kind, ringConductor }: DrawnElectrode): Electrode 
 }
 
 /**
- * A lone rod, pipe or plate, and water pipes alone, require another electrode beside them. A derived system that names the water pipe
- * means the building's, whose other electrodes are drawn elsewhere.
+ * A lone rod, pipe or plate requires another electrode beside it. Of an indoor derived system the other electrodes of the building are drawn
+ * elsewhere, so that nothing more can be said; elsewhere its lack is a violation.
  */
-function supplementCautions({ system, electrodes, code }: ElectrodesOf): readonly PlacedCaution[] {
+function supplementCautions({
+  installation,
+  system,
+  electrodes,
+  code,
+}: ElectrodesOf): readonly PlacedCaution[] {
   const [first, ...others] = electrodes;
-  if (first === undefined) return [];
-  const isLone = others.length === 0 && ["rod", "pipe", "plate"].includes(first.kind);
-  const isWater =
-    system !== "separately-derived" && electrodes.every(({ kind }) => kind === "metal-water-pipe");
+  if (first === undefined || others.length > 0 || system !== "separately-derived") return [];
+  const isOutdoors = installation.derivedSystems?.some(
+    ({ source, electrodes: own }) => source.outdoors && own?.some(({ id }) => id === first.id),
+  );
+  const isLone =
+    first.isFurther !== true &&
+    ["rod", "pipe", "plate"].includes(first.kind) &&
+    (first.ohms ?? Infinity) > mostOhms;
   const { section } = electrodeSupplement[code.year];
-  return isLone || isWater ? [{ code: "electrode-to-be-supplemented", section, at: first.id }] : [];
+  return isLone && !isOutdoors ? [{ code: "electrode-to-be-supplemented", section, at: first.id }] : [];
 }

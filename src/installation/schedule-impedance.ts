@@ -9,6 +9,8 @@ import { largestServed, type Serving } from "./serving.js";
 export interface ImpedanceOf extends InstallationInCode {
   readonly id: string;
   readonly source: string;
+  /** Ids of the disconnects to whose equipment grounding conductors the jumper goes. */
+  readonly disconnects: readonly string[];
   readonly impedance: NonNullable<NonNullable<Installation["services"]>[number]["impedance"]> | undefined;
   /** All ungrounded conductors of the system. */
   readonly servings: readonly Serving[];
@@ -16,7 +18,7 @@ export interface ImpedanceOf extends InstallationInCode {
 
 /** The conductor to a grounding impedance and the jumper from it. */
 export function impedanceConductors(system: ImpedanceOf): readonly ScheduledConductor[] {
-  const { installation, code, id, source, impedance, servings } = system;
+  const { installation, code, id, source, disconnects, impedance, servings } = system;
   if (impedance === undefined) return [];
   const toImpedance = impedanceGroundingConductor.decide({
     code,
@@ -39,9 +41,11 @@ export function impedanceConductors(system: ImpedanceOf): readonly ScheduledCond
       : largestServed(servings, (supply) =>
           impedanceBondingJumper.decide({ code, electrodeConductorAt: "impedance", supply, conductor }),
         );
-  const place = { kind: "impedance", of: id } as const;
+  const place = impedance.id ?? ({ kind: "impedance", of: id } as const);
+  const [first, ...others] = disconnects;
+  const start = first !== undefined && others.length === 0 ? first : ({ kind: "first-disconnect" } as const);
   return [
     scheduled({ subject: id }, { kind: "neutral-point", of: source }, place, toImpedance),
-    scheduled({ subject: id }, { kind: "equipment-grounding-conductors" }, place, result, { by }),
+    scheduled({ subject: id }, start, place, result, { by }),
   ];
 }

@@ -1,74 +1,143 @@
+import {
+  structuralMetalBondingJumperFacts,
+  waterPipingBondingJumperFacts,
+} from "../edition/tables/roles.generated.js";
+import { groundingElectrodeConductor } from "../roles/grounding-electrode-conductor/index.js";
 import { intersystemBondingConductor } from "../roles/intersystem-bonding-conductor/index.js";
 import { otherPipingBondingJumper } from "../roles/other-piping-bonding-jumper/index.js";
 import { structuralMetalBondingJumper } from "../roles/structural-metal-bonding-jumper/index.js";
 import { waterPipingBondingJumper } from "../roles/water-piping-bonding-jumper/index.js";
-import { ratingOf } from "../rules/protected-circuit.js";
-import { wholeServing } from "./derived-system.js";
+import { isAlwaysWire } from "../rules/amendment-effects.js";
+import { notRequired } from "../rules/finish.js";
+import type { SizingResult } from "../rules/result.js";
+import { bondedOtherwise, isElectrodeOf, type MetalPart, servesAsCommon } from "./bonded-otherwise.js";
 import type { Installation } from "./document.js";
+import { inMaterialsOf } from "./materials-of.js";
+import { type MetalOwner, metalOwner, ownerIds } from "./metal-owners.js";
 import type { InstallationInCode, ScheduledConductor, ScheduledPart } from "./schedule.js";
+import {
+  jumperAroundElectrode,
+  jumpersAroundBonded,
+  type RemovableFitting,
+  removableCaution,
+} from "./schedule-removable.js";
 import { scheduled } from "./scheduled.js";
-import { servingsOfService } from "./service.js";
-import { largestServed, type Serving } from "./serving.js";
+import { largestServed, type ServedResult } from "./serving.js";
 
 type DrawnPiping = NonNullable<Installation["piping"]>[number];
+type WaterPiping = Extract<DrawnPiping, { readonly kind: "water" }>;
 
 /** Jumpers of piping and structural metal, and conductors to intersystem terminations. */
 export function metalPart(at: InstallationInCode): ScheduledPart {
   const { installation } = at;
-  const owners = new Map<string, Owner>();
-  const ownerOf = (id: string): Owner => {
-    const owner = owners.get(id) ?? findOwner(at, id);
+  const owners = new Map<string, MetalOwner>();
+  const ownerOf = (id: string): MetalOwner => {
+    const owner = owners.get(id) ?? metalOwner(at, id);
     owners.set(id, owner);
     return owner;
   };
   return {
     conductors: [
-      ...(installation.piping ?? []).map((one) => pipingJumper(at, one, ownerOf)),
-      ...(installation.structuralMetal ?? []).map((one) => structuralJumper(at, one, ownerOf)),
+      ...(installation.piping ?? []).flatMap((one) =>
+        one.kind === "water"
+          ? pipingJumpers(inMaterialsOf(at, one), one, ownerOf)
+          : [jumperByDevice(inMaterialsOf(at, one), one)],
+      ),
+      ...(installation.structuralMetal ?? []).flatMap((one) =>
+        jumpersOf(inMaterialsOf(at, one), one, ownerOf, structuralJumper),
+      ),
       ...intersystemConductors(at),
     ],
+    cautions: (installation.piping ?? []).flatMap((one) =>
+      removableOf(one).map(({ id }) => removableCaution(at, id)),
+    ),
   };
 }
 
-/** Whose metal it is, with the conductors that size the jumper. */
-type Owner =
-  | { readonly system: "service" | "separately-derived"; readonly servings: readonly Serving[] }
-  | { readonly system: "building"; readonly servings: readonly [Serving]; readonly deviceAmperes: number };
-
-type OwnerOf = (id: string) => Owner;
-
-function findOwner({ installation, code }: InstallationInCode, id: string): Owner {
-  const service = installation.services?.find((one) => one.id === id);
-  if (service !== undefined) {
-    return { system: "service", servings: servingsOfService({ installation, code, service }) };
-  }
-  const system = installation.derivedSystems?.find((one) => one.id === id);
-  if (system !== undefined) {
-    return { system: "separately-derived", servings: [wholeServing({ installation, code, system })] };
-  }
-  const building = installation.buildings?.find((one) => one.id === id);
-  const circuit = installation.circuits?.find((one) => one.id === building?.circuit);
-  if (circuit?.conductors === undefined)
-    throw new TypeError("an installation is read before it is built from");
-  const serving = { by: [circuit.id], supply: circuit.conductors };
-  return { system: "building", servings: [serving], deviceAmperes: ratingOf(circuit.device) };
+function removableOf(piping: DrawnPiping): readonly RemovableFitting[] {
+  return piping.kind === "water" ? (piping.removable ?? []) : [];
 }
 
-function pipingJumper(at: InstallationInCode, piping: DrawnPiping, ownerOf: OwnerOf): ScheduledConductor {
+/** The jumpers that bond water piping, and those around what is likely to be taken out of it, as large as the largest of them. */
+function pipingJumpers(
+  at: InstallationInCode,
+  piping: WaterPiping,
+  ownerOf: (id: string) => MetalOwner,
+): readonly ScheduledConductor[] {
+  const jumpers = jumpersOf(at, piping, ownerOf, waterJumper);
+  const fittings = removableOf(piping);
+  const bonding = jumpers.filter(({ result }) => result.outcome.kind !== "not-required");
+  const [first, ...others] = bonding;
+  if (first === undefined) {
+    const servings = ownerIds(piping).flatMap((id) => ownerOf(id).servings);
+    return [...jumpers, ...fittings.map((one) => jumperAroundElectrode(at, piping.id, one, servings))];
+  }
+  const largest = others.reduce(
+    (so, one) => (one.result.requiredArea > so.result.requiredArea ? one : so),
+    first,
+  );
+  return [...jumpers, ...jumpersAroundBonded(piping.id, fittings, largest)];
+}
+
+type Sizing = (at: InstallationInCode, owner: MetalOwner, isElectrode: boolean) => ServedResult;
+
+/** The jumper of a metal part to each system that it belongs to, or why that system needs none. */
+function jumpersOf(
+  at: InstallationInCode,
+  part: MetalPart,
+  ownerOf: (id: string) => MetalOwner,
+  jumper: Sizing,
+): readonly ScheduledConductor[] {
   const { installation, code } = at;
-  const { id } = piping;
+  const ids = ownerIds(part);
+  return ids.map((id) => {
+    const owner = ownerOf(id);
+    const who = { subject: part.id, ...(ids.length > 1 && { place: id }) };
+    const sized = jumper(at, owner, isElectrodeOf(installation, part, id));
+    const { facts, material, citation } = factsOf(sized.result);
+    if (isAlwaysWire(code, facts.role) || sized.result.outcome.kind === "not-required")
+      return scheduled(who, part.id, owner.landing, sized.result, { by: sized.by });
+    if (servesAsCommon(installation, part.id, id)) {
+      const why = "part-serves-as-electrode-conductor";
+      return scheduled(who, part.id, owner.landing, notRequired(facts, code, material, why, citation));
+    }
+    const exception = bondedOtherwise(installation, part, id);
+    if (exception === null || part.bondedTo === undefined)
+      return scheduled(who, part.id, owner.landing, sized.result, { by: sized.by });
+    const why = "bonded-by-another-part";
+    const result = notRequired(facts, code, material, why, exception[code.year]);
+    return scheduled(who, part.id, part.bondedTo, result);
+  });
+}
+
+function factsOf({ role, material, citation }: SizingResult) {
+  const facts =
+    role === "water-piping-bonding-jumper"
+      ? waterPipingBondingJumperFacts
+      : structuralMetalBondingJumperFacts;
+  return { facts, material, citation };
+}
+
+function jumperByDevice(
+  { installation, code }: InstallationInCode,
+  { id, kind, deviceAmperes }: Exclude<DrawnPiping, { readonly kind: "water" }>,
+): ScheduledConductor {
   const conductor = { material: installation.materials.bondingJumpers };
-  if (piping.kind === "other") {
-    const result = otherPipingBondingJumper.decide({ code, deviceAmperes: piping.deviceAmperes, conductor });
+  if (kind === "other") {
+    const result = otherPipingBondingJumper.decide({ code, deviceAmperes, conductor });
     return scheduled({ subject: id }, id, { kind: "equipment-grounding-conductors" }, result);
   }
-  if (piping.kind === "water-of-occupancy") {
-    const { deviceAmperes } = piping;
-    const result = waterPipingBondingJumper.decide({ code, system: "occupancy", deviceAmperes, conductor });
-    return scheduled({ subject: id }, id, { kind: "panel-of-occupancy" }, result);
-  }
-  const owner = ownerOf(piping.of);
-  const isElectrode = owner.system === "separately-derived" && piping.isElectrode === true;
+  const result = waterPipingBondingJumper.decide({ code, system: "occupancy", deviceAmperes, conductor });
+  return scheduled({ subject: id }, id, { kind: "panel-of-occupancy" }, result);
+}
+
+/**
+ * A pipe that is the electrode of a derived system needs no jumper. At a service or building its electrode conductor bonds it, as far as it
+ * is as large as the jumper would have to be (250.104(A)).
+ */
+function waterJumper(at: InstallationInCode, owner: MetalOwner, isElectrode: boolean): ServedResult {
+  const { installation, code } = at;
+  const conductor = { material: installation.materials.bondingJumpers };
   const { by, result } = largestServed(owner.servings, (supply) =>
     owner.system === "building"
       ? waterPipingBondingJumper.decide({
@@ -76,28 +145,42 @@ function pipingJumper(at: InstallationInCode, piping: DrawnPiping, ownerOf: Owne
           conductor,
           system: owner.system,
           supply,
-          deviceAmperes: owner.deviceAmperes,
+          ...(owner.deviceAmperes === undefined ? {} : { deviceAmperes: owner.deviceAmperes }),
         })
       : waterPipingBondingJumper.decide({
           code,
           conductor,
           system: owner.system,
           supply,
-          ...(isElectrode && { isElectrode }),
+          ...(isElectrode && owner.system === "separately-derived" && { isElectrode }),
         }),
   );
-  return scheduled({ subject: id }, id, piping.of, result, {
-    by: result.steps.some(({ kind }) => kind === "sum") ? by : [],
-  });
+  const sized = { by: result.steps.some(({ kind }) => kind === "sum") ? by : [], result };
+  if (!isElectrode || owner.system === "separately-derived" || isAlwaysWire(code, result.role)) return sized;
+  const { system } = owner;
+  const toPipe = largestServed(owner.servings, (supply) =>
+    groundingElectrodeConductor.decide({
+      code,
+      system,
+      supply,
+      conductor,
+      electrodes: [{ kind: "metal-water-pipe" }],
+    }),
+  );
+  if (toPipe.result.requiredArea >= result.requiredArea) {
+    const { facts, material, citation } = factsOf(result);
+    return { by: [], result: notRequired(facts, code, material, "part-is-the-electrode", citation) };
+  }
+  const caution = {
+    code: "electrode-conductor-of-sufficient-size",
+    section: result.citation.section,
+  } as const;
+  return { ...sized, result: { ...result, cautions: [...result.cautions, caution] } };
 }
 
-function structuralJumper(
-  { installation, code }: InstallationInCode,
-  { id, of, isElectrode = false }: NonNullable<Installation["structuralMetal"]>[number],
-  ownerOf: OwnerOf,
-): ScheduledConductor {
-  const owner = ownerOf(of);
-  const { by, result } = largestServed(owner.servings, (supply) =>
+function structuralJumper(at: InstallationInCode, owner: MetalOwner, isElectrode: boolean): ServedResult {
+  const { installation, code } = at;
+  return largestServed(owner.servings, (supply) =>
     structuralMetalBondingJumper.decide({
       code,
       system: owner.system,
@@ -106,7 +189,6 @@ function structuralJumper(
       ...(isElectrode && { isElectrode }),
     }),
   );
-  return scheduled({ subject: id }, id, of, result, { by });
 }
 
 function intersystemConductors({ installation, code }: InstallationInCode): readonly ScheduledConductor[] {

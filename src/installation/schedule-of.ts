@@ -1,6 +1,9 @@
 import { type Code, citeAmendment, overruledReadings } from "../edition/index.js";
+import { version } from "../input/version.generated.js";
 import { identityOf } from "./conductor-identity.js";
+import { coveringOf } from "./covering.js";
 import type { Installation } from "./document.js";
+import { placementOf } from "./electrode-placement.js";
 import { fingerprintOf } from "./fingerprint.js";
 import { readInstallation } from "./read-installation.js";
 import type {
@@ -10,13 +13,18 @@ import type {
   ScheduledConductor,
   ScheduledPart,
 } from "./schedule.js";
-import { buildingPart, circuitPart, generatorPart } from "./schedule-circuits.js";
+import { buildingPart } from "./schedule-buildings.js";
+import { circuitPart } from "./schedule-circuits.js";
 import { commonConductors } from "./schedule-common.js";
 import { derivedPart } from "./schedule-derived.js";
+import { generatorPart } from "./schedule-generators.js";
+import { loadSideJumperPart } from "./schedule-load-side-jumpers.js";
 import { metalPart } from "./schedule-metal.js";
+import { removablePart } from "./schedule-removable.js";
 import { servicePart } from "./schedule-service.js";
 import { totalsOf } from "./totals.js";
 import type { Violation } from "./violation.js";
+import { installationCautions, installationViolations } from "./violations/of-installation.js";
 
 /**
  * Names every bonding and grounding conductor of an installation: where it goes, its minimum size, what decides it and the
@@ -45,7 +53,7 @@ import type { Violation } from "./violation.js";
  *       grounding: "solidly-grounded",
  *       connection: "single-phase-three-wire",
  *       utility: { id: "pole", outdoorTransformer: true },
- *       runs: [{ id: "R1", from: "pole", to: "D1", supply: { sets: [{ count: 1, size: "4/0 AWG", material: "aluminum" }] } }],
+ *       runs: [{ id: "R1", from: "pole", to: "D1", supply: { sets: [{ count: 1, size: "4/0 AWG", material: "aluminum" }] }, raceways: { count: 1, kind: "nonmetallic" } }],
  *       disconnects: [{ id: "D1", designation: "service-disconnect", amperes: 200 }],
  *       housing: "separate-enclosures",
  *       electrodes: [{ id: "E1", kind: "concrete-encased", from: "D1" }],
@@ -69,21 +77,38 @@ export function scheduleOf(installation: Installation): Schedule {
 export function scheduleOfRead(installation: Installation): Schedule {
   const { code } = installation;
   const parts = partsOf({ installation, code });
-  const conductors = parts.flatMap((part) => part.conductors);
+  const conductors = parts.flatMap((part) => part.conductors).map((one) => told(installation, one));
   const { $schema: _, installed: __, ...drawn } = installation;
   const unsigned: Omit<Schedule, "fingerprint"> = {
     format: 1,
+    library: { name: "bondmil", version },
     title: installation.title,
     installationFingerprint: fingerprintOf(drawn),
     edition: code.year,
     code,
-    violations: [...parts.flatMap((part) => part.violations ?? []), ...forbiddenMaterials(conductors)],
+    violations: [
+      ...parts.flatMap((part) => part.violations ?? []),
+      ...installationViolations({ installation, code }, conductors),
+      ...forbiddenMaterials(conductors),
+    ],
     conductors,
-    cautions: [...overruled(code), ...parts.flatMap((part) => part.cautions ?? [])],
+    cautions: [
+      ...overruled(code),
+      ...parts.flatMap((part) => part.cautions ?? []),
+      ...installationCautions({ installation, code }, conductors),
+    ],
     notSized: parts.flatMap((part) => part.notSized ?? []),
     totals: totalsOf(conductors),
   };
   return { ...unsigned, fingerprint: fingerprintOf(unsigned) };
+}
+
+/** A conductor with what is said of it beside its size: the section that places it, and whether it may be bare. */
+function told(installation: Installation, one: ScheduledConductor): ScheduledConductor {
+  const placement = one.placement ?? placementOf(installation, one);
+  const isService = installation.services?.some(({ id }) => id === one.system) === true;
+  const covering = one.quantity === 0 ? null : coveringOf(one.role, installation.code, isService);
+  return { ...one, ...(placement && { placement }), ...(covering && { covering }) };
 }
 
 /** Conductors whose material an amendment forbids, by the amendment. */
@@ -100,8 +125,10 @@ function forbiddenMaterials(conductors: readonly ScheduledConductor[]): readonly
   return [...forbidden].map(([section, all]) => ({
     code: "material-forbidden",
     section,
+    evidence: "vouched",
     at: all.map(({ id }) => id),
     conductors: all.map(identityOf),
+    remedies: [{ code: "permitted-material" }],
   }));
 }
 
@@ -122,7 +149,9 @@ function partsOf(at: InstallationInCode): readonly ScheduledPart[] {
     { conductors: commonConductors(at) },
     generatorPart(at),
     circuitPart(at),
+    loadSideJumperPart(at),
     buildingPart(at),
     metalPart(at),
+    removablePart(at),
   ];
 }

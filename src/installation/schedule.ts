@@ -4,12 +4,14 @@ import type { BySupplyInput } from "../rules/by-supply-input.js";
 import type { Caution } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
 import type { ConductorEnd, ConductorIdentity } from "./conductor-identity.js";
+import type { Covering } from "./covering.js";
 import type { Installation } from "./document.js";
+import type { OpenQuestion } from "./open-question.js";
 import type { Violation } from "./violation.js";
 
 /** One conductor of an installation, or the place where none is required and why. */
 export interface ScheduledConductor extends ConductorIdentity {
-  /** Stable name, printed from what it is and belongs to; `installed` refers to it. */
+  /** Stable name, printed from what it is and belongs to. */
   readonly id: string;
   /** Id of the service or of the derived system that it belongs to; absent of what follows them. */
   readonly system?: string;
@@ -34,8 +36,12 @@ export interface ScheduledConductor extends ConductorIdentity {
   readonly result: SizingResult;
   /** Ids of the runs, of the circuit or of the generator by whose ungrounded conductors it is sized; none where they do not decide. */
   readonly by: readonly string[];
+  /** What the installation does not tell and on which the line hangs, with every outcome; absent where nothing is open. */
+  readonly open?: OpenQuestion;
   /** Length in feet, where the run has one. */
   readonly lengthFeet?: number;
+  /** Whether it is to be insulated or may be bare; absent where none is required, and where no sentence is known. */
+  readonly covering?: Covering;
 }
 
 /** Something that the installation holds and the library does not size, with where to look. */
@@ -60,6 +66,13 @@ export interface MetalTotal {
 export interface Schedule {
   /** Version of the format of installations. */
   readonly format: 1;
+  /** What made it, so that it can be made again. */
+  readonly library: {
+    /** Name of the library. */
+    readonly name: "bondmil";
+    /** Its version. */
+    readonly version: string;
+  };
   /** Title for people. */
   readonly title: string;
   /**

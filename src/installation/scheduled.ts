@@ -1,6 +1,7 @@
 import type { Citation } from "../edition/index.js";
 import type { SizingResult } from "../rules/result.js";
 import { type ConductorEnd, type ConductorIdentity, identityOf, idOf } from "./conductor-identity.js";
+import type { OpenOutcome, OpenQuestion } from "./open-question.js";
 import type { ScheduledConductor } from "./schedule.js";
 
 /** What a conductor of the schedule carries along. */
@@ -48,6 +49,35 @@ export function scheduled(
     by: result.outcome.kind === "not-required" ? [] : by,
     ...(run?.lengthFeet === undefined ? {} : { lengthFeet: run.lengthFeet }),
   };
+}
+
+/** A case of something that is not known, with what is then required and how often. */
+export interface Case extends Pick<OpenOutcome, "if" | "result"> {
+  readonly times: number;
+}
+
+/** Puts the larger of the results of several cases into the schedule, with all of them as an open question. */
+export function scheduledOpen(
+  who: Omit<ConductorIdentity, "role">,
+  from: string | ConductorEnd,
+  to: string | ConductorEnd,
+  what: OpenQuestion["what"],
+  [first, ...others]: readonly [Case, ...Case[]],
+  options: ScheduledOptions = {},
+): ScheduledConductor {
+  const cases = [first, ...others];
+  const outcomes = cases.map(({ if: material, result, times }) => ({
+    if: material,
+    quantity: quantityOf(result) * times,
+    result: withoutParallelCaution(result),
+  }));
+  const larger = others.reduce((so, one) => (metalOf(one) > metalOf(so) ? one : so), first);
+  const made = scheduled(who, from, to, larger.result, { ...options, times: larger.times });
+  return { ...made, open: { what, outcomes } };
+}
+
+function metalOf({ result, times }: Case): number {
+  return result.requiredArea * quantityOf(result) * times;
 }
 
 function endOf(end: string | ConductorEnd): ConductorEnd {

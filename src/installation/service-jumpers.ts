@@ -15,10 +15,12 @@ import { notRequired } from "../rules/finish.js";
 import type { NotRequiredReason } from "../rules/result.js";
 import { serviceWithoutMainJumper } from "../systems/main-jumper.js";
 import { groundedBar, groundedBus, landing } from "./landing.js";
+import { inMaterialsOf } from "./materials-of.js";
 import type { ScheduledConductor } from "./schedule.js";
 import { scheduled } from "./scheduled.js";
 import {
   type DrawnDisconnect,
+  type DrawnService,
   type Enclosure,
   enclosuresOf,
   isAssembly,
@@ -29,16 +31,21 @@ import {
 } from "./service.js";
 import { largestServed, servingsAt } from "./serving.js";
 import { hasGroundedConductor } from "./supplies.js";
-import { wantedJumper } from "./wanted-jumper.js";
+import { inForm, wantedJumper } from "./wanted-jumper.js";
+
+type Bus = NonNullable<DrawnService["buses"]>[number];
 
 /** The main bonding jumpers of a service: one in each enclosure, or one in a listed assembly. */
 export function mainJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
   const { service } = at;
   const assembly = isAssembly(service) && hasGroundedConductor(service) ? enclosuresOf(at)[0] : undefined;
-  const alone = service.disconnects.filter((one) => assembly?.disconnects.includes(one.id) !== true);
+  const alone = service.disconnects.filter(
+    (one) => one.bus === undefined && assembly?.disconnects.includes(one.id) !== true,
+  );
   return [
     ...(assembly === undefined ? [] : [mainJumperOfAssembly(at, assembly)]),
     ...alone.map((one) => mainJumperOf(at, one)),
+    ...(service.buses ?? []).map((bus) => mainJumperOfBus(at, bus)),
   ];
 }
 
@@ -52,10 +59,26 @@ function mainJumperOfAssembly(at: ServiceInCode, assembly: Enclosure): Scheduled
   return scheduled({ subject: assembly.id }, groundedBus(at.service), bus, result, { by, placement });
 }
 
-function mainJumperOf(at: ServiceInCode, disconnect: DrawnDisconnect): ScheduledConductor {
-  const { id } = disconnect;
+/** The one main bonding jumper of the sections on a bus, by the sets that feed it. */
+function mainJumperOfBus(drawn: ServiceInCode, bus: Bus): ScheduledConductor {
+  const { id, jumperForm } = bus;
+  const at = inMaterialsOf(drawn, bus);
   const { code, service } = at;
-  const wanted = wantedJumper(at);
+  const wanted = inForm(wantedJumper(at), jumperForm);
+  const none = serviceWithoutMainJumper(code, service.grounding);
+  const { by, supply } = servingToPlace(at, id);
+  const result =
+    none === null
+      ? mainBondingJumper.decide({ code, supply, ...wanted })
+      : notRequired(mainBondingJumper.facts, code, wanted.conductor.material, ...none);
+  return scheduled({ subject: id }, { kind: "grounded-conductor" }, id, result, { by });
+}
+
+function mainJumperOf(drawn: ServiceInCode, disconnect: DrawnDisconnect): ScheduledConductor {
+  const { id } = disconnect;
+  const at = inMaterialsOf(drawn, disconnect);
+  const { code, service } = at;
+  const wanted = inForm(wantedJumper(at), disconnect.jumperForm);
   const needless = noMainJumper(at, disconnect);
   const [from, to] = [groundedBar(service, id), landing(id, "grounding-bar")];
   if (needless !== null) {
@@ -84,7 +107,21 @@ function noMainJumper(
 
 /** The supply-side bonding jumpers of the boxes ahead of the disconnects. */
 export function boxJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
-  return (at.service.boxes ?? []).map(({ id, bondedBy }) => metalJumper(at, id, bondedBy));
+  return (at.service.boxes ?? []).map((box) =>
+    metalJumper(inMaterialsOf(at, box), box.id, box.bondedBy, box.jumperForm),
+  );
+}
+
+/** Boxes that no supply conductors run through: what bonds them in place of a supply-side jumper. */
+export function boxesWithoutSupply(at: ServiceInCode): readonly ScheduledConductor[] {
+  const { code, service } = at;
+  const { material } = wantedJumper(at).conductor;
+  return (service.boxesWithoutSupply ?? []).map(({ id, beside, bondedBy }) => {
+    const why = bondedBy === "metal-raceway" ? "bonded-by-its-raceway" : "bonded-with-its-wiring";
+    const citation = serviceBoxes[code.year];
+    const result = notRequired(supplySideBondingJumper.facts, code, material, why, citation);
+    return scheduled({ subject: id }, beside, id, result);
+  });
 }
 
 /** The main bonding jumpers that a reviewer might look for in the boxes: they are in the service disconnects behind them. */
@@ -104,7 +141,7 @@ export function disconnectJumpers(at: ServiceInCode): readonly ScheduledConducto
   return [
     ...at.service.disconnects
       .filter((one) => !isLikeService(at, one))
-      .map(({ id, bondedBy = "jumper" }) => metalJumper(at, id, bondedBy)),
+      .map((one) => metalJumper(inMaterialsOf(at, one), one.id, one.bondedBy ?? "jumper", one.jumperForm)),
     ...(hasGroundedConductor(at.service) ? [] : enclosureJumpers(at)),
   ];
 }
@@ -118,13 +155,16 @@ function enclosureJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
   if (service.commonElectrodeConductor !== undefined) return [];
   const starts = new Set((service.electrodes ?? []).map(({ from }) => from));
   return enclosuresOf(at)
-    .filter(({ disconnects }) => !disconnects.some((id) => starts.has(id)))
+    .filter(({ id, disconnects }) => ![id, ...disconnects].some((one) => starts.has(one)))
     .map((enclosure) => {
-      const { by, result } = largestServed(servingsOfEnclosure(at, enclosure), (supply) =>
-        supplySideBondingJumper.decide({ code, supply, ...wantedJumper(at) }),
-      );
-      const [only, ...others] = enclosure.disconnects;
+      const [only, ...others] = enclosure.isBus ? [enclosure.id] : enclosure.disconnects;
       const isAlone = only !== undefined && others.length === 0;
+      const own = isAlone
+        ? [...service.disconnects, ...(service.buses ?? [])].find(({ id }) => id === only)
+        : undefined;
+      const { by, result } = largestServed(servingsOfEnclosure(at, enclosure), (supply) =>
+        supplySideBondingJumper.decide({ code, supply, ...wantedJumper(inMaterialsOf(at, own)) }),
+      );
       const place = isAlone
         ? landing(only, "enclosure")
         : ({ kind: "assembly", of: enclosure.id, on: "grounding-bus" } as const);
@@ -140,14 +180,15 @@ function enclosureJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
 function metalJumper(
   at: ServiceInCode,
   id: string,
-  bondedBy: "jumper" | "grounded-conductor",
+  bondedBy: NonNullable<DrawnDisconnect["bondedBy"]>,
+  form: Bus["jumperForm"],
 ): ScheduledConductor {
   const { service, code } = at;
   const { by, result } = largestServed(servingsAt(service.runs, id, code.year), (supply) =>
     supplySideBondingJumper.decide({
       code,
       supply,
-      ...wantedJumper(at),
+      ...inForm(wantedJumper(at), form),
       ...(bondedBy === "grounded-conductor" && { instead: bondedBy }),
     }),
   );

@@ -1,22 +1,74 @@
+import { assemblyDivided, undividedAssemblyMayStay } from "../edition/tables/placements.generated.js";
 import {
   numberOfDisconnects,
   serviceElectrodeSeveralEnclosures,
+  serviceRacewayFittings,
 } from "../edition/tables/sections.generated.js";
 import { enclosuresOf, isServiceDisconnect, type ServiceInCode } from "./service.js";
-import type { DrawnRun } from "./supplies.js";
+import { type DrawnRun, racewaysOf } from "./supplies.js";
 import type { Violation } from "./violation.js";
+import { parallelViolations } from "./violations/parallel.js";
 
 const mostDisconnects = 6;
 
 /** What the edition forbids in a service as it is drawn, or misses in it. */
 export function serviceViolations(at: ServiceInCode): readonly Violation[] {
-  return [...tooManyDisconnects(at), ...enclosuresWithoutElectrode(at)];
+  const { runs, boxes } = at.service;
+  return [
+    ...tooManyDisconnects(at),
+    ...undividedAssembly(at),
+    ...parallelViolations(runs, at.code.year, boxes),
+    ...bondedByLocknuts(at),
+    ...enclosuresWithoutElectrode(at),
+  ];
 }
 
 function tooManyDisconnects({ service, code: { year } }: ServiceInCode): readonly Violation[] {
   const { id, disconnects } = service;
-  if (disconnects.filter(isServiceDisconnect).length <= mostDisconnects) return [];
-  return [{ code: "more-than-six-disconnects", section: numberOfDisconnects[year].section, at: [id] }];
+  const count = disconnects.filter(isServiceDisconnect).length;
+  if (count <= mostDisconnects) return [];
+  return [
+    {
+      code: "more-than-six-disconnects",
+      ...numberOfDisconnects[year],
+      at: [id],
+      found: { count, most: mostDisconnects },
+      remedies: [{ code: "six-disconnects-at-most" }],
+    },
+  ];
+}
+
+/** Several disconnects in one undivided enclosure; whether the enclosure is divided, the drawing has to say. */
+function undividedAssembly({ service, code: { year } }: ServiceInCode): readonly Violation[] {
+  const { id, assembly, disconnects, housing } = service;
+  const count = disconnects.filter(isServiceDisconnect).length;
+  const mayStay = assembly?.existing === true && undividedAssemblyMayStay[year];
+  if (housing !== "listed-assembly" || count < 2 || assembly?.compartments !== "shared") return [];
+  if (!assemblyDivided[year] || mayStay) return [];
+  return [
+    {
+      code: "disconnects-share-a-compartment",
+      ...numberOfDisconnects[year],
+      at: [id],
+      found: { count },
+      remedies: [{ code: "compartment-for-each" }, { code: "enclosure-for-each" }],
+    },
+  ];
+}
+
+/** Metal of the supply side that nothing but ordinary locknuts bonds. */
+function bondedByLocknuts({ service, code: { year } }: ServiceInCode): readonly Violation[] {
+  const { runs, boxes = [], disconnects } = service;
+  const at = [
+    ...boxes.filter(({ bondedBy }) => bondedBy === "locknuts"),
+    ...disconnects.filter(({ bondedBy }) => bondedBy === "locknuts"),
+    ...runs.filter(
+      (run) => run.racewayJumpers === "locknuts" && racewaysOf(run, service).kind !== "nonmetallic",
+    ),
+  ].map(({ id }) => id);
+  if (at.length === 0) return [];
+  const remedies = [{ code: "jumper-or-fittings" }] as const;
+  return [{ code: "bonded-by-locknuts", ...serviceRacewayFittings[year], at, remedies }];
 }
 
 /**
@@ -28,18 +80,22 @@ function enclosuresWithoutElectrode(at: ServiceInCode): readonly Violation[] {
   const { runs, electrodes = [], commonElectrodeConductor } = service;
   const enclosures = enclosuresOf(at);
   if (commonElectrodeConductor !== undefined || electrodes.length === 0) return [];
-  const starts = new Set(electrodes.map(({ from }) => from));
+  const ends = new Map(runs.map(({ id, to }) => [id, to]));
+  const starts = new Set(electrodes.map(({ from }) => ends.get(from) ?? from));
+  if (service.impedance?.id !== undefined && starts.has(service.impedance.id)) return [];
   const bare = enclosures.filter(
-    ({ disconnects }) =>
-      !disconnects.some((id) => starts.has(id) || ahead(runs, id).some((one) => starts.has(one))),
+    ({ id: enclosure, disconnects }) =>
+      ![enclosure, ...disconnects].some(
+        (id) => starts.has(id) || ahead(runs, id).some((one) => starts.has(one)),
+      ),
   );
   if (bare.length === 0) return [];
-  const { section } = serviceElectrodeSeveralEnclosures[code.year];
   return [
     {
       code: "electrode-conductor-missing",
-      section,
+      ...serviceElectrodeSeveralEnclosures[code.year],
       at: bare.flatMap(({ disconnects }) => disconnects.slice(0, 1)),
+      remedies: [{ code: "connect-each-enclosure" }, { code: "connect-ahead-of-all" }],
     },
   ];
 }

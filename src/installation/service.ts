@@ -17,8 +17,10 @@ export interface ServiceInCode extends InstallationInCode {
 
 /** What holds one or, if it is a listed assembly, several disconnects, and has one grounded conductor terminal. */
 export interface Enclosure {
-  /** Id of its disconnect; of an assembly, that of the service. */
+  /** Id of its disconnect; of an assembly, that of the service; of sections on one bus, that of the bus. */
   readonly id: string;
+  /** Whether it is the sections on one bus. */
+  readonly isBus?: true;
   readonly disconnects: readonly string[];
 }
 
@@ -32,20 +34,25 @@ export function isLikeService({ code }: Pick<ServiceInCode, "code">, one: DrawnD
   return isServiceDisconnect(one);
 }
 
-/** Whether several disconnects stand in one listed assembly. */
+/** Whether several disconnects stand in one listed assembly; sections on a bus stand there. */
 export function isAssembly({ housing, disconnects }: DrawnService): boolean {
-  return housing === "listed-assembly" && disconnects.filter(isServiceDisconnect).length > 1;
+  const own = disconnects.filter((one) => isServiceDisconnect(one) && one.bus === undefined);
+  return housing === "listed-assembly" && own.length > 1;
 }
 
-/** The enclosures that are bonded as those of a service are, an assembly once. */
+/** The enclosures that are bonded as those of a service are, an assembly and the sections on a bus once. */
 export function enclosuresOf(at: ServiceInCode): readonly Enclosure[] {
   const { service } = at;
-  const bonded = service.disconnects.filter((one) => isLikeService(at, one));
+  const bonded = service.disconnects.filter((one) => isLikeService(at, one) && one.bus === undefined);
   const assembled = isAssembly(service) ? bonded.filter(isServiceDisconnect) : [];
   const alone = bonded.filter((one) => !assembled.includes(one));
   return [
     ...(assembled.length === 0 ? [] : [{ id: service.id, disconnects: assembled.map(({ id }) => id) }]),
     ...alone.map(({ id }) => ({ id, disconnects: [id] })),
+    ...(service.buses ?? []).map(({ id }) => {
+      const on = service.disconnects.filter(({ bus }) => bus === id);
+      return { id, disconnects: on.map((one) => one.id), isBus: true } as const;
+    }),
   ];
 }
 
@@ -55,9 +62,10 @@ export function enclosuresOf(at: ServiceInCode): readonly Enclosure[] {
  */
 export function servingsOfEnclosure(
   { service, code }: ServiceInCode,
-  { disconnects }: Enclosure,
+  { id: enclosure, disconnects, isBus }: Enclosure,
 ): readonly Serving[] {
   const { runs, boxes = [] } = service;
+  if (isBus) return [servingTo(runs, enclosure, code.year)];
   const own = runs.filter(({ to }) => disconnects.includes(to));
   const ahead = boxes.filter(({ id }) => own.some(({ from }) => from === id)).map(({ id }) => id);
   if (disconnects.length === 1 || ahead.length === 0) return [servingOf(own, code.year)];

@@ -3,31 +3,80 @@ import type { ConductorSize, Material } from "../conductor/index.js";
 import { readMaterial, readSize } from "../conductor/read.js";
 import { readCode } from "../edition/read-code.js";
 import type { Code } from "../edition/shape.generated.js";
-import type { Role } from "../edition/tables/roles.generated.js";
 import type { Shape } from "../input/shapes.js";
 import type { CircuitDevice, IncreaseReason } from "../rules/shape.generated.js";
 import { circuitDeviceShape, increaseReasonShape } from "../rules/shape.generated.js";
 import { readChosenConductors } from "../supply/read.js";
 import type { ChosenConductors } from "../supply/shape.generated.js";
+import type { ElectrodeConnection, InstalledElectrode } from "./electrodes/shape.generated.js";
+import type { Installed } from "./installed/shape.generated.js";
+import { installedShape } from "./installed/shape.generated.js";
+import type { LoadSideJumper } from "./jumpers/shape.generated.js";
+import { loadSideJumperShape } from "./jumpers/shape.generated.js";
+import type { LoadSideConnection } from "./load-side/shape.generated.js";
+import { loadSideConnectionShape } from "./load-side/shape.generated.js";
 import { readId } from "./read-id.js";
-import type { DerivedSystem, Generator, InstalledElectrode, Service } from "./systems/shape.generated.js";
-import {
-  derivedSystemShape,
-  generatorShape,
-  installedElectrodeShape,
-  serviceShape,
-} from "./systems/shape.generated.js";
+import { readOwners } from "./read-owners.js";
+import type { ParallelException } from "./runs/shape.generated.js";
+import { parallelExceptionShape } from "./runs/shape.generated.js";
+import type { Generator, GroundedConductor, TransferSwitch } from "./sources/shape.generated.js";
+import { generatorShape, groundedConductorShape, transferSwitchShape } from "./sources/shape.generated.js";
+import type { DerivedSystem, Service } from "./systems/shape.generated.js";
+import { derivedSystemShape, serviceShape } from "./systems/shape.generated.js";
+import type { RemovableFitting } from "./water-pipe/shape.generated.js";
+import { removableFittingShape } from "./water-pipe/shape.generated.js";
 
 /** A building or structure that a feeder or branch circuit supplies. */
 export interface Building {
   /** Name on the drawing. Every id is unique in the document. */
   readonly id: string;
   /** Id of the feeder or branch circuit that supplies it. */
-  readonly circuit: string;
+  readonly circuit?: string;
+  /** Id of the disconnect of a separately derived system that is in it, where the system supplies it with no circuit between; in place of circuit. */
+  readonly disconnect?: string;
+  /** Of an existing building, built under an earlier edition, whose grounded conductor is to stay the fault path: the three conditions of the exception. */
+  readonly existingGroundedConductor?: {
+    /** Whether an equipment grounding conductor runs with the supply. */
+    readonly equipmentGroundingConductor: boolean;
+    /** Whether a continuous metal path, as a water pipe, is bonded at both buildings. */
+    readonly continuousMetalPath: boolean;
+    /** Whether ground-fault protection of equipment is installed on the supply side. */
+    readonly groundFaultProtection: boolean;
+  };
   /** Whether one branch circuit, a multiwire one included, supplies it. */
   readonly onSingleBranchCircuit: boolean;
-  /** The grounding electrodes. */
-  readonly electrodes?: readonly InstalledElectrode[];
+  /** The grounding electrodes, and conductors to those named elsewhere. */
+  readonly electrodes?: readonly (
+    | (InstalledElectrode & { readonly electrode?: never })
+    | (ElectrodeConnection & {
+        readonly id?: never;
+        readonly kind?: never;
+        readonly ringConductor?: never;
+        readonly ohms?: never;
+        readonly removable?: never;
+      })
+  )[];
+  /** Electrodes that are present at the building and not connected to the others. */
+  readonly electrodesNotConnected?: readonly {
+    /** Name on the drawing. Every id is unique in the document. */
+    readonly id: string;
+    /** Kind of electrode (250.52). */
+    readonly kind:
+      | "rod"
+      | "pipe"
+      | "plate"
+      | "concrete-encased"
+      | "ring"
+      | "metal-water-pipe"
+      | "structural-metal";
+    /** Whether the building exists and the steel of a concrete-encased electrode cannot be reached without disturbing the concrete. */
+    readonly steelNotAccessible?: boolean;
+  }[];
+  /** Materials of its own conductors. The nearest wins: what is left out is of the material of what it belongs to, and last of the installation's. */
+  readonly materials?: {
+    /** Material of its grounding electrode conductors. */
+    readonly electrodeConductors?: Material;
+  };
 }
 
 export const buildingShape: Shape = {
@@ -35,17 +84,205 @@ export const buildingShape: Shape = {
   members: {
     id: { is: "checked", read: readId },
     circuit: { is: "text", says: "the feeder or branch circuit that supplies it" },
+    disconnect: {
+      is: "text",
+      says: "the disconnect of a separately derived system that is in it, where the system supplies it with no circuit between; in place of circuit",
+    },
+    existingGroundedConductor: {
+      is: "object",
+      members: {
+        equipmentGroundingConductor: {
+          is: "flag",
+          says: "whether an equipment grounding conductor runs with the supply",
+        },
+        continuousMetalPath: {
+          is: "flag",
+          says: "whether a continuous metal path is bonded at both buildings",
+        },
+        groundFaultProtection: {
+          is: "flag",
+          says: "whether ground-fault protection of equipment is on the supply side",
+        },
+      },
+    },
     onSingleBranchCircuit: { is: "flag", says: "whether one branch circuit supplies it" },
-    electrodes: { is: "list", of: installedElectrodeShape, least: 0, most: 50 },
+    electrodes: {
+      is: "list",
+      of: {
+        is: "variants",
+        of: [
+          {
+            is: "object",
+            members: {
+              id: { is: "checked", read: readId },
+              kind: {
+                is: "words",
+                of: [
+                  "rod",
+                  "pipe",
+                  "plate",
+                  "concrete-encased",
+                  "ring",
+                  "metal-water-pipe",
+                  "structural-metal",
+                  "other",
+                ],
+              },
+              ringConductor: { is: "checked", read: readSize },
+              from: {
+                is: "text",
+                says: "what its conductor comes from: a disconnect, box, run, source or building, the common electrode conductor, or another electrode",
+              },
+              ferrousRaceway: { is: "flag", says: "whether its conductor runs in a ferrous metal raceway" },
+              ohms: { is: "number", unit: "ohms" },
+              route: {
+                is: "object",
+                members: {
+                  cover: { is: "words", of: ["bare", "covered", "insulated"] },
+                  against: {
+                    is: "list",
+                    of: { is: "words", of: ["masonry", "concrete", "earth", "corrosive-surroundings"] },
+                    least: 1,
+                    most: 4,
+                  },
+                  outdoorEnd: {
+                    is: "object",
+                    members: {
+                      inchesAboveEarth: { is: "number", unit: "inches" },
+                      inListedEnclosure: { is: "flag", says: "whether it ends in a listed enclosure" },
+                    },
+                    optional: ["inListedEnclosure"],
+                  },
+                  protection: {
+                    is: "words",
+                    of: [
+                      "rigid-metal",
+                      "intermediate-metal",
+                      "electrical-metallic-tubing",
+                      "pvc-schedule-80",
+                      "pvc-schedule-40",
+                      "reinforced-thermosetting",
+                      "cable-armor",
+                      "none",
+                    ],
+                  },
+                  exposedToDamage: { is: "flag", says: "whether it is exposed to physical damage" },
+                },
+                optional: ["cover", "against", "outdoorEnd", "protection", "exposedToDamage"],
+              },
+              removable: { is: "list", of: removableFittingShape, least: 0, most: 50 },
+              materials: {
+                is: "object",
+                members: {
+                  electrodeConductors: { is: "checked", read: readMaterial },
+                  bondingJumpers: { is: "checked", read: readMaterial },
+                },
+                optional: ["electrodeConductors", "bondingJumpers"],
+              },
+            },
+            optional: ["ringConductor", "ferrousRaceway", "ohms", "route", "removable", "materials"],
+          },
+          {
+            is: "object",
+            members: {
+              electrode: {
+                is: "text",
+                says: "an electrode that is named elsewhere in the document, or metal water piping or structural metal that is one",
+              },
+              from: {
+                is: "text",
+                says: "what its conductor comes from: a disconnect, box, run, source or building, the common electrode conductor, or another electrode",
+              },
+              ferrousRaceway: { is: "flag", says: "whether its conductor runs in a ferrous metal raceway" },
+              route: {
+                is: "object",
+                members: {
+                  cover: { is: "words", of: ["bare", "covered", "insulated"] },
+                  against: {
+                    is: "list",
+                    of: { is: "words", of: ["masonry", "concrete", "earth", "corrosive-surroundings"] },
+                    least: 1,
+                    most: 4,
+                  },
+                  outdoorEnd: {
+                    is: "object",
+                    members: {
+                      inchesAboveEarth: { is: "number", unit: "inches" },
+                      inListedEnclosure: { is: "flag", says: "whether it ends in a listed enclosure" },
+                    },
+                    optional: ["inListedEnclosure"],
+                  },
+                  protection: {
+                    is: "words",
+                    of: [
+                      "rigid-metal",
+                      "intermediate-metal",
+                      "electrical-metallic-tubing",
+                      "pvc-schedule-80",
+                      "pvc-schedule-40",
+                      "reinforced-thermosetting",
+                      "cable-armor",
+                      "none",
+                    ],
+                  },
+                  exposedToDamage: { is: "flag", says: "whether it is exposed to physical damage" },
+                },
+                optional: ["cover", "against", "outdoorEnd", "protection", "exposedToDamage"],
+              },
+              materials: {
+                is: "object",
+                members: {
+                  electrodeConductors: { is: "checked", read: readMaterial },
+                  bondingJumpers: { is: "checked", read: readMaterial },
+                },
+                optional: ["electrodeConductors", "bondingJumpers"],
+              },
+            },
+            optional: ["ferrousRaceway", "route", "materials"],
+          },
+        ],
+      },
+      least: 0,
+      most: 50,
+    },
+    electrodesNotConnected: {
+      is: "list",
+      of: {
+        is: "object",
+        members: {
+          id: { is: "checked", read: readId },
+          kind: {
+            is: "words",
+            of: ["rod", "pipe", "plate", "concrete-encased", "ring", "metal-water-pipe", "structural-metal"],
+          },
+          steelNotAccessible: { is: "flag", says: "whether its steel cannot be reached" },
+        },
+        optional: ["steelNotAccessible"],
+      },
+      least: 0,
+      most: 50,
+    },
+    materials: {
+      is: "object",
+      members: { electrodeConductors: { is: "checked", read: readMaterial } },
+      optional: ["electrodeConductors"],
+    },
   },
-  optional: ["electrodes"],
+  optional: [
+    "circuit",
+    "disconnect",
+    "existingGroundedConductor",
+    "electrodes",
+    "electrodesNotConnected",
+    "materials",
+  ],
 };
 
 /** A feeder or branch circuit. */
 export interface Circuit {
   /** Name on the drawing. Every id is unique in the document. */
   readonly id: string;
-  /** Id of what it starts from: a disconnect, a building, another circuit or its end, or what exists. */
+  /** Id of what it starts from: a disconnect, a generator, a transfer switch, a building, another circuit or its end, or what exists. */
   readonly from: string;
   /** What it supplies: an id of the document, or a name of its own. */
   readonly to: string;
@@ -60,6 +297,8 @@ export interface Circuit {
     /** Why ungrounded conductors were increased. */
     readonly reason: IncreaseReason;
   };
+  /** Why its conductors may be in parallel though smaller than 1/0 AWG: they supply control power, or run at 360 Hz or more, or to an elevator (2008). */
+  readonly parallelException?: ParallelException;
   /** How the equipment grounding conductor runs. */
   readonly wiring:
     | "raceway"
@@ -69,10 +308,17 @@ export interface Circuit {
     | "tray-cable";
   /** Raceways or cables in parallel; one equipment grounding conductor in each. */
   readonly raceways?: number;
+  /** The grounded conductor that runs with them, with its load where that is known. */
+  readonly groundedConductor?: GroundedConductor;
   /** Length in feet. */
   readonly lengthFeet?: number;
   /** Location, for amendments that are limited to one. */
   readonly location?: string;
+  /** Materials of its own conductors. The nearest wins: what is left out is of the material of what it belongs to, and last of the installation's. */
+  readonly materials?: {
+    /** Material of its equipment grounding conductors. */
+    readonly equipmentGrounding?: Material;
+  };
 }
 
 export const circuitShape: Shape = {
@@ -81,7 +327,7 @@ export const circuitShape: Shape = {
     id: { is: "checked", read: readId },
     from: {
       is: "text",
-      says: "what it starts from: a disconnect, a building, another circuit or its end, or what exists",
+      says: "what it starts from: a disconnect, a generator, a transfer switch, a building, another circuit or its end, or what exists",
     },
     to: { is: "text", says: "what it supplies" },
     device: circuitDeviceShape,
@@ -90,63 +336,31 @@ export const circuitShape: Shape = {
       is: "object",
       members: { conductors: { is: "checked", read: readChosenConductors }, reason: increaseReasonShape },
     },
+    parallelException: parallelExceptionShape,
     wiring: {
       is: "words",
       of: ["raceway", "parallel-raceways", "parallel-cables", "tray-single-conductor", "tray-cable"],
     },
     raceways: { is: "number", unit: "raceways or cables", whole: true },
+    groundedConductor: groundedConductorShape,
     lengthFeet: { is: "number", unit: "feet" },
     location: { is: "text", says: "the location" },
-  },
-  optional: ["conductors", "increasedFrom", "raceways", "lengthFeet", "location"],
-};
-
-/** A conductor as it was found. */
-export interface FoundConductor {
-  /** Id of a conductor of the schedule, or a name for something else that was found. */
-  readonly conductor: string;
-  /** What it is, of something that the schedule does not hold, such as a second main bonding jumper. */
-  readonly role?: Role;
-  /** Trade size, for example 4/0 AWG or 500 kcmil. */
-  readonly size: ConductorSize;
-  /** Material of a conductor. */
-  readonly material: Material;
-  /** How many there are; as many as required by default. */
-  readonly quantity?: number;
-  /** Where it was found, if not where the schedule puts it. */
-  readonly at?: string;
-}
-
-export const foundConductorShape: Shape = {
-  is: "object",
-  members: {
-    conductor: { is: "text", says: "the conductor" },
-    role: {
-      is: "words",
-      of: [
-        "main-bonding-jumper",
-        "system-bonding-jumper",
-        "supply-side-bonding-jumper",
-        "grounded-conductor",
-        "impedance-grounding-conductor",
-        "impedance-bonding-jumper",
-        "equipment-grounding-conductor",
-        "equipment-bonding-jumper",
-        "water-piping-bonding-jumper",
-        "other-piping-bonding-jumper",
-        "structural-metal-bonding-jumper",
-        "grounding-electrode-conductor",
-        "electrode-bonding-jumper",
-        "electrode-raceway-bonding-jumper",
-        "intersystem-bonding-conductor",
-      ],
+    materials: {
+      is: "object",
+      members: { equipmentGrounding: { is: "checked", read: readMaterial } },
+      optional: ["equipmentGrounding"],
     },
-    size: { is: "checked", read: readSize },
-    material: { is: "checked", read: readMaterial },
-    quantity: { is: "number", unit: "conductors", whole: true },
-    at: { is: "text", says: "the place" },
   },
-  optional: ["role", "quantity", "at"],
+  optional: [
+    "conductors",
+    "increasedFrom",
+    "parallelException",
+    "raceways",
+    "groundedConductor",
+    "lengthFeet",
+    "location",
+    "materials",
+  ],
 };
 
 /** An intersystem bonding termination. */
@@ -180,12 +394,21 @@ export type Piping =
   | {
       /** Name on the drawing. Every id is unique in the document. */
       readonly id: string;
-      /** Id of the service, derived system or building it belongs to. */
-      readonly of: string;
-      /** Whether it is itself the electrode of a derived system. */
+      /** What it belongs to; several systems in a list, each of which bonds it. */
+      readonly of: string | readonly string[];
+      /** Whether it is itself an electrode of what it belongs to; it is of every system that has it among its electrodes. */
       readonly isElectrode?: boolean;
+      /** Id of the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system. */
+      readonly bondedTo?: string;
       /** Metal water piping of the building. */
       readonly kind: "water";
+      /** Meters and fittings in the pipe that are likely to be taken out. */
+      readonly removable?: readonly RemovableFitting[];
+      /** Materials of its own conductors. The nearest wins: what is left out is of the material of what it belongs to, and last of the installation's. */
+      readonly materials?: {
+        /** Material of its bonding jumpers. */
+        readonly bondingJumpers?: Material;
+      };
     }
   | {
       /** Name on the drawing. Every id is unique in the document. */
@@ -194,6 +417,11 @@ export type Piping =
       readonly kind: "water-of-occupancy";
       /** Rating in amperes of the device that supplies the occupancy. */
       readonly deviceAmperes: number;
+      /** Materials of its own conductors. The nearest wins: what is left out is of the material of what it belongs to, and last of the installation's. */
+      readonly materials?: {
+        /** Material of its bonding jumpers. */
+        readonly bondingJumpers?: Material;
+      };
     }
   | {
       /** Name on the drawing. Every id is unique in the document. */
@@ -202,6 +430,11 @@ export type Piping =
       readonly kind: "other";
       /** Rating in amperes of the device of the circuit that is likely to energize it. */
       readonly deviceAmperes: number;
+      /** Materials of its own conductors. The nearest wins: what is left out is of the material of what it belongs to, and last of the installation's. */
+      readonly materials?: {
+        /** Material of its bonding jumpers. */
+        readonly bondingJumpers?: Material;
+      };
     };
 
 export const pipingShape: Shape = {
@@ -212,11 +445,21 @@ export const pipingShape: Shape = {
       is: "object",
       members: {
         id: { is: "checked", read: readId },
-        of: { is: "text", says: "the service, derived system or building it belongs to" },
-        isElectrode: { is: "flag", says: "whether it is itself the electrode of a derived system" },
+        of: { is: "checked", read: readOwners },
+        isElectrode: { is: "flag", says: "whether it is itself an electrode" },
+        bondedTo: {
+          is: "text",
+          says: "the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system",
+        },
         kind: { is: "exactly", value: "water" },
+        removable: { is: "list", of: removableFittingShape, least: 0, most: 50 },
+        materials: {
+          is: "object",
+          members: { bondingJumpers: { is: "checked", read: readMaterial } },
+          optional: ["bondingJumpers"],
+        },
       },
-      optional: ["isElectrode"],
+      optional: ["isElectrode", "bondedTo", "removable", "materials"],
     },
     {
       is: "object",
@@ -224,7 +467,13 @@ export const pipingShape: Shape = {
         id: { is: "checked", read: readId },
         kind: { is: "exactly", value: "water-of-occupancy" },
         deviceAmperes: { is: "number", unit: "amperes" },
+        materials: {
+          is: "object",
+          members: { bondingJumpers: { is: "checked", read: readMaterial } },
+          optional: ["bondingJumpers"],
+        },
       },
+      optional: ["materials"],
     },
     {
       is: "object",
@@ -232,7 +481,13 @@ export const pipingShape: Shape = {
         id: { is: "checked", read: readId },
         kind: { is: "exactly", value: "other" },
         deviceAmperes: { is: "number", unit: "amperes" },
+        materials: {
+          is: "object",
+          members: { bondingJumpers: { is: "checked", read: readMaterial } },
+          optional: ["bondingJumpers"],
+        },
       },
+      optional: ["materials"],
     },
   ],
 };
@@ -241,20 +496,36 @@ export const pipingShape: Shape = {
 export interface StructuralMetal {
   /** Name on the drawing. Every id is unique in the document. */
   readonly id: string;
-  /** Id of the service, derived system or building it belongs to. */
-  readonly of: string;
-  /** Whether it is itself the electrode of a derived system. */
+  /** What it belongs to; several systems in a list, each of which bonds it. */
+  readonly of: string | readonly string[];
+  /** Whether it is itself an electrode of what it belongs to; it is of every system that has it among its electrodes. */
   readonly isElectrode?: boolean;
+  /** Id of the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system. */
+  readonly bondedTo?: string;
+  /** Materials of its own conductors. The nearest wins: what is left out is of the material of what it belongs to, and last of the installation's. */
+  readonly materials?: {
+    /** Material of its bonding jumpers. */
+    readonly bondingJumpers?: Material;
+  };
 }
 
 export const structuralMetalShape: Shape = {
   is: "object",
   members: {
     id: { is: "checked", read: readId },
-    of: { is: "text", says: "the service, derived system or building it belongs to" },
-    isElectrode: { is: "flag", says: "whether it is itself the electrode of a derived system" },
+    of: { is: "checked", read: readOwners },
+    isElectrode: { is: "flag", says: "whether it is itself an electrode" },
+    bondedTo: {
+      is: "text",
+      says: "the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system",
+    },
+    materials: {
+      is: "object",
+      members: { bondingJumpers: { is: "checked", read: readMaterial } },
+      optional: ["bondingJumpers"],
+    },
   },
-  optional: ["isElectrode"],
+  optional: ["isElectrode", "bondedTo", "materials"],
 };
 
 /** Services, separately derived systems and what follows them, as one document. */
@@ -289,10 +560,16 @@ export interface Installation {
   readonly derivedSystems?: readonly DerivedSystem[];
   /** Generators that are no separately derived systems. */
   readonly generators?: readonly Generator[];
+  /** Transfer switches between sources. */
+  readonly transferSwitches?: readonly TransferSwitch[];
   /** Feeders and branch circuits. */
   readonly circuits?: readonly Circuit[];
-  /** Buildings and structures on a feeder or branch circuit. */
+  /** Equipment bonding jumpers on the load side. */
+  readonly loadSideJumpers?: readonly LoadSideJumper[];
+  /** Buildings and structures on a feeder, a branch circuit or a derived system. */
   readonly buildings?: readonly Building[];
+  /** Connections of the grounded conductor to ground beyond the service disconnects and system bonding jumpers. */
+  readonly loadSideConnections?: readonly LoadSideConnection[];
   /** Metal piping. */
   readonly piping?: readonly Piping[];
   /** Structural metal. */
@@ -300,7 +577,7 @@ export interface Installation {
   /** Intersystem bonding terminations. */
   readonly intersystem?: readonly IntersystemTermination[];
   /** What is installed or drawn, to be checked. */
-  readonly installed?: readonly FoundConductor[];
+  readonly installed?: Installed;
 }
 
 export const installationShape: Shape = {
@@ -328,12 +605,15 @@ export const installationShape: Shape = {
     services: { is: "list", of: serviceShape, least: 0, most: 100 },
     derivedSystems: { is: "list", of: derivedSystemShape, least: 0, most: 200 },
     generators: { is: "list", of: generatorShape, least: 0, most: 100 },
+    transferSwitches: { is: "list", of: transferSwitchShape, least: 0, most: 100 },
     circuits: { is: "list", of: circuitShape, least: 0, most: 2000 },
+    loadSideJumpers: { is: "list", of: loadSideJumperShape, least: 0, most: 2000 },
     buildings: { is: "list", of: buildingShape, least: 0, most: 500 },
+    loadSideConnections: { is: "list", of: loadSideConnectionShape, least: 0, most: 500 },
     piping: { is: "list", of: pipingShape, least: 0, most: 1000 },
     structuralMetal: { is: "list", of: structuralMetalShape, least: 0, most: 1000 },
     intersystem: { is: "list", of: intersystemTerminationShape, least: 0, most: 500 },
-    installed: { is: "list", of: foundConductorShape, least: 0, most: 5000 },
+    installed: installedShape,
   },
   optional: [
     "$schema",
@@ -341,8 +621,11 @@ export const installationShape: Shape = {
     "services",
     "derivedSystems",
     "generators",
+    "transferSwitches",
     "circuits",
+    "loadSideJumpers",
     "buildings",
+    "loadSideConnections",
     "piping",
     "structuralMetal",
     "intersystem",

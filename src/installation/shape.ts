@@ -1,12 +1,18 @@
 import * as v from "valibot";
 import { conductorSize, material } from "../conductor/shape.js";
 import { code } from "../edition/shape.js";
-import { roleIds } from "../edition/tables/roles.generated.js";
-import { anyOf, byHand, count, name, says, text } from "../input/define.js";
+import { anyOf, byHand, count, listOf, name, says, text } from "../input/define.js";
 import { amperes, circuitDevice, increaseReason } from "../rules/shape.js";
 import { chosenConductors } from "../supply/shape.js";
-import { feet, id, reference, yes } from "./define.js";
-import { derivedSystem, electrodes, generator, service } from "./systems/shape.js";
+import { feet, id, ownMaterials, reference, yes } from "./define.js";
+import { electrodes, electrodesNotConnected } from "./electrodes/shape.js";
+import { installed } from "./installed/shape.js";
+import { loadSideJumper } from "./jumpers/shape.js";
+import { loadSideConnection } from "./load-side/shape.js";
+import { parallelException } from "./runs/shape.js";
+import { generator, groundedConductor, transferSwitch } from "./sources/shape.js";
+import { derivedSystem, service } from "./systems/shape.js";
+import { removable } from "./water-pipe/shape.js";
 
 const metal = (what: string) => v.pipe(material, says(what));
 
@@ -14,7 +20,7 @@ export const circuit = v.pipe(
   v.strictObject({
     id,
     from: reference(
-      "what it starts from: a disconnect, a building, another circuit or its end, or what exists",
+      "what it starts from: a disconnect, a generator, a transfer switch, a building, another circuit or its end, or what exists",
     ),
     to: v.pipe(
       text("what it supplies"),
@@ -31,6 +37,7 @@ export const circuit = v.pipe(
         says("What the conductors would be without an increase."),
       ),
     ),
+    parallelException: v.optional(parallelException),
     wiring: v.pipe(
       v.picklist(["raceway", "parallel-raceways", "parallel-cables", "tray-single-conductor", "tray-cable"]),
       says("How the equipment grounding conductor runs."),
@@ -41,10 +48,12 @@ export const circuit = v.pipe(
         says("Raceways or cables in parallel; one equipment grounding conductor in each."),
       ),
     ),
+    groundedConductor: v.optional(groundedConductor),
     lengthFeet: v.optional(feet),
     location: v.optional(
       v.pipe(text("the location"), says("Location, for amendments that are limited to one.")),
     ),
+    materials: ownMaterials("equipmentGrounding"),
   }),
   says("A feeder or branch circuit."),
 );
@@ -52,27 +61,67 @@ export const circuit = v.pipe(
 export const building = v.pipe(
   v.strictObject({
     id,
-    circuit: reference("the feeder or branch circuit that supplies it"),
+    circuit: v.optional(reference("the feeder or branch circuit that supplies it")),
+    disconnect: v.optional(
+      reference(
+        "the disconnect of a separately derived system that is in it, where the system supplies it with no circuit between; in place of circuit",
+      ),
+    ),
+    existingGroundedConductor: v.optional(
+      v.pipe(
+        v.strictObject({
+          equipmentGroundingConductor: yes(
+            "whether an equipment grounding conductor runs with the supply",
+            "Whether an equipment grounding conductor runs with the supply.",
+          ),
+          continuousMetalPath: yes(
+            "whether a continuous metal path is bonded at both buildings",
+            "Whether a continuous metal path, as a water pipe, is bonded at both buildings.",
+          ),
+          groundFaultProtection: yes(
+            "whether ground-fault protection of equipment is on the supply side",
+            "Whether ground-fault protection of equipment is installed on the supply side.",
+          ),
+        }),
+        says(
+          "Of an existing building, built under an earlier edition, whose grounded conductor is to stay the fault path: the three conditions of the exception.",
+        ),
+      ),
+    ),
     onSingleBranchCircuit: yes(
       "whether one branch circuit supplies it",
       "Whether one branch circuit, a multiwire one included, supplies it.",
     ),
     electrodes,
+    electrodesNotConnected,
+    materials: ownMaterials("electrodeConductors"),
   }),
   says("A building or structure that a feeder or branch circuit supplies."),
 );
 
-const owner = reference("the service, derived system or building it belongs to");
+const ownerId = reference("the service, derived system or building it belongs to");
+
+const owner = v.pipe(
+  v.union([ownerId, listOf(ownerId, 300)]),
+  says("What it belongs to; several systems in a list, each of which bonds it."),
+  byHand({ read: ["readOwners", "installation/read-owners"] }),
+);
 
 const isElectrode = v.optional(
   yes(
-    "whether it is itself the electrode of a derived system",
-    "Whether it is itself the electrode of a derived system.",
+    "whether it is itself an electrode",
+    "Whether it is itself an electrode of what it belongs to; it is of every system that has it among its electrodes.",
+  ),
+);
+
+const bondedTo = v.optional(
+  reference(
+    "the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system",
   ),
 );
 
 export const structuralMetal = v.pipe(
-  v.strictObject({ id, of: owner, isElectrode }),
+  v.strictObject({ id, of: owner, isElectrode, bondedTo, materials: ownMaterials("bondingJumpers") }),
   says("Exposed structural metal that forms a building frame."),
 );
 
@@ -82,7 +131,10 @@ export const piping = v.pipe(
       id,
       of: owner,
       isElectrode,
+      bondedTo,
       kind: v.pipe(v.literal("water"), says("Metal water piping of the building.")),
+      removable,
+      materials: ownMaterials("bondingJumpers"),
     }),
     v.strictObject({
       id,
@@ -91,11 +143,13 @@ export const piping = v.pipe(
         says("Metal water piping of one occupancy, isolated from that of the others."),
       ),
       deviceAmperes: amperes("Rating in amperes of the device that supplies the occupancy."),
+      materials: ownMaterials("bondingJumpers"),
     }),
     v.strictObject({
       id,
       kind: v.pipe(v.literal("other"), says("Other metal piping that is likely to become energized.")),
       deviceAmperes: amperes("Rating in amperes of the device of the circuit that is likely to energize it."),
+      materials: ownMaterials("bondingJumpers"),
     }),
   ]),
   says("Metal piping."),
@@ -120,31 +174,6 @@ export const intersystemTermination = v.pipe(
     ),
   }),
   says("An intersystem bonding termination."),
-);
-
-export const foundConductor = v.pipe(
-  v.strictObject({
-    conductor: v.pipe(
-      text("the conductor"),
-      says("Id of a conductor of the schedule, or a name for something else that was found."),
-    ),
-    role: v.optional(
-      v.pipe(
-        v.picklist(roleIds),
-        says(
-          "What it is, of something that the schedule does not hold, such as a second main bonding jumper.",
-        ),
-        byHand({ type: ["Role", "edition/tables/roles.generated"] }),
-      ),
-    ),
-    size: conductorSize,
-    material,
-    quantity: v.optional(
-      v.pipe(count("conductors"), says("How many there are; as many as required by default.")),
-    ),
-    at: v.optional(v.pipe(text("the place"), says("Where it was found, if not where the schedule puts it."))),
-  }),
-  says("A conductor as it was found."),
 );
 
 export const installation = v.pipe(
@@ -178,18 +207,33 @@ export const installation = v.pipe(
     generators: v.optional(
       v.pipe(anyOf(generator, 100), says("Generators that are no separately derived systems.")),
     ),
+    transferSwitches: v.optional(
+      v.pipe(anyOf(transferSwitch, 100), says("Transfer switches between sources.")),
+    ),
     circuits: v.optional(v.pipe(anyOf(circuit), says("Feeders and branch circuits."))),
+    loadSideJumpers: v.optional(
+      v.pipe(anyOf(loadSideJumper, 2000), says("Equipment bonding jumpers on the load side.")),
+    ),
     buildings: v.optional(
-      v.pipe(anyOf(building, 500), says("Buildings and structures on a feeder or branch circuit.")),
+      v.pipe(
+        anyOf(building, 500),
+        says("Buildings and structures on a feeder, a branch circuit or a derived system."),
+      ),
+    ),
+    loadSideConnections: v.optional(
+      v.pipe(
+        anyOf(loadSideConnection, 500),
+        says(
+          "Connections of the grounded conductor to ground beyond the service disconnects and system bonding jumpers.",
+        ),
+      ),
     ),
     piping: v.optional(v.pipe(anyOf(piping, 1000), says("Metal piping."))),
     structuralMetal: v.optional(v.pipe(anyOf(structuralMetal, 1000), says("Structural metal."))),
     intersystem: v.optional(
       v.pipe(anyOf(intersystemTermination, 500), says("Intersystem bonding terminations.")),
     ),
-    installed: v.optional(
-      v.pipe(anyOf(foundConductor, 5000), says("What is installed or drawn, to be checked.")),
-    ),
+    installed: v.optional(installed),
   }),
   says("Services, separately derived systems and what follows them, as one document."),
 );

@@ -20,9 +20,9 @@ export function supplyOf(drawn: DrawnSupply, year: EditionYear): Supply {
 }
 
 /** The conductors that a load requires in so many sets; `null` if the ampacity table has none. */
-export function supplyForLoad({ amperes, material, sets }: Load, year: EditionYear): Supply | null {
+export function supplyForLoad({ sets, ...load }: Load, year: EditionYear): Supply | null {
   try {
-    const candidates = suppliesForLoad({ edition: year, amperes, material, mostSets: sets });
+    const candidates = suppliesForLoad({ edition: year, ...load, mostSets: sets });
     return candidates.find((supply) => supply.sets[0]?.count === sets) ?? null;
   } catch (error) {
     if (error instanceof InputError) return null;
@@ -45,12 +45,15 @@ export function shareOf(supply: Supply, raceways: number): Supply {
   return { ...supply, sets };
 }
 
-/** Raceways of a run; one nonmetallic by default. */
-export function racewaysOf({ raceways }: Pick<DrawnRun, "raceways">): {
-  readonly count: number;
-  readonly kind: "nonflexible-metal" | "flexible-metal" | "nonmetallic";
-} {
-  return raceways ?? { count: 1, kind: "nonmetallic" };
+/** Raceways of a run: its own, or the one that it shares with others of its system. */
+export function racewaysOf(
+  run: Pick<DrawnRun, "raceways" | "in">,
+  { sharedRaceways = [] }: { readonly sharedRaceways?: Service["sharedRaceways"] | undefined },
+): NonNullable<DrawnRun["raceways"]> {
+  if (run.raceways !== undefined) return run.raceways;
+  const shared = sharedRaceways.find(({ id }) => id === run.in);
+  if (shared === undefined) throw new TypeError("an installation is read before it is built from");
+  return { count: 1, kind: shared.kind };
 }
 
 /** Whether the runs of a system hold a grounded conductor, a neutral or a phase. */

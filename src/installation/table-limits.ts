@@ -12,7 +12,8 @@ import type { SupplySet } from "../supply/index.js";
 import { conductorsOf, countSets } from "../supply/sums.js";
 import type { Installation } from "./document.js";
 import { type Fault, fault, type Keys } from "./fault.js";
-import { type DrawnSupply, joined, racewaysOf, supplyForLoad, supplyOf } from "./supplies.js";
+import { inMaterialsOf } from "./materials-of.js";
+import { type DrawnSupply, joined, supplyForLoad, supplyOf } from "./supplies.js";
 
 type Service = NonNullable<Installation["services"]>[number];
 type Derived = NonNullable<Installation["derivedSystems"]>[number];
@@ -28,7 +29,14 @@ export function tableFaults(installation: Installation): readonly Fault[] {
     ...derivedSystems.flatMap((one, i) => [
       ...systemFaults(one, installation, code, ["derivedSystems", i]),
       ...controlTransformerFaults(one, code, ["derivedSystems", i]),
+      ...rating(one.source.deviceAmperes, ["derivedSystems", i, "source", "deviceAmperes"]),
     ]),
+    ...[...generators.entries()].flatMap(([i, { groundedConductor: one, raceways }]) =>
+      loadFaults(one?.load, raceways, installation, ["generators", i]),
+    ),
+    ...[...circuits.entries()].flatMap(([i, { groundedConductor: one, raceways }]) =>
+      loadFaults(one?.load, raceways, installation, ["circuits", i]),
+    ),
     ...generators.flatMap(({ supply, deviceAmperes }, i) => [
       ...supplyFaults(supply, code, ["generators", i, "supply"]),
       ...rating(deviceAmperes, ["generators", i, "deviceAmperes"]),
@@ -67,7 +75,10 @@ function systemFaults(
   at: Keys,
 ): readonly Fault[] {
   const { runs, impedance, electrodes, grounding } = system;
-  const material = installation.materials.groundedConductors;
+  const own = inMaterialsOf({ installation }, system);
+  const material = own.installation.materials.groundedConductors;
+  const materialOf = (run: Service["runs"][number]): Material =>
+    inMaterialsOf(own, run).installation.materials.groundedConductors;
   const wrong = runs.flatMap(({ supply }, i) => supplyFaults(supply, code, [...at, "runs", i, "supply"]));
   const drawn = runs.flatMap(({ supply }) => ("sets" in supply ? supply.sets : []));
   return [
@@ -77,16 +88,37 @@ function systemFaults(
       : [...unlikePhases(drawn, [...at, "runs"]), ...tooManySets(drawn, [...at, "runs"])]),
     ...runs.flatMap(({ load, ...run }, i) => {
       if (load === undefined) return [];
-      const { count } = racewaysOf(run);
+      const { count } = run.raceways ?? { count: 1 };
       const column = terminationColumn(load.circuitAmperes, load.listedFor75 ?? false);
       const keys = [...at, "runs", i, "load", "amperes"];
-      return currentFaults(code, load.amperes, count, material, column, keys);
+      return currentFaults(code, load.amperes, count, materialOf(run), column, keys);
     }),
-    ...(grounding === "grounded-phase" && wrong.length === 0 ? phaseFaults(system, material, code, at) : []),
+    ...(grounding === "grounded-phase" && wrong.length === 0
+      ? phaseFaults(system, materialOf, code, at)
+      : []),
     ...(impedance
       ? currentFaults(code, impedance.amperes, 1, material, 60, [...at, "impedance", "amperes"])
       : []),
     ...ringFaults(electrodes, code, at),
+  ];
+}
+
+/** The load of the grounded conductor of a feeder that none carries, and a rating of its circuit that the table does not have. */
+function loadFaults(
+  load: Service["runs"][number]["load"],
+  raceways: number | undefined,
+  { code, materials }: Installation,
+  at: Keys,
+): readonly Fault[] {
+  if (load === undefined) return [];
+  const keys = [...at, "groundedConductor", "load"];
+  const column = terminationColumn(load.circuitAmperes, load.listedFor75 ?? false);
+  return [
+    ...currentFaults(code, load.amperes, raceways ?? 1, materials.groundedConductors, column, [
+      ...keys,
+      "amperes",
+    ]),
+    ...ratingFaults(code, load.circuitAmperes, [...keys, "circuitAmperes"]),
   ];
 }
 
@@ -107,6 +139,12 @@ function controlTransformerFaults({ source, runs }: Derived, { year }: Code, at:
 function supplyFaults(supply: DrawnSupply, { year }: Code, keys: Keys): readonly Fault[] {
   if ("sets" in supply) return setFaults(supply.sets, [...keys, "sets"]);
   const { forLoad } = supply;
+  const { amperes, circuitAmperes = amperes } = forLoad;
+  if (circuitAmperes < amperes) {
+    const least = `a circuit of at least ${amperes} A, the load that it carries`;
+    const advice = "give the rating of the device, or the load that it is for";
+    return [fault("out-of-range", [...keys, "forLoad", "circuitAmperes"], least, circuitAmperes, advice)];
+  }
   if (supplyForLoad(forLoad, year) !== null) return [];
   const expected = `a number of sets that carry ${forLoad.amperes} A`;
   const advice = "the ampacity table has no such conductors, of at least 1/0 AWG if in parallel";
@@ -164,11 +202,13 @@ function currentFaults(
 /** The grounded conductor of a corner-grounded delta, of another material, must find a conductor of the same ampacity. */
 function phaseFaults(
   { runs }: Service | Derived,
-  material: Material,
+  materialOf: (run: Service["runs"][number]) => Material,
   { year }: Code,
   at: Keys,
 ): readonly Fault[] {
-  return runs.flatMap(({ supply }, i) => {
+  return runs.flatMap((run, i) => {
+    const { supply } = run;
+    const material = materialOf(run);
     const others = conductorsOf(supplyOf(supply, year)).filter(
       (one) => columnOf(one.material) !== columnOf(material),
     );

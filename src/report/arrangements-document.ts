@@ -67,6 +67,7 @@ export function arrangementsDocument(
           arrangements.flatMap(cautionsOf),
         ),
         parts: [
+          ...listed("Not permitted", arrangements.flatMap(violationsOf)),
           ...arrangements.flatMap(partsOf),
           ...(differ === ""
             ? []
@@ -86,18 +87,23 @@ export function arrangementsDocument(
 
 function partsOf(arrangement: Arrangement): readonly DocumentPart[] {
   const { id, status, citation, conductors, totalArea, connections, violations } = arrangement;
+  const sections = [...new Set(violations.map(({ section }) => section))];
+  const forbiddenBy = status === "not-permitted" ? ` [${sections.join(", ")}]` : "";
   return [
     {
       kind: "heading",
       level: 2,
-      text: `${arrangementNames[id]} (${citation.section}): ${arrangementStatusWords[status]}`,
+      text: `${arrangementNames[id]} (${citation.section}): ${arrangementStatusWords[status]}${forbiddenBy}`,
     },
-    ...listed("Not permitted", violations.map(violationSentence), 3),
     ...conductors.flatMap(conductorParts),
     { kind: "text", text: `Total metal: ${formatArea(totalArea)} (${formatArea(totalArea, "mm2")}).` },
     ...listed("Connections", connections.map(connectionWordsOf), 3),
     ...listed("Cautions", cautionsOf(arrangement).map(cautionSentence), 3),
   ];
+}
+
+function violationsOf({ id, violations }: Arrangement): readonly string[] {
+  return violations.map((one) => `${arrangementNames[id]}: ${violationSentence(one)}`);
 }
 
 function conductorParts(conductor: ScheduledConductor): readonly DocumentPart[] {

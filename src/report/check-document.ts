@@ -1,21 +1,32 @@
 import { useResult } from "../input/given-result.js";
-import { type Check, type CheckedConductor, checkMarks } from "../installation/check.js";
-import { conductorWords } from "../installation/conductor-words.js";
-import { formatArea } from "../units/area.js";
+import { checkMarks } from "../installation/check.js";
+import type { Check } from "../installation/installed/checked.js";
+import { type CheckFinding, type Todo, todos } from "../installation/installed/finding.js";
+import { rowsOfCheck } from "./check-rows.js";
+import { evidenceOf, summaryOf } from "./check-summary.js";
 import type { Document, DocumentPart } from "./document.js";
 import { type DocumentOptions, framed, listed, readOptions } from "./frame.js";
-import { cautionParts, readingParts, scheduleFacts } from "./schedule-parts.js";
-import { rowsOfCheck } from "./schedule-rows.js";
-import { checkCounts, verdictWords } from "./words/schedule-words.js";
+import { cautionParts, openParts, scheduleFacts } from "./schedule-parts.js";
+import {
+  checkedWords,
+  findingWords,
+  judgedByWords,
+  remedyWords,
+  requiredWords,
+  shortWords,
+  thereWords,
+  todoWords,
+} from "./words/check-words.js";
 import { violationSentence } from "./words/violation-words.js";
 
 /**
- * Makes a document of a check of installed conductors: what is not permitted, one row for each verdict with what is installed, what is
- * required and the reserve, how many there are of each, then cautions and open readings of the schedule.
+ * Makes a document of a check of installed conductors: what is not permitted in what is drawn, then the findings by what is to be done, each with
+ * what is there, what is required, by how much it is short, the section and the remedies; what is as required in one line, with every reserve;
+ * then what the schedule leaves open, and its cautions.
  *
  * @param check - what {@link checkOf} gives
  * @param options - another title, who prepared it, the date
- * @returns a document for {@link render}; its rows are the verdicts, areas in circular mils
+ * @returns a document for {@link render}; its rows are the findings and the conductors without any, areas in circular mils
  * @throws {@link InputError} for anything but what checkOf gives, and for wrong options
  *
  * @example
@@ -33,10 +44,10 @@ import { violationSentence } from "./words/violation-words.js";
  *   },
  *   existing: [{ id: "P1" }],
  *   circuits: [{ id: "C1", from: "P1", to: "pump", device: { amperes: 100 }, wiring: "raceway" }],
- *   installed: [{ conductor: "equipment-grounding-conductor C1", size: "10 AWG", material: "copper" }],
+ *   installed: { found: [{ role: "equipment-grounding-conductor", of: "C1", size: "10 AWG", material: "copper" }] },
  * });
- * render(checkDocument(check), { as: "markdown" }).split("\n").find((line) => line.includes("SHORT"));
- * // => "| SHORT | equipment grounding conductor C1 | 1 x 10 AWG copper |  | 16,510 cmil | -6,130 cmil | 250.122(A) |"
+ * render(checkDocument(check), { as: "text" }).split("\n").filter((line) => line.startsWith("SHORT"));
+ * // => ["SHORT: equipment grounding conductor C1"]
  * ```
  */
 export function checkDocument(check: Check, options: DocumentOptions = {}): Document {
@@ -50,6 +61,7 @@ export function checkDocument(check: Check, options: DocumentOptions = {}): Docu
           ...scheduleFacts(given.schedule).map((one) =>
             one.name === "Fingerprint" ? { ...one, name: "Fingerprint of the schedule" } : one,
           ),
+          ...(given.isListed ? [{ name: "Evidence", text: evidenceOf(given) }] : []),
           { name: "Fingerprint", text: given.fingerprint },
         ],
         parts: partsOf(given),
@@ -61,29 +73,64 @@ export function checkDocument(check: Check, options: DocumentOptions = {}): Docu
 }
 
 function partsOf(check: Check): readonly DocumentPart[] {
-  const { schedule, conductors } = check;
-  const head = ["verdict", "conductor", "installed", "at", "required", "reserve", "section"];
+  const { schedule, findings, isListed } = check;
   return [
-    ...listed("Not permitted", schedule.violations.map(violationSentence)),
-    { kind: "heading", level: 2, text: "Verdicts" },
-    ...(conductors.length === 0
-      ? []
-      : [{ kind: "table", of: "records", head, rows: conductors.map(cellsOf) } as const]),
-    { kind: "text", text: `In all: ${checkCounts(check)}.` },
+    ...listed("Not permitted in what is drawn", schedule.violations.map(violationSentence)),
+    ...(isListed
+      ? [...todos.flatMap((todo) => group(todo, findings)), ...summary(check)]
+      : [{ kind: "text", strong: "Nothing is listed as installed", text: nothingListed } as const]),
+    ...openParts(schedule),
     ...cautionParts(schedule),
-    ...readingParts(schedule),
   ];
 }
 
-function cellsOf(one: CheckedConductor): readonly string[] {
-  const { id, identity, verdict, installed, requiredArea, reserve, citation } = one;
+const nothingListed =
+  'There is nothing to check. List in "installed" what was found, whole runs as scheduled, or that the rest is as scheduled.';
+
+const head = [
+  "finding",
+  "conductor",
+  "there is",
+  "required",
+  "short by",
+  "section",
+  "judged by",
+  "what to do",
+];
+
+function group(todo: Todo, findings: readonly CheckFinding[]): readonly DocumentPart[] {
+  const own = findings.filter((one) => one.todo === todo);
+  if (own.length === 0) return [];
   return [
-    verdictWords[verdict],
-    identity === null ? id : conductorWords(identity),
-    installed === null ? "" : `${installed.quantity ?? 1} x ${installed.size} ${installed.material}`,
-    installed?.at ?? "",
-    requiredArea === 0 ? "" : formatArea(requiredArea),
-    reserve === null || requiredArea === 0 ? "" : formatArea(reserve),
+    { kind: "heading", level: 2, text: todoWords[todo] },
+    { kind: "table", of: "records", head, rows: own.map(cellsOf) },
+  ];
+}
+
+function cellsOf(finding: CheckFinding): readonly string[] {
+  const { kind, required, citation, judgedBy, remedies } = finding;
+  return [
+    findingWords[kind],
+    checkedWords(finding),
+    thereWords(finding),
+    required === null ? "" : requiredWords(required),
+    shortWords(finding),
     citation?.section ?? "",
+    judgedByWords(judgedBy),
+    remedies.map(remedyWords).join("; or "),
+  ];
+}
+
+function summary(check: Check): readonly DocumentPart[] {
+  const { arrangedAsFound, findings } = check;
+  const text =
+    arrangedAsFound.length === 0
+      ? summaryOf(check)
+      : `${summaryOf(check)} The jumpers of ${arrangedAsFound.join(", ")} were found at another lawful place than drawn, and the conductors are judged by that.`;
+  return [
+    { kind: "heading", level: 2, text: "As required" },
+    ...(findings.length === 0
+      ? [{ kind: "text", strong: "No findings", text } as const]
+      : [{ kind: "text", text } as const]),
   ];
 }

@@ -1,9 +1,9 @@
 import type { Amendment, EditionYear } from "../edition/index.js";
 import { readShape } from "../input/read-shape.js";
 import { readAll } from "../input/reader.js";
+import { version } from "../input/version.generated.js";
 import type { Document, DocumentFact, DocumentPart } from "./document.js";
 import { type DocumentOptions, documentOptionsShape } from "./shape.generated.js";
-import { version } from "./version.generated.js";
 import { amendmentWords } from "./words/amendment-words.js";
 import { closingNotes } from "./words/closing-notes.js";
 

@@ -113,7 +113,10 @@ function whyParts(comparison: InstallationComparison): readonly DocumentPart[] {
 function columnCells(variant: InstallationVariant): readonly string[] {
   const { key, change } = variant;
   if (variant.refused === undefined) {
-    return [key, variantWords(change), formatArea(variant.totalArea), variant.fingerprint];
+    const sections = [...new Set(variant.violations.map(({ section }) => section))];
+    const forbidden = sections.length === 0 ? "" : `; not permitted [${sections.join(", ")}]`;
+    const what = `${variantWords(change)}${forbidden}`;
+    return [key, what, formatArea(variant.totalArea), variant.fingerprint];
   }
   const issues = variant.refused.map(({ path, message }) => `${path === "" ? "" : `${path}: `}${message}`);
   return [key, `${variantWords(change)}; refused: ${issues.join("; ")}`, "", ""];

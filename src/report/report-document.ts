@@ -9,7 +9,7 @@ import { scheduleOfRead } from "../installation/schedule-of.js";
 import { formatArea } from "../units/area.js";
 import type { Document, DocumentCell, DocumentPart } from "./document.js";
 import { type DocumentOptions, framed, listed, readOptions } from "./frame.js";
-import { scheduleFacts } from "./schedule-parts.js";
+import { openParts, scheduleFacts } from "./schedule-parts.js";
 import { rowsOfSchedule } from "./schedule-rows.js";
 import { tellSizing } from "./told/sizing.js";
 import { remarksOf, sentencesOf } from "./told/told.js";
@@ -70,6 +70,7 @@ export function reportOfRead(installation: Installation, own: DocumentOptions): 
       ],
       parts: [
         ...listed("Not permitted", schedule.violations.map(violationSentence)),
+        ...openParts(schedule),
         heading(2, "The installation"),
         ...groupsOf(installation, schedule).map(
           (group): DocumentPart => ({ kind: "drawing", sheet: sheetOf(group) }),
@@ -97,7 +98,10 @@ function partsOf(schedule: Schedule): readonly DocumentPart[] {
     ...marked.flatMap(resultParts),
     heading(2, "Not sized, and why"),
     notSized.length === 0
-      ? { kind: "text", text: "Everything that the installation holds was sized." }
+      ? {
+          kind: "text",
+          text: "Every line of the schedule is sized. Ungrounded conductors are taken from the installation and not sized here.",
+        }
       : { kind: "list", items: notSized },
     ...listed(
       "Cautions",

@@ -4,8 +4,9 @@ import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import { scheduleMarks } from "../installation/schedule.js";
 import type { Document, DocumentPart } from "./document.js";
 import { type DocumentOptions, framed, listed, readOptions } from "./frame.js";
-import { cautionParts, readingParts, scheduleFacts } from "./schedule-parts.js";
+import { cautionParts, openParts, scheduleFacts } from "./schedule-parts.js";
 import { rowsOfSchedule } from "./schedule-rows.js";
+import { coveringWords } from "./words/covering-words.js";
 import { evidenceWords } from "./words/evidence-words.js";
 import {
   basisOf,
@@ -18,8 +19,9 @@ import {
 import { violationSentence } from "./words/violation-words.js";
 
 /**
- * Makes a document of a schedule: what is not permitted, a table for each of the systems that the conductors belong to, then cautions,
- * open readings, what is not sized, and the metal by size. The fingerprint stands in its title block.
+ * Makes a document of a schedule: what is not permitted, what the installation leaves open, the open readings that change a size, a table for
+ * each of the systems that the conductors belong to, then cautions, what is not sized, and the metal by size. The fingerprint stands in its
+ * title block.
  *
  * @param schedule - what {@link scheduleOf} gives
  * @param options - another title, who prepared it, the date
@@ -69,16 +71,26 @@ function partsOf(schedule: Schedule): readonly DocumentPart[] {
   const { violations, conductors, notSized, totals } = schedule;
   return [
     ...listed("Not permitted", violations.map(violationSentence)),
+    ...openParts(schedule),
     ...purposes.flatMap((purpose) =>
       table(
         purposeNames[purpose],
         "records",
-        ["conductor", "required", "from", "to", "length", "name in this edition", "basis", "evidence"],
+        [
+          "conductor",
+          "required",
+          "from",
+          "to",
+          "length",
+          "name in this edition",
+          "basis",
+          "insulation",
+          "evidence",
+        ],
         conductors.filter(({ result }) => result.purpose === purpose).map(cellsOf),
       ),
     ),
     ...cautionParts(schedule),
-    ...readingParts(schedule),
     ...listed(
       "Not sized here",
       notSized.map(({ what, see }) => `${what}: see ${see}`),
@@ -102,6 +114,9 @@ function cellsOf(one: ScheduledConductor): readonly string[] {
     lengthFeet === undefined ? "" : `${lengthFeet} ft`,
     result.name,
     [servedWords(one), basisOf(result), ...sectionsBeside(one)].filter((part) => part !== "").join("; "),
+    one.covering === undefined
+      ? ""
+      : `${coveringWords[one.covering.kind]} [${one.covering.citation.section}, ${evidenceWords(one.covering.citation.evidence)}]`,
     evidenceWords(result.evidence),
   ];
 }

@@ -1,10 +1,11 @@
 import { citeAmendment, overruledReadings, type Readings } from "../edition/index.js";
-import { conductorWords } from "../installation/conductor-words.js";
 import type { Schedule } from "../installation/schedule.js";
 import type { DocumentFact, DocumentPart } from "./document.js";
 import { amendmentsFact, listed } from "./frame.js";
 import { cautionSentence } from "./words/caution-words.js";
-import { alternativeWords, readingPhrase, readingSentence } from "./words/reading-words.js";
+import { openSentences } from "./words/open-words.js";
+import { readingSizes } from "./words/reading-sizes.js";
+import { alternativeWords, readingPhrase } from "./words/reading-words.js";
 import { placedCautions } from "./words/schedule-words.js";
 
 /** What stands in the title block of everything that is made from a schedule. */
@@ -34,12 +35,10 @@ export function cautionParts(schedule: Schedule): readonly DocumentPart[] {
   );
 }
 
-/** The open readings that have a say in a schedule. */
-export function readingParts({ conductors }: Pick<Schedule, "conductors">): readonly DocumentPart[] {
-  return listed(
-    "Open readings",
-    conductors.flatMap((one) =>
-      one.result.readings.map((reading) => `${conductorWords(one)}: ${readingSentence(reading)}`),
-    ),
-  );
+/** What the installation leaves open, then the open readings that change a size: each with every size that it may come to. */
+export function openParts({ conductors }: Pick<Schedule, "conductors">): readonly DocumentPart[] {
+  return [
+    ...listed("Not decided", openSentences(conductors)),
+    ...listed("Open readings", readingSizes(conductors)),
+  ];
 }

@@ -1,4 +1,3 @@
-import type { Check } from "../installation/check.js";
 import { endWords } from "../installation/conductor-words.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 
@@ -17,6 +16,8 @@ export type ScheduleRow = {
   readonly requiredArea: number;
   /** The reason why none is required. */
   readonly notRequired: string | null;
+  /** What the installation leaves open and this line hangs on; `null` where nothing is. */
+  readonly open: string | null;
   readonly lengthFeet: number | null;
   readonly alternative: string | null;
   /** Ids of the runs by whose conductors it is sized, with semicolons between. */
@@ -35,49 +36,9 @@ export type ScheduleRow = {
   readonly fingerprint: string;
 };
 
-/** A verdict of a check as one flat row. */
-export type CheckRow = {
-  readonly id: string;
-  readonly verdict: string;
-  /** Where arrangements are compared and none is begun, the one that it belongs to. */
-  readonly alternative: string | null;
-  readonly installedQuantity: number | null;
-  readonly installedSize: string | null;
-  readonly installedMaterial: string | null;
-  readonly installedAt: string | null;
-  /** Circular mils of one conductor. */
-  readonly requiredArea: number;
-  /** Circular mils of one conductor; negative where it is short. */
-  readonly reserve: number | null;
-  readonly section: string | null;
-  readonly evidence: string | null;
-  readonly edition: string;
-  readonly fingerprint: string;
-};
-
 /** A schedule as flat rows, one for each conductor; areas in circular mils, lengths in feet. */
 export function rowsOfSchedule({ conductors, edition, fingerprint }: Schedule): readonly ScheduleRow[] {
   return conductors.map((one) => ({ ...rowOf(one), edition, fingerprint }));
-}
-
-/** A check as flat rows, one for each verdict; areas in circular mils. */
-export function rowsOfCheck({ schedule, conductors, fingerprint }: Check): readonly CheckRow[] {
-  const { edition } = schedule;
-  return conductors.map(({ id, alternative, verdict, installed, requiredArea, reserve, citation }) => ({
-    id,
-    verdict,
-    alternative: alternative ?? null,
-    installedQuantity: installed === null ? null : (installed.quantity ?? 1),
-    installedSize: installed?.size ?? null,
-    installedMaterial: installed?.material ?? null,
-    installedAt: installed?.at ?? null,
-    requiredArea,
-    reserve,
-    section: citation?.section ?? null,
-    evidence: citation?.evidence ?? null,
-    edition,
-    fingerprint,
-  }));
 }
 
 function rowOf(one: ScheduledConductor): Omit<ScheduleRow, "edition" | "fingerprint"> {
@@ -94,6 +55,7 @@ function rowOf(one: ScheduledConductor): Omit<ScheduleRow, "edition" | "fingerpr
     material,
     requiredArea,
     notRequired: outcome.kind === "not-required" ? outcome.why : null,
+    open: one.open?.what ?? null,
     lengthFeet: lengthFeet ?? null,
     alternative: alternative ?? null,
     by: by.join("; "),

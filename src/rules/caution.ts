@@ -33,6 +33,8 @@ export const cautionCodes = [
   "always-wire",
   "material-forbidden",
   "electrode-to-be-supplemented",
+  "electrode-conductor-protection-unknown",
+  "jumper-around-removable",
   "outdoor-transformer-electrode",
   "only-without-parallel-path",
   "electrode-limit-not-for-material",
@@ -40,6 +42,7 @@ export const cautionCodes = [
   "busbar-tie-inferred",
   "impaired-knockouts-need-jumpers",
   "load-not-counted",
+  "no-load-stated",
   "no-device-sized-by-conductors",
   "equipment-grounding-conductor-may-serve",
   "limited-to-circuit-conductors",
@@ -63,6 +66,15 @@ export const cautionCodes = [
   "larger-than-shared-branch-circuit",
   "same-size-in-aluminum",
   "not-excused-in-this-edition",
+  "factory-jumper-serves",
+  "grounded-phase-devices",
+  "impedance-conditions",
+  "building-on-ungrounded-system",
+  "connect-grounded-conductor-at-building",
+  "feeder-increase-not-counted",
+  "load-side-jumper-behind-device",
+  "common-conductor-inferred",
+  "electrode-conductor-of-sufficient-size",
 ] as const;
 
 /** One of {@link cautionCodes}. */

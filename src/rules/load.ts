@@ -5,8 +5,9 @@ import { InputError } from "../input/input-error.js";
 import type { Keys } from "../input/place.js";
 import { issueAt } from "../input/reader.js";
 import type { LoadStep } from "../sizing/index.js";
+import { leastOfCircuit } from "../supply/small-conductors.js";
 
-/** The smallest conductor that carries a current, as a step. */
+/** The smallest conductor that carries a current, and that the device of its circuit may protect where its rating is given, as a step. */
 export function loadStep(
   year: EditionYear,
   amperes: number,
@@ -14,19 +15,25 @@ export function loadStep(
   temperature: TemperatureColumn,
   asked: Citation,
   keys: Keys,
+  circuitAmperes?: number,
 ): LoadStep {
-  const size = smallestConductorIn(year, amperes, material, temperature);
-  if (size === null) throw tooLarge(amperes, keys);
+  const carrying = smallestConductorIn(year, amperes, material, temperature);
+  if (carrying === null) throw tooLarge(amperes, keys);
+  const least = circuitAmperes === undefined ? null : leastOfCircuit(year, circuitAmperes, material);
+  const isSmall = least !== null && areaOf(least.size) > areaOf(carrying);
+  const size = isSmall ? least.size : carrying;
   const { citation } = ampacityIn(year, size, material, temperature);
+  const places = [asked, ...(isSmall ? [least.citation] : []), citation];
   return {
     kind: "load",
     amperes,
+    ...(isSmall && circuitAmperes !== undefined && { circuitAmperes }),
     temperature,
     size,
     requiredArea: areaOf(size),
     citation: {
-      section: `${asked.section}, ${citation.section}`,
-      evidence: weakestEvidence([asked.evidence, citation.evidence]),
+      section: places.map(({ section }) => section).join(", "),
+      evidence: weakestEvidence(places.map(({ evidence }) => evidence)),
     },
   };
 }

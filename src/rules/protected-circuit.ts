@@ -13,7 +13,7 @@ export type { CircuitDevice, ProtectedCircuit };
 export function ratingOf(device: CircuitDevice): number {
   if ("aheadOfFeeder" in device) return device.aheadOfFeeder.amperes;
   if (!("motor" in device)) return device.amperes;
-  return "amperes" in device.motor ? device.motor.amperes : device.motor.dualElementFuseAmperes;
+  return "deviceAmperes" in device.motor ? device.motor.deviceAmperes : device.motor.dualElementFuseAmperes;
 }
 
 /** Checks a circuit in an input; whether the table has a row for its device, the code tells. */
@@ -60,7 +60,7 @@ export function refuseLargeRating(at: Reader, code: Code): void {
 function keysOfRating(device: CircuitDevice): readonly string[] {
   if ("aheadOfFeeder" in device) return ["aheadOfFeeder", "amperes"];
   if (!("motor" in device)) return ["amperes"];
-  return ["motor", "amperes" in device.motor ? "amperes" : "dualElementFuseAmperes"];
+  return ["motor", "deviceAmperes" in device.motor ? "deviceAmperes" : "dualElementFuseAmperes"];
 }
 
 function areAlike(baseline: Supply, installed: Supply): boolean {

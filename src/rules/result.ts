@@ -46,6 +46,8 @@ export type NotRequiredReason =
   | "grounded-conductor-serves"
   | "bonding-fittings-serve"
   | "nonmetallic-raceway"
+  | "bonded-with-its-wiring"
+  | "bonded-by-its-raceway"
   | "jumper-at-source"
   | "jumpers-at-both-ends"
   | "nonferrous-raceway"
@@ -54,10 +56,21 @@ export type NotRequiredReason =
   | "control-transformer"
   | "building-on-one-branch-circuit"
   | "part-is-the-electrode"
+  | "part-serves-as-electrode-conductor"
+  | "bonded-by-another-part"
   | "ungrounded-system"
   | "impedance-grounded"
   | "not-service-equipment"
-  | "supply-side-source-before-its-rule";
+  | "supply-side-source-before-its-rule"
+  | "jumper-of-other-system-serves"
+  | "electrode-conductor-of-other-system-serves"
+  | "no-conductors-ahead-of-the-device"
+  | "source-and-disconnect-in-one-enclosure"
+  | "grounded-conductor-is-fault-path"
+  | "grounded-conductor-kept-apart"
+  | "supply-side-jumper-instead"
+  | "flexible-conduit-serves"
+  | "no-grounded-conductor";
 
 /** A reading that has a say in a result. */
 export interface ReadingUsed {

@@ -7,7 +7,7 @@ import type { Supply } from "../supply/shape.generated.js";
 
 /** The device that protects the circuit. */
 export interface OwnDevice {
-  /** Rating of the device in amperes. */
+  /** Rating of the device in amperes. Of a motor circuit give `motor` instead: neither its full-load current nor its overloads decide. */
   readonly amperes: number;
 }
 
@@ -37,7 +37,7 @@ export const circuitDeviceShape: Shape = {
               is: "object",
               members: {
                 kind: { is: "exactly", value: "inverse-time-or-fuse" },
-                amperes: { is: "number", unit: "amperes" },
+                deviceAmperes: { is: "number", unit: "amperes" },
               },
             },
             {
@@ -127,15 +127,15 @@ export const instantaneousTripMotorDeviceShape: Shape = {
 export interface InverseTimeMotorDevice {
   /** An inverse-time breaker or fuses. */
   readonly kind: "inverse-time-or-fuse";
-  /** Rating of the device in amperes. */
-  readonly amperes: number;
+  /** Rating in amperes of the branch-circuit short-circuit and ground-fault device, never the full-load current of the motor. */
+  readonly deviceAmperes: number;
 }
 
 export const inverseTimeMotorDeviceShape: Shape = {
   is: "object",
   members: {
     kind: { is: "exactly", value: "inverse-time-or-fuse" },
-    amperes: { is: "number", unit: "amperes" },
+    deviceAmperes: { is: "number", unit: "amperes" },
   },
 };
 
@@ -156,7 +156,7 @@ export const motorDeviceShape: Shape = {
           is: "object",
           members: {
             kind: { is: "exactly", value: "inverse-time-or-fuse" },
-            amperes: { is: "number", unit: "amperes" },
+            deviceAmperes: { is: "number", unit: "amperes" },
           },
         },
         {
@@ -173,9 +173,9 @@ export const motorDeviceShape: Shape = {
 
 /** The load that one grounded conductor carries. */
 export interface NeutralLoad {
-  /** Amperes of this conductor (its share, where several run in parallel). */
+  /** Amperes of this conductor (its share, where several run in parallel); zero if it carries no load. */
   readonly amperes: number;
-  /** Amperes of the circuit, which decide the temperature of its terminations: 60 C through 100 A, 75 C above. */
+  /** Amperes of the circuit, the rating of its device, which decide the temperature of its terminations, 60 C through 100 A and 75 C above, and the smallest conductor that it may have (240.4(D)). */
   readonly circuitAmperes: number;
   /** Whether the terminations of a circuit of 100 A or less are listed for 75 C; they are not by default. */
   readonly listedFor75?: boolean;
@@ -184,7 +184,7 @@ export interface NeutralLoad {
 export const neutralLoadShape: Shape = {
   is: "object",
   members: {
-    amperes: { is: "number", unit: "amperes" },
+    amperes: { is: "number", unit: "amperes", orZero: true },
     circuitAmperes: { is: "number", unit: "amperes" },
     listedFor75: { is: "flag", says: "whether the terminations are listed for 75 C" },
   },

@@ -2,7 +2,7 @@ import * as v from "valibot";
 import { temperatureColumn } from "../ampacity/shape.js";
 import { conductorSize, material } from "../conductor/shape.js";
 import { code } from "../edition/shape.js";
-import { byHand, flag, positive, says } from "../input/define.js";
+import { byHand, flag, notNegative, positive, says } from "../input/define.js";
 import { supply } from "../supply/shape.js";
 
 export const amperes = (what: string) => v.pipe(positive("amperes"), says(what));
@@ -78,14 +78,20 @@ export const electrode = v.pipe(
 );
 
 export const ownDevice = v.pipe(
-  v.strictObject({ amperes: amperes("Rating of the device in amperes.") }),
+  v.strictObject({
+    amperes: amperes(
+      "Rating of the device in amperes. Of a motor circuit give `motor` instead: neither its full-load current nor its overloads decide.",
+    ),
+  }),
   says("The device that protects the circuit."),
 );
 
 export const inverseTimeMotorDevice = v.pipe(
   v.strictObject({
     kind: v.pipe(v.literal("inverse-time-or-fuse"), says("An inverse-time breaker or fuses.")),
-    amperes: amperes("Rating of the device in amperes."),
+    deviceAmperes: amperes(
+      "Rating in amperes of the branch-circuit short-circuit and ground-fault device, never the full-load current of the motor.",
+    ),
   }),
   says(
     "Fuses or an inverse-time breaker as branch-circuit short-circuit and ground-fault device; overloads do not count.",
@@ -173,9 +179,14 @@ export const protectedCircuit = v.pipe(
 
 export const neutralLoad = v.pipe(
   v.strictObject({
-    amperes: amperes("Amperes of this conductor (its share, where several run in parallel)."),
+    amperes: v.pipe(
+      notNegative("amperes"),
+      says(
+        "Amperes of this conductor (its share, where several run in parallel); zero if it carries no load.",
+      ),
+    ),
     circuitAmperes: amperes(
-      "Amperes of the circuit, which decide the temperature of its terminations: 60 C through 100 A, 75 C above.",
+      "Amperes of the circuit, the rating of its device, which decide the temperature of its terminations, 60 C through 100 A and 75 C above, and the smallest conductor that it may have (240.4(D)).",
     ),
     listedFor75: v.optional(
       v.pipe(

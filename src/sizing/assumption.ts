@@ -17,6 +17,8 @@ export function decidedBy(
   if (rule === "never") return "installed";
   if (rule === "always") return "assumed";
   if (rule === "parallel-above-threshold" && sets === 1) return "installed";
-  if (!isAboveThreshold(table, column, area)) return "installed";
+  const isAbove = isAboveThreshold(table, column, area);
+  if (rule === "larger-through-threshold") return isAbove ? "assumed" : "larger-of-both";
+  if (!isAbove) return "installed";
   return rule === "larger-of-both" ? rule : "assumed";
 }

@@ -77,7 +77,8 @@ export function sizeBySupply(sizing: SupplySizing): SizedArea {
     ...(sizing.caps ?? []),
   ];
   const atTableEnd =
-    hasLastRowFloor(rule, entered, column === "mixed" ? (assumed?.area ?? installed.area) : installed.area) ||
+    (column !== "mixed" && hasLastRowFloor(rule, entered, installed.area)) ||
+    (assumed !== null && hasLastRowFloor(rule, read, assumed.area)) ||
     parts.some((part) => hasLastRowFloor(rule, part.column, part.area));
   const floors: readonly FloorStep[] = [
     ...(table.last !== null && atTableEnd

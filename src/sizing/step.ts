@@ -163,6 +163,8 @@ export interface LoadStep {
   readonly kind: "load";
   /** Amperes. */
   readonly amperes: number;
+  /** Amperes of the circuit, given where they set the size: its device may not protect a smaller conductor (240.4(D)). */
+  readonly circuitAmperes?: number;
   /** Temperature column, in degrees Celsius. */
   readonly temperature: TemperatureColumn;
   /** Trade size of the conductor. */

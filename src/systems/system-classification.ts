@@ -81,6 +81,11 @@ const kinds: Readonly<Record<ClassificationReason, SourceClassification["kind"]>
   "no-grounded-conductor": "separately-derived",
 };
 
+/** Which system a source makes; the same in every edition. */
+export function kindOfSource(input: Omit<SourceInput, "code">): SourceClassification["kind"] {
+  return kinds[reasonOf(input)];
+}
+
 /** The note speaks of grounded conductors; windings and systems without one rest on the definition. */
 const restsOnNote: readonly ClassificationReason[] = [
   "grounded-conductor-switched",
@@ -88,7 +93,7 @@ const restsOnNote: readonly ClassificationReason[] = [
   "grounded-conductor-solidly-connected",
 ];
 
-function reasonOf(input: SourceInput): ClassificationReason {
+function reasonOf(input: Omit<SourceInput, "code">): ClassificationReason {
   const { source, grounding, transferSwitch, groundedConductorSolidlyConnected: connected } = input;
   if (source.kind === "transformer" && source.windings === "common") return "common-windings";
   if (connected === true) return "grounded-conductor-solidly-connected";

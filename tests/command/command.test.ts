@@ -2,7 +2,6 @@ import { Readable } from "node:stream";
 import {
   type Check,
   checkOf,
-  type Installation,
   type InstallationComparison,
   readInstallation,
   render,
@@ -14,6 +13,7 @@ import { describe, expect, it } from "vitest";
 import { exitCodes } from "../../src/command/exit-codes.js";
 import { subcommands } from "../../src/command/subcommands.js";
 import { conductorName } from "../../src/installation/conductor-names.js";
+import { foundAsScheduled } from "../installation/found.js";
 import { demo, demoNames, installation, service } from "../installation/installations.js";
 import { runHere } from "./run-here.js";
 
@@ -98,16 +98,20 @@ describe("bondmil schedule", () => {
         from: "U1",
         to: "-D1",
         supply: { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] },
+        raceways: { count: 1, kind: "nonmetallic" },
       },
     ];
     const disconnects = [{ id: "-D1", designation: "service-disconnect", amperes: 400 }];
     const input = JSON.stringify(
-      installation({ services: [service({ runs, disconnects, electrodes: [] } as never)] }),
+      installation({
+        services: [service({ runs, disconnects, electrodes: [] } as never)],
+        circuits: [{ id: "C1", from: "-D1", to: "-pump", device: { amperes: 20 }, wiring: "raceway" }],
+      }),
     );
     const { output } = await runHere(["schedule", "--as", "csv"], { input });
     const rows = csvRows(output);
     const cells = rows.flat();
-    expect(cells).toContain("'-D1");
+    expect(cells).toContain("'-pump");
     expect(cells).toContain('grounded-conductor =1+"1",2');
     expect(cells.filter((cell) => /^[=+@-]/.test(cell))).toEqual([]);
   });
@@ -116,10 +120,8 @@ describe("bondmil schedule", () => {
 describe("bondmil check", () => {
   const installed = (size: string): string => {
     const bare = installation({ services: [service({ electrodes: [] })] });
-    const found = scheduleOf(bare)
-      .conductors.filter(({ quantity }) => quantity > 0)
-      .map(({ id, result: { material } }) => ({ conductor: id, size, material }));
-    return JSON.stringify({ ...bare, installed: found } as Installation);
+    const found = foundAsScheduled(bare).map((one) => ({ ...one, size }));
+    return JSON.stringify({ ...bare, installed: { found } });
   };
 
   it("ends with 0 where everything holds and with 1 where something does not", async () => {
@@ -133,19 +135,22 @@ describe("bondmil check", () => {
       const check = checkOf(readInstallation(input));
       expect(JSON.parse(ran.output) as Check).toEqual(check);
       const rows = csvRows((await runHere(["check", "--as", "csv"], { input })).output);
-      expect(rows.slice(1).map(([id, verdict]) => [id, verdict])).toEqual(
+      expect(rows.slice(1).map(([, , id, verdict]) => [id, verdict])).toEqual(
         check.conductors.map(({ id, verdict }) => [id, verdict]),
       );
       const { output } = await runHere(["check", "--as", "markdown"], { input });
       expect(output).toContain(
-        code === 0 ? "| Larger than needed | main bonding jumper D1 |" : "| SHORT | main bonding jumper D1 |",
+        code === 0 ? "**No findings.** 2 of 2 as required" : "| SHORT | main bonding jumper D1 |",
       );
     }
     const missing = await runHere(["check", shop]);
-    expect([missing.code, missing.output]).toEqual([1, expect.stringContaining("MISSING: ")]);
+    expect([missing.code, missing.output]).toEqual([
+      1,
+      expect.stringContaining("Nothing is listed as installed."),
+    ]);
   });
 
-  it("marks verdicts by color on a terminal only, and not against NO_COLOR", async () => {
+  it("marks findings by color on a terminal only, and not against NO_COLOR", async () => {
     const world = { input: installed("14 AWG"), columns: 100 };
     const red = "\u001b[31mSHORT\u001b[0m: main bonding jumper D1";
     expect((await runHere(["check"], world)).output).toContain(red);

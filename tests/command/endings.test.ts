@@ -1,59 +1,53 @@
-import { type CheckVerdict, checkOf, type Installation, readInstallation, scheduleOf } from "bondmil";
+import {
+  type CheckFinding,
+  checkOf,
+  type FoundConductor,
+  type Installation,
+  readInstallation,
+} from "bondmil";
 import { describe, expect, it } from "vitest";
 import { exitCodes } from "../../src/command/exit-codes.js";
+import { piece } from "../installation/found.js";
 import { demo, installation, service } from "../installation/installations.js";
 import { runHere } from "./run-here.js";
 
+type FindingKind = CheckFinding["kind"];
+
 const shop = "docs/installations/shop.json";
 const bare = installation({ services: [service({ electrodes: [] })] });
-const store = { ...demo("cold-store"), installed: [] };
+const { installed: _, ...store } = demo("cold-store");
 
-type Installed = NonNullable<Installation["installed"]>[number];
-
-/** All that the schedule of an installation requires, with one conductor of it as it is said. */
-function installed(drawn: Installation, one: string, changed: Partial<Installed> | null): Installation {
-  const all = scheduleOf(drawn)
-    .conductors.filter(({ quantity }) => quantity > 0)
-    .map(
-      ({ id, quantity, result: { material, outcome } }): Installed => ({
-        conductor: id,
-        size: outcome.kind === "conductor" ? outcome.size : "2000 kcmil",
-        material,
-        quantity,
-      }),
-    );
-  return {
-    ...drawn,
-    installed: all.flatMap((each) => {
-      if (each.conductor !== one) return [each];
-      return changed === null ? [] : [{ ...each, ...changed }];
-    }),
-  };
-}
+/** A found conductor beside a rest that is as scheduled. */
+const besides = (drawn: Installation, found: FoundConductor): Installation => ({
+  ...drawn,
+  installed: { rest: "as-scheduled", found: [found] },
+});
 
 const jumper = "main-bonding-jumper D1";
 // The code names copper for this conductor.
-const tie = "intersystem-bonding-conductor I1";
-const tied: Installation = { ...bare, intersystem: [{ id: "I1", at: "D1", termination: "apart" }] };
-const stranger = { conductor: "jumper of nothing", size: "4 AWG", material: "copper" } as const;
-const whole = installed(bare, jumper, {});
+const tied: Installation = {
+  ...bare,
+  intersystem: [{ id: "I1", at: "D1", termination: "apart" }],
+  existing: [{ id: "roof" }],
+};
+const tie = piece("intersystem-bonding-conductor I1", "500 kcmil", { material: "aluminum" });
+const lone = { ...piece("equipment-bonding-jumper D1", "4 AWG"), name: "green wire" };
 
-describe("a check ends by its verdicts", () => {
-  it.each<readonly [verdict: CheckVerdict, code: number, drawn: Installation]>([
-    ["sufficient-on-unconfirmed-values", 0, whole],
-    ["larger-than-needed", 0, installed(bare, jumper, { size: "500 kcmil" })],
-    ["short", 1, installed(bare, jumper, { size: "14 AWG" })],
-    ["too-few", 1, installed(store, "grounded-conductor lateral", { quantity: 1 })],
-    ["missing", 1, installed(bare, jumper, null)],
-    ["wrong-material", 1, installed(tied, tie, { material: "aluminum", size: "500 kcmil" })],
-    ["wrong-place", 1, installed(bare, jumper, { at: "pole" })],
-    ["not-in-schedule", 1, { ...whole, installed: [...(whole.installed ?? []), stranger] }],
-  ])("%s", async (verdict, code, drawn) => {
+describe("a check ends by its findings", () => {
+  it.each<readonly [finding: FindingKind | undefined, code: number, drawn: Installation]>([
+    [undefined, 0, { ...bare, installed: { rest: "as-scheduled" } }],
+    [undefined, 0, besides(bare, piece(jumper, "500 kcmil"))],
+    [undefined, 1, bare],
+    ["short", 1, besides(bare, piece(jumper, "14 AWG"))],
+    ["too-few", 1, besides(store, piece("grounded-conductor lateral", "500 kcmil"))],
+    ["missing", 1, { ...bare, installed: { asScheduled: ["R1"] } }],
+    ["wrong-material", 1, besides(tied, tie)],
+    ["wrong-place", 1, besides(tied, { ...tie, size: "6 AWG", material: "copper", at: "roof" })],
+    ["not-in-schedule", 1, besides(bare, lone)],
+  ])("%s", async (finding, code, drawn) => {
     const input = JSON.stringify(drawn);
-    const verdicts = checkOf(readInstallation(input)).conductors.map((one) => one.verdict);
-    const beside = ["sufficient", "sufficient-on-unconfirmed-values"];
-    const [only = beside[1], ...more] = verdicts.filter((one) => !beside.includes(one));
-    expect([only, more]).toEqual([verdict, []]);
+    const kinds = checkOf(readInstallation(input)).findings.map(({ kind }) => kind);
+    expect(kinds).toEqual(finding === undefined ? [] : [finding]);
     expect((await runHere(["check"], { input })).code).toBe(code);
   });
 });

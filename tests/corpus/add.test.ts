@@ -31,7 +31,7 @@ const sources = Object.fromEntries(
     used.has(id),
   ),
 );
-for (const part of ["corpus/references", "tables/copies", "tables/evidence"])
+for (const part of ["corpus/references", "corpus/installations", "tables/copies", "tables/evidence"])
   mkdirSync(join(temp, part), { recursive: true });
 for (const part of ["corpus/schema", "tables/schema"])
   cpSync(join(root, part), join(temp, part), { recursive: true });

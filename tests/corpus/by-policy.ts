@@ -37,8 +37,10 @@ export const byPolicy: Readonly<Record<string, Ask>> = {
     size(systemBondingJumper, { code, supply, conductor: { material }, temperature }),
   "supply-side-bonding-jumper": supplySide("service", "all"),
   "supply-side-bonding-jumper-raceway": supplySide("service", "raceway"),
+  "supply-side-bonding-jumper-single-raceway": supplySide("service", "single-raceway"),
   "supply-side-bonding-jumper-derived": supplySide("separately-derived", "all"),
   "supply-side-bonding-jumper-derived-raceway": supplySide("separately-derived", "raceway"),
+  "supply-side-bonding-jumper-derived-single-raceway": supplySide("separately-derived", "single-raceway"),
   "grounded-conductor": grounded("service", "all"),
   "grounded-conductor-raceway": grounded("service", "raceway"),
   "grounded-conductor-derived": grounded("separately-derived", "all"),
@@ -82,7 +84,10 @@ export const withTemperature: readonly string[] = [
   ),
 ];
 
-function supplySide(system: "service" | "separately-derived", scope: "all" | "raceway"): Ask {
+function supplySide(
+  system: "service" | "separately-derived",
+  scope: "all" | "single-raceway" | "raceway",
+): Ask {
   return ({ code, supply, material, temperature }) =>
     size(supplySideBondingJumper, { code, supply, conductor: { material }, system, scope, temperature });
 }

@@ -1,6 +1,7 @@
 import { checkOf, compareInstallation, type Installation, scheduleOf } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { groupsOf } from "../../src/drawing/groups.js";
+import { foundAsScheduled } from "../installation/found.js";
 import { demo, demoNames, derived, installation } from "../installation/installations.js";
 import { renamed } from "../laws/installations/changes/rewrite.js";
 
@@ -100,11 +101,8 @@ describe("names that look like what the library prints", () => {
 
   it.each(cases)("change no verdict: %s", (_, one) => {
     const verdicts = (drawn: Installation) => {
-      const installed = scheduleOf(drawn).conductors.flatMap(
-        ({ id, quantity, result: { outcome, material } }) =>
-          outcome.kind === "conductor" ? [{ conductor: id, size: outcome.size, material, quantity }] : [],
-      );
-      return checkOf({ ...drawn, installed }).conductors.map(({ verdict }) => verdict);
+      const found = foundAsScheduled(drawn);
+      return checkOf({ ...drawn, installed: { found } }).conductors.map(({ verdict }) => verdict);
     };
     expect(verdicts(misnamed(one))).toEqual(verdicts(one));
   });

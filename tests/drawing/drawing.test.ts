@@ -22,11 +22,22 @@ const installations = {
             from: "U1",
             to: "D1",
             supply: { sets: [{ count: 2, size: "500 kcmil", material: "copper" }] },
+            raceways: { count: 1, kind: "nonmetallic" },
           },
         ],
         electrodes: [
           { id: `${hostile} rod`, kind: "rod", from: "D1", ferrousRaceway: true },
           { id: "MMMMWWWW@@@@MMMMWWWW", kind: "ring", ringConductor: "2 AWG", from: `${hostile} rod` },
+        ],
+      }),
+    ],
+  }),
+  "boxes without supply conductors": installation({
+    services: [
+      service({
+        boxesWithoutSupply: [
+          { id: "CT meter", kind: "meter", beside: "D1", bondedBy: "equipment-grounding-conductor" },
+          { id: "CT gutter", kind: "gutter", beside: "D1", bondedBy: "metal-raceway" },
         ],
       }),
     ],
@@ -82,6 +93,13 @@ describe("the picture of a drawing", () => {
         );
       }
     }
+  });
+
+  it("says what a box without supply conductors is", () => {
+    const [sheet] = drawingOf(installations["boxes without supply conductors"]).sheets;
+    const texts = sheet?.labels.map(({ lines }) => lines.join(" ")) ?? [];
+    for (const said of ["CT meter meter without supply", "CT gutter gutter without supply"])
+      expect(texts.filter((text) => text.includes(said))).toHaveLength(1);
   });
 
   it("draws every place of a tapped service once", () => {

@@ -240,7 +240,13 @@ describe("limits that no building meets", () => {
     const asked = (one: object) =>
       refusedBy(size, mainBondingJumper, { code, supply: one, conductor: copper });
     const drawn = (one: object) => {
-      const run = { id: "R1", from: "U1", to: "D1", supply: one as never };
+      const run = {
+        id: "R1",
+        from: "U1",
+        to: "D1",
+        supply: one as never,
+        raceways: { count: 1, kind: "nonmetallic" as const },
+      };
       return refusedBy(scheduleOf, installation({ services: [service({ runs: [run] })] }));
     };
     const at = "services[0].runs[0].supply";
@@ -270,6 +276,7 @@ describe("limits that no building meets", () => {
                 from: "U1",
                 to: "D1",
                 supply: of as never,
+                raceways: { count: 1, kind: "nonmetallic" as const },
               })),
             }),
           ],

@@ -113,7 +113,15 @@ describe("an installation with amendments", () => {
     const bothEnds = derived({ source, jumperAt: "both-ends" });
     const control = derived({
       source: { ...source, outdoors: false, controlTransformer: true },
-      runs: [{ id: "Y1", from: "T1", to: "P1", supply: setsOf(1, "14 AWG") }],
+      runs: [
+        {
+          id: "Y1",
+          from: "T1",
+          to: "P1",
+          supply: setsOf(1, "14 AWG"),
+          raceways: { count: 1, kind: "nonmetallic" },
+        },
+      ],
       disconnects: [{ id: "P1", amperes: 15 }],
     });
     const kindOf = (system: typeof bothEnds, role: string, amendments: readonly unknown[]) =>

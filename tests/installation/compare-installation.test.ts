@@ -37,8 +37,20 @@ const column = (comparison: InstallationComparison, key: string) => {
 
 const twoDisconnects = service({
   runs: [
-    { id: "R1", from: "U1", to: "D1", supply: setsOf(1, "500 kcmil") },
-    { id: "R2", from: "U1", to: "D2", supply: setsOf(1, "3/0 AWG") },
+    {
+      id: "R1",
+      from: "U1",
+      to: "D1",
+      supply: setsOf(1, "500 kcmil"),
+      raceways: { count: 1, kind: "nonmetallic" },
+    },
+    {
+      id: "R2",
+      from: "U1",
+      to: "D2",
+      supply: setsOf(1, "3/0 AWG"),
+      raceways: { count: 1, kind: "nonmetallic" },
+    },
   ],
   disconnects: [
     { id: "D1", designation: "service-disconnect", amperes: 400 },
@@ -105,7 +117,17 @@ describe("an installation over editions", () => {
   it("says which reading is behind a change", () => {
     const small = installation({
       services: [
-        service({ runs: [{ id: "R1", from: "U1", to: "D1", supply: setsOf(4, "600 kcmil", "aluminum") }] }),
+        service({
+          runs: [
+            {
+              id: "R1",
+              from: "U1",
+              to: "D1",
+              supply: setsOf(4, "600 kcmil", "aluminum"),
+              raceways: { count: 1, kind: "nonmetallic" },
+            },
+          ],
+        }),
       ],
     });
     const { conductors } = compareInstallation({ by: "edition", installation: small });

@@ -29,8 +29,20 @@ describe("the name of a conductor", () => {
           service({
             boxes: [{ id: "M1", kind: "meter", bondedBy: "jumper" }],
             runs: [
-              { id: "R0", from: "U1", to: "M1", supply: setsOf(1, "500 kcmil") as never },
-              { id: "R1", from: "M1", to: "D1", supply: setsOf(1, "500 kcmil") as never },
+              {
+                id: "R0",
+                from: "U1",
+                to: "M1",
+                supply: setsOf(1, "500 kcmil") as never,
+                raceways: { count: 1, kind: "nonmetallic" },
+              },
+              {
+                id: "R1",
+                from: "M1",
+                to: "D1",
+                supply: setsOf(1, "500 kcmil") as never,
+                raceways: { count: 1, kind: "nonmetallic" },
+              },
             ],
             commonElectrodeConductor: { id: "bar" },
             electrodes: [],
@@ -39,12 +51,15 @@ describe("the name of a conductor", () => {
       }),
     );
     expect(conductors.map((one) => [conductorName(one), endName(one.from), endName(one.to)])).toEqual([
-      ["main bonding jumper D1", "grounded conductor", "D1"],
-      ["supply-side bonding jumper M1", "grounded conductor", "M1"],
-      ["grounded conductor R0", "U1", "M1"],
-      ["grounded conductor R1", "M1", "D1"],
+      ["main bonding jumper D1", "neutral bar of D1", "equipment grounding bar of D1"],
+      ["main bonding jumper M1", "grounded conductor in M1", "enclosure of M1"],
+      ["supply-side bonding jumper M1", "grounded conductor in M1", "enclosure of M1"],
+      ["supply-side bonding jumper R0", "raceway fitting of R0", "enclosure of M1"],
+      ["supply-side bonding jumper R1", "raceway fitting of R1", "enclosure of D1"],
+      ["grounded conductor R0", "neutral terminal of U1", "grounded conductor in M1"],
+      ["grounded conductor R1", "grounded conductor in M1", "neutral bar of D1"],
       ["grounding electrode conductor bar", "bar", "electrodes"],
-      ["grounding electrode tap D1", "D1", "bar"],
+      ["grounding electrode tap D1", "neutral bar of D1", "bar"],
     ]);
   });
 

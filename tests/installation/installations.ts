@@ -55,7 +55,15 @@ export function service(parts: Partial<Service> = {}): Service {
     grounding: "solidly-grounded",
     connection: "three-phase-wye",
     utility: { id: "U1", outdoorTransformer: false },
-    runs: [{ id: "R1", from: "U1", to: "D1", supply: { sets: [...copper.sets] } }],
+    runs: [
+      {
+        id: "R1",
+        from: "U1",
+        to: "D1",
+        supply: { sets: [...copper.sets] },
+        raceways: { count: 1, kind: "nonmetallic" },
+      },
+    ],
     disconnects: [{ id: "D1", designation: "service-disconnect", amperes: 400 }],
     housing: "separate-enclosures",
     electrodes: [{ id: "E1", kind: "concrete-encased", from: "D1" }],
@@ -70,7 +78,15 @@ export function derived(parts: Partial<Derived> = {}): Derived {
     source: { id: "T1", kind: "transformer", outdoors: false },
     grounding: "solidly-grounded",
     connection: "three-phase-wye",
-    runs: [{ id: "Y1", from: "T1", to: "P1", supply: { sets: [...copper.sets] } }],
+    runs: [
+      {
+        id: "Y1",
+        from: "T1",
+        to: "P1",
+        supply: { sets: [...copper.sets] },
+        raceways: { count: 1, kind: "nonmetallic" },
+      },
+    ],
     disconnects: [{ id: "P1", amperes: 400 }],
     jumperAt: "source",
     electrodes: [{ id: "G1", kind: "structural-metal", from: "T1" }],
@@ -111,7 +127,12 @@ const anySupply = (parts: number): fc.Arbitrary<Run["supply"]> => {
     .map(({ amperes, material: metal, sets: n }) => ({
       forLoad: { amperes: n === 1 ? amperes : amperes * n + 150 * n, material: metal, sets: n },
     }))
-    .filter(({ forLoad: { amperes, sets: n } }) => amperes / n <= 450);
+    .filter(({ forLoad: { amperes, sets: n } }) => amperes / n <= 450)
+    .chain(({ forLoad: load }) =>
+      fc
+        .option(fc.integer({ min: load.amperes, max: load.amperes + 60 }), { nil: undefined })
+        .map((circuitAmperes) => ({ forLoad: { ...load, ...(circuitAmperes && { circuitAmperes }) } })),
+    );
   return fc.oneof(
     { weight: 5, arbitrary: sets.map((list) => ({ sets: list })) },
     { weight: parts === 1 ? 1 : 0, arbitrary: forLoad },
@@ -139,12 +160,12 @@ function anyRun(id: string, from: string, to: string, hasNeutral: boolean): fc.A
         supply: anySupply(count),
         raceways: fc.record({
           count: fc.constant(count),
-          kind: fc.constantFrom("nonflexible-metal", "flexible-metal", "nonmetallic"),
+          kind: fc.constantFrom("nonflexible-metal", "flexible-metal", "nonmetallic", "unknown"),
         }),
         racewayJumpers: fc.constantFrom("per-raceway", "common"),
         ...(hasNeutral && {
           load: fc.record({
-            amperes: fc.integer({ min: 1, max: 100 }),
+            amperes: fc.integer({ min: 0, max: 100 }),
             circuitAmperes: fc.constantFrom(60, 100, 200),
           }),
         }),
@@ -179,62 +200,90 @@ function anyElectrodes(prefix: string, places: readonly string[]): fc.Arbitrary<
     kind: fc.constantFrom(...kinds, "ring" as const),
     place: fc.nat(),
     ferrousRaceway: fc.boolean(),
+    ohms: fc.constantFrom(20, 40),
+    route: fc.record(
+      {
+        cover: fc.constantFrom("bare" as const, "insulated" as const),
+        against: fc.constant(["concrete" as const]),
+        outdoorEnd: fc.constant({ inchesAboveEarth: 12 }),
+        exposedToDamage: fc.boolean(),
+      },
+      { requiredKeys: [] },
+    ),
   });
   return fc.array(entry, { maxLength: 4 }).map((entries) =>
-    entries.map(({ kind, place, ferrousRaceway }, i) => {
+    entries.map(({ kind, place, ferrousRaceway, ohms, route }, i) => {
       const starts = [...places, ...entries.slice(0, i).map((_, before) => `${prefix}${before}`)];
       const from = starts[place % starts.length] ?? "";
       const ring = kind === "ring" ? { ringConductor: "2/0 AWG" as const } : {};
-      return { id: `${prefix}${i}`, kind, from, ferrousRaceway, ...ring };
+      const measured = kind === "rod" ? { ohms } : {};
+      return { id: `${prefix}${i}`, kind, from, ferrousRaceway, route, ...measured, ...ring };
     }),
   );
 }
 
 function anyService(n: number): fc.Arbitrary<Service> {
   const count = fc.integer({ min: 1, max: 3 });
-  return fc.record({ count, ground: groundings, hasCommon: fc.boolean() }).chain((shape) => {
-    const hasNeutral = shape.ground.grounding === "solidly-grounded";
-    const bonds = hasNeutral ? (["jumper", "grounded-conductor"] as const) : (["jumper"] as const);
-    const ids = Array.from({ length: shape.count }, (_, i) => `S${n}D${i}`);
-    const common = `S${n}C`;
-    const places = [`S${n}W`, ...ids, ...(shape.hasCommon ? [common] : [])];
-    return fc.record({
-      id: fc.constant(`S${n}`),
-      grounding: fc.constant(shape.ground.grounding),
-      connection: fc.constant(shape.ground.connection),
-      ...("impedance" in shape.ground && { impedance: fc.constant({ ...shape.ground.impedance }) }),
-      utility: fc.record({ id: fc.constant(`S${n}U`), outdoorTransformer: fc.boolean() }),
-      boxes: fc.tuple(
-        fc.record({
-          id: fc.constant(`S${n}W`),
-          kind: fc.constantFrom("wireway", "meter", "gutter"),
-          bondedBy: fc.constantFrom(...bonds),
-        }),
-      ),
-      runs: fc.tuple(
-        anyServiceRun(`S${n}R`, `S${n}U`, `S${n}W`, hasNeutral),
-        ...ids.map((id) => anyServiceRun(`${id}R`, `S${n}W`, id, hasNeutral)),
-      ),
-      disconnects: fc.tuple(
-        ...ids.map((id, i) =>
-          fc
-            .constantFrom(
-              ...(i === 0 ? [] : (["meter-disconnect", "supply-side-source"] as const)),
-              "service-disconnect" as const,
-            )
-            .map((designation) => ({
-              id,
-              designation,
-              amperes: 200,
-              ...(designation === "meter-disconnect" && { bondedBy: "jumper" as const }),
-            })),
+  return fc
+    .record({ count, ground: groundings, hasCommon: fc.boolean() })
+    .chain((shape) => {
+      const hasNeutral = shape.ground.grounding === "solidly-grounded";
+      const bonds = hasNeutral ? (["jumper", "grounded-conductor"] as const) : (["jumper"] as const);
+      const ids = Array.from({ length: shape.count }, (_, i) => `S${n}D${i}`);
+      const common = `S${n}C`;
+      const places = [`S${n}W`, ...ids, ...(shape.hasCommon ? [common] : [])];
+      return fc.record({
+        id: fc.constant(`S${n}`),
+        grounding: fc.constant(shape.ground.grounding),
+        connection: fc.constant(shape.ground.connection),
+        ...("impedance" in shape.ground && { impedance: fc.constant({ ...shape.ground.impedance }) }),
+        utility: fc.record({ id: fc.constant(`S${n}U`), outdoorTransformer: fc.boolean() }),
+        boxes: fc.tuple(
+          fc.record({
+            id: fc.constant(`S${n}W`),
+            kind: fc.constantFrom("wireway", "meter", "gutter"),
+            bondedBy: fc.constantFrom(...bonds),
+          }),
         ),
-      ),
-      housing: fc.constantFrom("separate-enclosures", "listed-assembly"),
-      ...(shape.hasCommon && { commonElectrodeConductor: fc.constant({ id: common }) }),
-      electrodes: anyElectrodes(`S${n}E`, places),
-    });
-  }) as fc.Arbitrary<Service>;
+        runs: fc.tuple(
+          anyServiceRun(`S${n}R`, `S${n}U`, `S${n}W`, hasNeutral),
+          ...ids.map((id) => anyServiceRun(`${id}R`, `S${n}W`, id, hasNeutral)),
+        ),
+        disconnects: fc.tuple(
+          ...ids.map((id, i) =>
+            fc
+              .constantFrom(
+                ...(i === 0 ? [] : (["meter-disconnect", "supply-side-source"] as const)),
+                "service-disconnect" as const,
+              )
+              .map((designation) => ({
+                id,
+                designation,
+                amperes: 200,
+                ...(designation === "meter-disconnect" && { bondedBy: "jumper" as const }),
+              })),
+          ),
+        ),
+        housing: fc.constantFrom("separate-enclosures", "listed-assembly"),
+        ...(shape.hasCommon && { commonElectrodeConductor: fc.constant({ id: common }) }),
+        electrodes: anyElectrodes(`S${n}E`, places),
+      });
+    })
+    .map((one) =>
+      (one as Service).housing === "listed-assembly" ? inOneNipple(one as Service) : one,
+    ) as fc.Arbitrary<Service>;
+}
+
+/** The first two runs that have one raceway each share one of unknown material instead. */
+function inOneNipple(service: Service): Service {
+  const sharing = service.runs.filter(({ raceways }) => raceways?.count === 1).slice(0, 2);
+  if (sharing.length < 2) return service;
+  const runs = service.runs.map(({ raceways, racewayJumpers, ...run }) =>
+    sharing.some(({ id }) => id === run.id)
+      ? { ...run, in: `${service.id}N` }
+      : { ...run, ...(raceways && { raceways }), ...(racewayJumpers && { racewayJumpers }) },
+  );
+  return { ...service, runs, sharedRaceways: [{ id: `${service.id}N`, kind: "unknown" }] };
 }
 
 function anyDerived(n: number): fc.Arbitrary<Derived> {
@@ -282,7 +331,7 @@ type Circuit = NonNullable<Installation["circuits"]>[number];
 
 const device: fc.Arbitrary<Circuit["device"]> = fc.oneof<fc.Arbitrary<Circuit["device"]>[]>(
   fc.integer({ min: 15, max: 6000 }).map((amperes) => ({ amperes })),
-  fc.constant({ motor: { kind: "inverse-time-or-fuse", amperes: 150 } }),
+  fc.constant({ motor: { kind: "inverse-time-or-fuse", deviceAmperes: 150 } }),
   fc.constant({ motor: { kind: "instantaneous-trip", dualElementFuseAmperes: 125 } }),
   fc.constant({ aheadOfFeeder: { amperes: 400 } }),
 );
@@ -357,6 +406,7 @@ export const anyInstallation: fc.Arbitrary<Installation> = fc
     services,
     derivedSystems,
     circuits,
+    loadSideConnections: [{ id: "L0", at: "panel 1" }],
     generators: [
       { id: "N0", supply: setsOf(2, "4/0 AWG"), to: "transfer switch", integralOvercurrentDevice: false },
     ],

@@ -1,9 +1,12 @@
 import { InputError, type Installation, readInstallation } from "bondmil";
 import { describe, expect, it } from "vitest";
+import { nearest } from "../../src/input/nearest.js";
 import { copper, demo, demoNames, derived, installation, refused, service, setsOf } from "./installations.js";
 
 const circuit = (id: string, from: string, to = `${id} load`) =>
   ({ id, from, to, device: { amperes: 20 }, wiring: "raceway" }) as const;
+
+const [run] = service().runs as [NonNullable<Installation["services"]>[number]["runs"][number]];
 
 describe("reading an installation", () => {
   it.each(demoNames)("reads %s from text and from data alike, and shares nothing with it", (name) => {
@@ -68,8 +71,38 @@ describe("reading an installation", () => {
   it("says what a missing member is", () => {
     const { housing: _, ...lacking } = service();
     expect(messages(installation({ services: [{ ...lacking, intersystem: [] } as never] }))).toEqual([
-      'services[0].intersystem: "intersystem" is not known here; remove it, or use one of impedance, boxes, housing, commonElectrodeConductor',
+      'services[0].intersystem: "intersystem" is not known here; remove it, or use one of impedance, boxes, boxesWithoutSupply, buses, sharedRaceways, housing, assembly, commonElectrodeConductor, electrodesNotConnected, materials',
       'services[0].housing: missing, expected one of "separate-enclosures", "listed-assembly"',
+    ]);
+  });
+
+  it("never assumes what a run lies in, and says the choices in one issue", () => {
+    const { raceways: _, ...bare } = service().runs[0] ?? run;
+    const system = (parts: object) => installation({ services: [service(parts as never)] });
+    const path = "services[0].runs[0]";
+    expect(refused(system({ runs: [bare] }))).toEqual([["missing", `${path}.raceways`]]);
+    const [message] = messages(system({ runs: [bare] }));
+    for (const kind of ["nonflexible-metal", "flexible-metal", "nonmetallic", "unknown"])
+      expect(message).toContain(`"${kind}"`);
+    expect(
+      refused(installation({ derivedSystems: [derived({ runs: [{ ...bare, from: "T1", to: "P1" }] })] })),
+    ).toEqual([["missing", "derivedSystems[0].runs[0].raceways"]]);
+    const sharedRaceways = [{ id: "N1", kind: "nonmetallic" }];
+    const inShared = { ...bare, in: "N1" };
+    expect(refused(system({ runs: [inShared], sharedRaceways }))).toEqual([]);
+    expect(refused(system({ runs: [inShared] }))).toEqual([["dangling-reference", `${path}.in`]]);
+    expect(refused(system({ runs: [run], sharedRaceways }))).toEqual([
+      ["dangling-reference", "services[0].sharedRaceways[0].id"],
+    ]);
+    expect(refused(system({ runs: [{ ...run, in: "N1" }], sharedRaceways }))).toEqual([
+      ["unknown-key", `${path}.raceways`],
+    ]);
+    expect(refused(system({ runs: [{ ...inShared, racewayJumpers: "common" }], sharedRaceways }))).toEqual([
+      ["unknown-key", `${path}.racewayJumpers`],
+    ]);
+    const byFittings = [{ id: "N1", kind: "nonmetallic", bondedBy: "fittings" }];
+    expect(refused(system({ runs: [inShared], sharedRaceways: byFittings }))).toEqual([
+      ["unknown-value", "services[0].sharedRaceways[0].bondedBy"],
     ]);
   });
 
@@ -83,7 +116,7 @@ describe("reading an installation", () => {
     expect(messages(data)).toEqual([
       'servces: "servces" is not known here; did you mean "services"?',
       'bildings: "bildings" is not known here; did you mean "buildings"?',
-      'zzz: "zzz" is not known here; remove it, or use one of $schema, existing, services, derivedSystems, generators, circuits, buildings, piping, structuralMetal, intersystem, installed',
+      'zzz: "zzz" is not known here; remove it, or use one of $schema, existing, services, derivedSystems, generators, transferSwitches, circuits, loadSideJumpers, buildings, loadSideConnections, piping, structuralMetal, intersystem, installed',
     ]);
     const inRun = { ...service().runs[0], lenghtFeet: 5 };
     expect(messages(installation({ services: [service({ runs: [inRun] as never })] }))).toEqual([
@@ -116,10 +149,37 @@ describe("reading an installation", () => {
     expect(refused(withSet("4 AWG"))).toEqual([["wrong-type", path]]);
     const motor = {
       ...circuit("C1", "P"),
-      device: { motor: { kind: "inverse-time-or-fuse", amperes: "20" } },
+      device: { motor: { kind: "inverse-time-or-fuse", deviceAmperes: "20" } },
     };
     expect(refused({ ...installation({ existing: [{ id: "P" }] }), circuits: [motor] })).toEqual([
-      ["wrong-type", "circuits[0].device.motor.amperes"],
+      ["wrong-type", "circuits[0].device.motor.deviceAmperes"],
+    ]);
+  });
+
+  it("never suggests the opposite of what was said", () => {
+    const [run] = service().runs;
+    const bonded = installation({ services: [service({ grounding: "grounded" as never })] });
+    expect(messages(bonded)[0]).not.toContain("did you mean");
+    const flexible = installation({
+      services: [service({ runs: [{ ...run, raceways: { count: 1, kind: "metallic" } }] as never })],
+    });
+    expect(messages(flexible)[0]).not.toContain("did you mean");
+    expect(nearest("groundd", ["ungrounded", "impedance"])).toBeUndefined();
+    expect(nearest("ungrounded", ["grounded"])).toBeUndefined();
+    expect(nearest("ungroundd", ["ungrounded"])).toBe("ungrounded");
+    expect(nearest("ngrounded", ["ungrounded"])).toBe("ungrounded");
+    expect(nearest("nonmetalic", ["nonmetallic"])).toBe("nonmetallic");
+  });
+
+  it("has no room for a motor's full-load current where the rating of its device belongs", () => {
+    const motor = {
+      ...circuit("C1", "P"),
+      device: { motor: { kind: "inverse-time-or-fuse", amperes: 28 } },
+    };
+    const data = { ...installation({ existing: [{ id: "P" }] }), circuits: [motor] };
+    expect(refused(data)).toEqual([
+      ["unknown-key", "circuits[0].device.motor.amperes"],
+      ["missing", "circuits[0].device.motor.deviceAmperes"],
     ]);
   });
 
@@ -161,7 +221,15 @@ describe("references of an installation", () => {
     const other = service({
       id: "S2",
       utility: { id: "U2", outdoorTransformer: false },
-      runs: [{ id: "R1", from: "U2", to: "D1", supply: copper as never }],
+      runs: [
+        {
+          id: "R1",
+          from: "U2",
+          to: "D1",
+          supply: copper as never,
+          raceways: { count: 1, kind: "nonmetallic" as const },
+        },
+      ],
     });
     expect(
       refused(installation({ services: [service(), other], structuralMetal: [{ id: "S1", of: "S1" }] })),
@@ -180,7 +248,15 @@ describe("references of an installation", () => {
       ...common,
       id: "X2",
       source: { id: "T2", kind: "transformer", outdoors: false },
-      runs: [{ id: "Y2", from: "T2", to: "P2", supply: copper as never }],
+      runs: [
+        {
+          id: "Y2",
+          from: "T2",
+          to: "P2",
+          supply: copper as never,
+          raceways: { count: 1, kind: "nonmetallic" as const },
+        },
+      ],
       disconnects: [{ id: "P2", amperes: 100 }],
       electrodes: [],
     });
@@ -195,8 +271,20 @@ describe("references of an installation", () => {
       services: [
         service({
           runs: [
-            { id: "R1", from: "U1", to: "D1", supply: copper as never },
-            { id: "R2", from: "D1", to: "X", supply: copper as never },
+            {
+              id: "R1",
+              from: "U1",
+              to: "D1",
+              supply: copper as never,
+              raceways: { count: 1, kind: "nonmetallic" as const },
+            },
+            {
+              id: "R2",
+              from: "D1",
+              to: "X",
+              supply: copper as never,
+              raceways: { count: 1, kind: "nonmetallic" as const },
+            },
           ],
           electrodes: [{ id: "E1", kind: "rod", from: "T1" }],
         }),
@@ -250,8 +338,20 @@ describe("references of an installation", () => {
               { id: "D1", designation: "service-disconnect", amperes: 200 },
             ],
             runs: [
-              { id: "R0", from: "U1", to: "D0", supply: copper as never },
-              { id: "R1", from: "D0", to: "D1", supply: copper as never },
+              {
+                id: "R0",
+                from: "U1",
+                to: "D0",
+                supply: copper as never,
+                raceways: { count: 1, kind: "nonmetallic" as const },
+              },
+              {
+                id: "R1",
+                from: "D0",
+                to: "D1",
+                supply: copper as never,
+                raceways: { count: 1, kind: "nonmetallic" as const },
+              },
             ],
           }),
         ],
@@ -263,7 +363,13 @@ describe("references of an installation", () => {
   });
 
   it("refuses circles of runs, electrodes and circuits", () => {
-    const run = (id: string, from: string, to: string) => ({ id, from, to, supply: copper as never });
+    const run = (id: string, from: string, to: string) => ({
+      id,
+      from,
+      to,
+      supply: copper as never,
+      raceways: { count: 1, kind: "nonmetallic" as const },
+    });
     const boxes = ["W1", "W2"].map((id) => ({ id, kind: "wireway" as const, bondedBy: "jumper" as const }));
     const runs = [run("R1", "U1", "W1"), run("R2", "W1", "W2"), run("R3", "W2", "W1"), run("R4", "W2", "D1")];
     expect(refused(installation({ services: [service({ boxes, runs })] }))).toEqual([
@@ -279,7 +385,6 @@ describe("references of an installation", () => {
     ];
     expect(refused(installation({ services: [service({ electrodes })] }))).toEqual([
       ["cycle", "services[0].electrodes[1].from"],
-      ["cycle", "services[0].electrodes[2].from"],
       ["cycle", "services[0].electrodes[3].from"],
     ]);
     const data = installation({
@@ -376,7 +481,16 @@ describe("contradictions in an installation", () => {
       system({
         grounding: "ungrounded",
         boxes: [{ id: "W1", kind: "gutter", bondedBy: "grounded-conductor" }],
-        runs: [...service().runs, { id: "R2", from: "U1", to: "W1", supply: copper as never }],
+        runs: [
+          ...service().runs,
+          {
+            id: "R2",
+            from: "U1",
+            to: "W1",
+            supply: copper as never,
+            raceways: { count: 1, kind: "nonmetallic" as const },
+          },
+        ],
       }),
       "unknown-value",
       "services[0].boxes[0].bondedBy",
@@ -418,9 +532,17 @@ describe("contradictions in an installation", () => {
     ],
     [
       "a load that so many sets do not carry",
-      system({ runs: run({ supply: { forLoad: { amperes: 100, material: "copper", sets: 4 } } }) }),
+      system({ runs: run({ supply: { forLoad: { amperes: 3000, material: "copper", sets: 4 } } }) }),
       "out-of-range",
       "services[0].runs[0].supply.forLoad.sets",
+    ],
+    [
+      "a load above the rating of its circuit",
+      system({
+        runs: run({ supply: { forLoad: { amperes: 100, circuitAmperes: 90, material: "copper", sets: 1 } } }),
+      }),
+      "out-of-range",
+      "services[0].runs[0].supply.forLoad.circuitAmperes",
     ],
     [
       "a grounded conductor's load beyond the table",
@@ -534,8 +656,28 @@ describe("contradictions in an installation", () => {
       "piping[0].of",
     ],
     [
-      "a service's piping as electrode",
-      { ...system({}), piping: [{ id: "W", of: "S1", kind: "water", isElectrode: true }] },
+      "the piping of a control transformer as electrode",
+      {
+        ...installation({
+          derivedSystems: [
+            derived({
+              source: { id: "T1", kind: "transformer", outdoors: false, controlTransformer: true },
+              runs: [
+                {
+                  id: "Y1",
+                  from: "T1",
+                  to: "P1",
+                  supply: setsOf(1, "14 AWG"),
+                  raceways: { count: 1, kind: "nonmetallic" },
+                },
+              ],
+              disconnects: [{ id: "P1", amperes: 15 }],
+              electrodes: [],
+            }),
+          ],
+        }),
+        piping: [{ id: "W", of: "X1", kind: "water", isElectrode: true }],
+      },
       "unknown-value",
       "piping[0].isElectrode",
     ],

@@ -10,6 +10,7 @@ import {
   type ScheduledConductor,
   scheduleOf,
   size,
+  version,
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -55,7 +56,7 @@ function find(schedule: Schedule, id: string): ScheduledConductor {
 const cautionsOf = ({ cautions }: Schedule) => cautions.map(({ code, at }) => [code, at]);
 const violationsOf = ({ violations }: Schedule) => violations.map(({ code, at }) => [code, ...at]);
 const run = (id: string, from: string, to: string, supply: unknown = copper, parts: object = {}) =>
-  ({ id, from, to, supply, ...parts }) as never;
+  ({ id, from, to, supply, raceways: { count: 1, kind: "nonmetallic" }, ...parts }) as never;
 
 describe("a service", () => {
   it("has a main jumper, a grounded conductor and an electrode conductor, from and to somewhere", () => {
@@ -67,9 +68,9 @@ describe("a service", () => {
     ]);
     expect(schedule.conductors.map(({ from, to }) => [endName(from), endName(to)])).toEqual([
       ["neutral bar of D1", "equipment grounding bar of D1"],
-      ["raceway fitting of R1", "D1"],
+      ["raceway fitting of R1", "enclosure of D1"],
       ["neutral terminal of U1", "neutral bar of D1"],
-      ["D1", "E1"],
+      ["neutral bar of D1", "E1"],
     ]);
     expect(schedule.cautions).toEqual([]);
     expect(schedule.notSized).toEqual([]);
@@ -128,6 +129,7 @@ describe("a service", () => {
     expect(shown(schedule)).toEqual([
       ["main-bonding-jumper D1", 0, "ungrounded-system"],
       ["supply-side-bonding-jumper W1", 1, "1/0 AWG"],
+      ["grounded-conductor R1", 0, "no-grounded-conductor"],
       ["grounding-electrode-conductor E1", 1, "4 AWG"],
     ]);
     expect(find(schedule, "supply-side-bonding-jumper W1").from).toEqual({
@@ -165,6 +167,7 @@ describe("a service", () => {
       ["main-bonding-jumper D1", 0, "impedance-grounded"],
       ["impedance-grounding-conductor S1", 1, "8 AWG"],
       ["impedance-bonding-jumper S1", 1, size],
+      ["grounded-conductor R1", 0, "no-grounded-conductor"],
       ["grounding-electrode-conductor E1", 1, "4 AWG"],
     ]);
   });
@@ -449,7 +452,7 @@ describe("a service", () => {
       scheduleOf(installation({ services: [{ ...data, electrodes: electrodes as never, ...parts }] }))
         .violations;
     expect(missing([{ id: "E1", kind: "other", from: "W1" }])).toEqual([]);
-    expect(missing([{ id: "E1", kind: "other", from: "D1" }])).toEqual([
+    expect(missing([{ id: "E1", kind: "other", from: "D1" }])).toMatchObject([
       { code: "electrode-conductor-missing", section: "250.64(D)", at: ["D2"] },
     ]);
     expect(missing([{ id: "E1", kind: "other", from: "D1" }], { housing: "listed-assembly" })).toEqual([]);
@@ -471,7 +474,14 @@ describe("a service", () => {
     const parallel = scheduleOf(
       installation({ services: [service({ runs: [run("R1", "U1", "D1", setsOf(2, "1 AWG"))] })] }),
     );
-    expect(parallel.cautions).toContainEqual({ code: "parallel-below-1-0", section: "310.10(G)", at: "R1" });
+    expect(parallel.violations).toMatchObject([
+      {
+        code: "parallel-below-1-0",
+        section: "310.10(G)",
+        at: ["R1"],
+        found: { count: 2, conductors: [{ size: "1 AWG", material: "copper" }] },
+      },
+    ]);
     const several = service({
       disconnects: ["D1", "D2"].map((id) => ({
         id,
@@ -553,35 +563,41 @@ describe("a service", () => {
     const id = "electrode-raceway-bonding-jumper E1";
     expect(of(data(undefined)).at(-1)).toEqual([id, 2, "6 AWG"]);
     const larger = [
-      { conductor: "grounding-electrode-conductor E1", size: "2 AWG" as const, material: "copper" as const },
+      {
+        role: "grounding-electrode-conductor" as const,
+        of: "E1",
+        size: "2 AWG" as const,
+        material: "copper" as const,
+      },
     ];
-    expect(of(data(larger)).at(-1)).toEqual([id, 2, "2 AWG"]);
+    expect(of(data({ found: larger })).at(-1)).toEqual([id, 2, "2 AWG"]);
   });
 
   it("asks for a supplement of lone rods and of water pipes, and for one outside at an outdoor transformer", () => {
-    const cautions = (
+    const said = (
       kinds: readonly ("rod" | "metal-water-pipe" | "concrete-encased")[],
       outdoorTransformer = false,
-    ) =>
-      cautionsOf(
-        scheduleOf(
-          installation({
-            services: [
-              service({
-                utility: { id: "U1", outdoorTransformer },
-                electrodes: kinds.map((kind, i) => ({ id: `E${i}`, kind, from: "D1" })),
-              }),
-            ],
-          }),
-        ),
+    ) => {
+      const schedule = scheduleOf(
+        installation({
+          services: [
+            service({
+              utility: { id: "U1", outdoorTransformer },
+              electrodes: kinds.map((kind, i) => ({ id: `E${i}`, kind, from: "D1" })),
+            }),
+          ],
+        }),
       );
-    expect(cautions(["rod"])).toEqual([["electrode-to-be-supplemented", "E0"]]);
-    expect(cautions(["metal-water-pipe", "metal-water-pipe"])).toEqual([
-      ["electrode-to-be-supplemented", "E0"],
+      return [...violationsOf(schedule), ...cautionsOf(schedule)];
+    };
+    expect(said(["rod"])).toEqual([["electrode-not-supplemented", "E0"]]);
+    expect(said(["metal-water-pipe", "metal-water-pipe"])).toEqual([
+      ["water-pipe-not-supplemented", "E0", "E1"],
     ]);
-    expect(cautions(["rod", "rod"])).toEqual([]);
-    expect(cautions(["metal-water-pipe", "rod"])).toEqual([]);
-    expect(cautions(["concrete-encased"], true)).toEqual([["outdoor-transformer-electrode", "U1"]]);
+    expect(said(["rod", "rod"])).toEqual([]);
+    // The water pipe does not supplement the rod (250.53(A)(2), (D)(2)).
+    expect(said(["metal-water-pipe", "rod"])).toEqual([["electrode-not-supplemented", "E1"]]);
+    expect(said(["concrete-encased"], true)).toEqual([["outdoor-transformer-electrode", "U1"]]);
   });
 
   it("wants another electrode beside a lone rod of a derived system, but not beside the building's water pipe", () => {
@@ -702,7 +718,7 @@ describe("a separately derived system", () => {
       ["grounded-conductor Y2", 1, "4 AWG"],
       ["grounding-electrode-conductor G1", 1, "2/0 AWG"],
     ]);
-    expect(schedule.violations).toEqual([
+    expect(schedule.violations).toMatchObject([
       { code: "electrode-conductor-missing", section: "250.30(A)(5)", at: ["P2"] },
     ]);
     const read = { readings: { "electrode-connection-with-several-jumpers": "at-one-jumper" } } as const;
@@ -737,7 +753,7 @@ describe("a separately derived system", () => {
 
   it("marks an electrode conductor that starts elsewhere than at the jumper", () => {
     const electrodes = [{ id: "G1", kind: "structural-metal" as const, from: "P1" }];
-    expect(system({ electrodes }).violations).toEqual([
+    expect(system({ electrodes }).violations).toMatchObject([
       { code: "electrode-conductor-not-at-jumper", section: "250.30(A)(5)", at: ["G1"] },
     ]);
     expect(system({ electrodes, jumperAt: "disconnects" }).violations).toEqual([]);
@@ -833,6 +849,7 @@ describe("a separately derived system", () => {
           ]
         : []),
       ["supply-side-bonding-jumper Y1", 1, "1/0 AWG"],
+      ["grounded-conductor Y1", 0, "no-grounded-conductor"],
       ["grounding-electrode-conductor G1", 1, "1/0 AWG"],
     ]);
   });
@@ -903,8 +920,8 @@ describe("a separately derived system", () => {
     expect(electrodes.map(({ from, to }) => [endName(from), endName(to)])).toEqual([
       ["riser", "G1"],
       ["G1", "G2"],
-      ["T1", "riser"],
-      ["P2", "riser"],
+      ["neutral terminal of T1", "riser"],
+      ["neutral bar of P2", "riser"],
     ]);
     expect(schedule.notSized).toEqual([]);
     expect(schedule.cautions).toEqual([]);
@@ -928,7 +945,7 @@ describe("what follows a service", () => {
     [{}, 1, "3 AWG"],
     [{ wiring: "parallel-raceways", raceways: 3 }, 3, "3 AWG"],
     [{ device: { amperes: 15 }, wiring: "tray-single-conductor" }, 1, "4 AWG"],
-    [{ device: { motor: { kind: "inverse-time-or-fuse", amperes: 100 } } }, 1, "8 AWG"],
+    [{ device: { motor: { kind: "inverse-time-or-fuse", deviceAmperes: 100 } } }, 1, "8 AWG"],
     [{ device: { motor: { kind: "instantaneous-trip", dualElementFuseAmperes: 100 } } }, 1, "8 AWG"],
     [{ device: { aheadOfFeeder: { amperes: 100 } } }, 1, "8 AWG"],
     [
@@ -953,9 +970,15 @@ describe("what follows a service", () => {
           ],
         }),
       );
-    expect(generator({})).toEqual([["supply-side-bonding-jumper N1", 1, "1/0 AWG"]]);
+    const none = (id: string, why: string) => [id, 0, why];
+    const jumper = none("system-bonding-jumper N1", "jumper-of-other-system-serves");
+    const electrode = none("grounding-electrode-conductor N1", "electrode-conductor-of-other-system-serves");
+    expect(generator({})).toEqual([jumper, ["supply-side-bonding-jumper N1", 1, "1/0 AWG"], electrode]);
     expect(generator({ integralOvercurrentDevice: true, deviceAmperes: 200 })).toEqual([
+      jumper,
+      none("supply-side-bonding-jumper N1", "no-conductors-ahead-of-the-device"),
       ["equipment-grounding-conductor N1", 1, "6 AWG"],
+      electrode,
     ]);
   });
 
@@ -1061,6 +1084,7 @@ describe("every schedule", () => {
     const schedule = scheduleOf({ ...code, code: { year: "2026" } });
     expect(schedule).toEqual({
       format: 1,
+      library: { name: "bondmil", version },
       title: "Empty",
       edition: "2026",
       code: { year: "2026" },

@@ -112,7 +112,13 @@ describe("the Standard Schema interface", () => {
   });
 
   it("returns what reading throws, with the steps to each place", () => {
-    const run = { id: "R1", from: "U1", to: "D2", supply: { sets: [] } };
+    const run = {
+      id: "R1",
+      from: "U1",
+      to: "D2",
+      supply: { sets: [] },
+      raceways: { count: 1, kind: "nonmetallic" },
+    };
     const { issues } = installationSchema["~standard"].validate({
       ...installation({ services: [service({ runs: [run] as never })] }),
       "a.b[0]": 1,

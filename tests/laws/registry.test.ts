@@ -17,7 +17,16 @@ const lawsOfOthers = [
   "metal-parts",
 ];
 /** The grid and the ways of asking walk all roles in one loop; the others are not about roles. */
-const otherLaws = ["amendments", "arrangements", "asking", "grid", "registry", "sizes", "source"];
+const otherLaws = [
+  "amendments",
+  "arrangements",
+  "asking",
+  "grid",
+  "registry",
+  "sizes",
+  "source",
+  "violations",
+];
 
 describe("the laws", () => {
   it("take the jumpers from the register: those that a supply and a material size", () => {

@@ -145,7 +145,7 @@ const installation = {
       grounding: "solidly-grounded",
       connection: "three-phase-wye",
       utility: { id: "U1", outdoorTransformer: false },
-      runs: [{ id: "R1", from: "U1", to: "D1", supply }],
+      runs: [{ id: "R1", from: "U1", to: "D1", supply, raceways: { count: 1, kind: "nonmetallic" } }],
       disconnects: [{ id: "D1", designation: "service-disconnect", amperes: 400 }],
       housing: "separate-enclosures",
     },

@@ -39,9 +39,17 @@ describe("arrangements", () => {
       conductor: { material: "aluminum" },
     });
     const lines = written(service).split("\n");
-    expect(
-      lines.filter((line) => line.includes("smaller than 1/0 AWG are permitted in parallel")),
-    ).toHaveLength(2);
+    const small = lines.filter((line) => line.includes("smaller than 1/0 AWG they may be so"));
+    expect(small.map((line) => line.slice(2, line.indexOf(" Conductors")))).toEqual([
+      "A jumper in each enclosure: A:",
+      "A jumper in each enclosure: B:",
+      "One jumper in a listed assembly: A:",
+      "One jumper in a listed assembly: B:",
+    ]);
+    // What is not permitted stands before all else.
+    expect(lines.indexOf(small[0] ?? "")).toBeLessThan(
+      lines.findIndex((line) => line.includes("): permitted")),
+    );
     expect(
       lines.some((line) => line.includes("does not name aluminum") && line.endsWith("[250.28(A)]")),
     ).toBe(true);

@@ -15,6 +15,7 @@ import { describe, expect, it } from "vitest";
 import { plainText } from "../../src/report/render/markdown.js";
 import { escapeMarkup } from "../../src/report/render/markup.js";
 import { cautionWords } from "../../src/report/words/caution-words.js";
+import { readingSizes } from "../../src/report/words/reading-sizes.js";
 import { readingAbout } from "../../src/report/words/reading-words.js";
 import { demo, demoNames } from "../installation/installations.js";
 import { corpusResults } from "./corpus-results.js";
@@ -27,10 +28,16 @@ const written = {
 } as const;
 
 /** Cautions and open readings of results that a document does not say, in any format that is read. */
-function unsaid(document: Document, results: readonly SizingResult[]): readonly string[] {
+function unsaid(
+  document: Document,
+  results: readonly SizingResult[],
+  readings: readonly string[] = results.flatMap((one) =>
+    one.readings.map(({ id }) => readingAbout(id).slice(1)),
+  ),
+): readonly string[] {
   const texts = [
     ...results.flatMap(({ cautions }) => cautions.map(({ code }) => cautionWords[code])),
-    ...results.flatMap(({ readings }) => readings.map(({ id }) => readingAbout(id).slice(1))),
+    ...readings,
   ];
   return Object.entries(written).flatMap(([as, write]) => {
     const page = render(document, { as: as as keyof typeof written, width: 10_000 });
@@ -44,13 +51,14 @@ describe.each(demoNames)("every caution and open reading of %s", (name) => {
 
   it("is said in schedule, check and report", () => {
     expect(results.flatMap(({ cautions }) => cautions).length).toBeGreaterThan(4);
-    const { cautions } = scheduleOf(installation);
+    const { cautions, conductors } = scheduleOf(installation);
+    const sentences = readingSizes(conductors);
     for (const document of [
       scheduleDocument(scheduleOf(installation)),
       checkDocument(checkOf(installation)),
       reportDocument(installation),
     ]) {
-      expect(unsaid(document, results)).toEqual([]);
+      expect(unsaid(document, results, sentences)).toEqual([]);
       const page = render(document, { as: "text", width: 10_000 });
       for (const { code } of cautions) expect(page).toContain(cautionWords[code]);
     }

@@ -310,7 +310,11 @@ describe("several circuits", () => {
 
 describe("motors", () => {
   it.each<[string, ProtectedCircuit["device"], string]>([
-    ["short-circuit device", { motor: { kind: "inverse-time-or-fuse", amperes: 225 } }, "250.122(D)(1)"],
+    [
+      "short-circuit device",
+      { motor: { kind: "inverse-time-or-fuse", deviceAmperes: 225 } },
+      "250.122(D)(1)",
+    ],
     ["fuse", { motor: { kind: "instantaneous-trip", dualElementFuseAmperes: 225 } }, "250.122(D)(2)"],
   ])("go by the %s", (_, device, section) => {
     const found = sized("2020", [{ device }]);

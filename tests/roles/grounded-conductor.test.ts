@@ -44,6 +44,26 @@ describe("the table", () => {
     expect(cautions("2023", { grounded: "phase" })).toEqual([]);
   });
 
+  it("stands for a conductor whose load is stated as zero, and says so", () => {
+    const noLoad = { load: { amperes: 0, circuitAmperes: 400 } };
+    expect(ask(sets(1, "350 kcmil"), noLoad)).toMatchObject({
+      outcome: { size: "2 AWG" },
+      cautions: [{ code: "no-load-stated", section: "250.24(D)(1)" }],
+    });
+    expect(ask(sets(1, "350 kcmil"), noLoad).steps).toEqual(ask(sets(1, "350 kcmil")).steps);
+    const derived = { system: "separately-derived", ...noLoad } as const;
+    expect(ask(sets(1, "500 kcmil"), { ...derived, jumperAt: "source" })).toMatchObject({
+      outcome: { kind: "not-required", why: "jumper-at-source" },
+      cautions: [],
+    });
+    expect(ask(sets(1, "500 kcmil"), { ...derived, jumperAt: "enclosure" }).cautions).toEqual([
+      { code: "no-load-stated", section: "250.30(A)(3)" },
+    ]);
+    expect(() => ask(sets(1, "350 kcmil"), { load: { amperes: -1, circuitAmperes: 400 } })).toThrow(
+      /zero or more/,
+    );
+  });
+
   it("stands in another section by edition and scope", () => {
     const sections = (change: Partial<Input<typeof groundedConductor>>) =>
       editionYears.map((year) => inEdition(year, sets(1, "500 kcmil"), change).citation.section);
@@ -200,6 +220,27 @@ describe("its load", () => {
     expect(step(90, 100)).toMatchObject({ temperature: 60, size: "2 AWG" });
     expect(step(90, 100, true)).toMatchObject({ temperature: 75, size: "3 AWG" });
     expect(step(90, 101)).toMatchObject({ temperature: 75, size: "3 AWG" });
+  });
+
+  it("is carried by no conductor that is too small for the circuit's device (240.4(D))", () => {
+    const atSource = (amperes: number, circuitAmperes: number) =>
+      size(groundedConductor, {
+        code: { year: "2008" },
+        system: "separately-derived",
+        jumperAt: "source",
+        supply: sets(1, "2 AWG"),
+        conductor: { material: "copper" },
+        load: { amperes, circuitAmperes },
+      });
+    // 20 A is what the 2008 table lets 14 AWG carry.
+    expect(atSource(20, 20)).toMatchObject({ outcome: { size: "12 AWG" }, requiredArea: 6530 });
+    expect(atSource(20, 20).steps[0]).toMatchObject({
+      circuitAmperes: 20,
+      citation: { section: "220.61, 110.14(C)(1), 240.4(D), Table 310.16", evidence: "memory" },
+    });
+    expect(atSource(15, 15)).toMatchObject({ outcome: { size: "14 AWG" } });
+    expect(atSource(15, 15).steps[0]).not.toHaveProperty("circuitAmperes");
+    expect(atSource(8, 60)).toMatchObject({ outcome: { size: "8 AWG" } });
   });
 
   it("cites where loads stand, which moved in 2026", () => {

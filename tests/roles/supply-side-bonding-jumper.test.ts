@@ -39,7 +39,8 @@ describeJumper(supplySideBondingJumper, {
   },
   material: "250.102(A)",
   namesAluminumFrom: "2017",
-  replacedAtAnySize: ["2011", "2014"],
+  replacedAtAnySize: ["2011"],
+  openThreshold: ["2014"],
   mayComeWithEquipment: false,
 });
 
@@ -65,7 +66,14 @@ describe("supply-side bonding jumper of another material below the threshold", (
       conductors: [{ installedAmperes: 205, assumed: "4/0 AWG", area: 211600 }],
     });
     expect(brief(result)).toEqual(["2 AWG", 66360, "row"]);
-    expect(kinds(result)).toEqual(["sum", "assumed", "row", "standard-size"]);
+    // Whether 2014 had a threshold is open, so that the row of what is installed stands beside.
+    expect(kinds(result)).toEqual([
+      "sum",
+      ...(year === "2014" ? ["row"] : []),
+      "assumed",
+      "row",
+      "standard-size",
+    ]);
     expect(cautionsOf(result)).toEqual(["assumed-conductors"]);
     expect(sectionOf(result, "assumed-conductors")).toBe(
       year === "2011" ? "250.102(C)(3)" : "Table 250.102(C)(1) note 2",
@@ -73,8 +81,11 @@ describe("supply-side bonding jumper of another material below the threshold", (
     expect(result.readings).toEqual([
       {
         id: `supply-side-other-material-in-${year}`,
-        chosen: "at-any-size",
-        otherwise: [{ alternative: "above-threshold", requiredArea: 41740 }],
+        chosen: year === "2011" ? "at-any-size" : "larger-of-both",
+        otherwise: [
+          ...(year === "2014" ? [{ alternative: "at-any-size", requiredArea: 66360 }] : []),
+          { alternative: "above-threshold", requiredArea: 41740 },
+        ],
       },
     ]);
     expect(result.evidence).toBe(year === "2011" ? "single" : "carried");
@@ -89,7 +100,10 @@ describe("supply-side bonding jumper of another material below the threshold", (
       {
         id: `supply-side-other-material-in-${year}`,
         chosen: "above-threshold",
-        otherwise: [{ alternative: "at-any-size", requiredArea: 66360 }],
+        otherwise: [...(year === "2014" ? ["larger-of-both"] : []), "at-any-size"].map((alternative) => ({
+          alternative,
+          requiredArea: 66360,
+        })),
       },
     ]);
   });
@@ -116,29 +130,70 @@ describe("supply-side bonding jumper of another material below the threshold", (
     ["1000 kcmil", "copper", "aluminum", "1750 kcmil", "4/0 AWG"],
   ] as const)("at any size in 2011 and 2014: %s %s with a %s jumper counts as %s", (...example) => {
     const [installed, supply, jumper, assumed, answer] = example;
+    const readings = { "supply-side-other-material-in-2014": "at-any-size" } as const;
     for (const year of ["2011", "2014"] as const) {
-      const result = size(supplySideBondingJumper, ask(year, sets(1, installed, supply), jumper));
+      const more = year === "2014" ? { readings } : {};
+      const result = size(supplySideBondingJumper, ask(year, sets(1, installed, supply), jumper, more));
       expect(step(result, "assumed").conductors[0]?.assumed).toBe(assumed);
       expect(step(result, "row")).toMatchObject({ entered: jumper, read: jumper });
       expect(sizeIn(result)).toBe(answer);
     }
   });
 
-  it("is not always the larger of the two readings", () => {
+  it("takes the larger of the two readings in 2014, for at any size is not always the larger", () => {
     // 3 x 300 kcmil aluminum are assumed: 900 kcmil, the end of a row; the table alone puts 634.8 kcmil copper one row further.
     const supply = sets(3, "4/0 AWG", "copper");
-    for (const year of ["2011", "2014"] as const) {
-      const result = size(supplySideBondingJumper, ask(year, supply, "aluminum"));
-      expect(brief(result)).toEqual(["3/0 AWG", 167800, "row"]);
-      expect(result.readings[0]?.otherwise).toEqual([
-        { alternative: "above-threshold", requiredArea: 211600 },
-      ]);
-    }
+    const in2011 = size(supplySideBondingJumper, ask("2011", supply, "aluminum"));
+    expect(brief(in2011)).toEqual(["3/0 AWG", 167800, "row"]);
+    expect(in2011.readings[0]?.otherwise).toEqual([{ alternative: "above-threshold", requiredArea: 211600 }]);
+    const in2014 = size(supplySideBondingJumper, ask("2014", supply, "aluminum"));
+    expect(brief(in2014)).toEqual(["4/0 AWG", 211600, "row"]);
+    expect(in2014.readings).toEqual([
+      {
+        id: "supply-side-other-material-in-2014",
+        chosen: "larger-of-both",
+        otherwise: [
+          { alternative: "at-any-size", requiredArea: 167800 },
+          { alternative: "above-threshold", requiredArea: 211600 },
+        ],
+      },
+    ]);
     expect(brief(size(supplySideBondingJumper, ask("2017", supply, "aluminum")))).toEqual([
       "4/0 AWG",
       211600,
       "row",
     ]);
+  });
+
+  it("keeps the last row as a floor in 2011 by what is assumed too, which shows on a bus", () => {
+    // 1600 kcmil aluminum, no more than 1750; 4 x 300 kcmil copper are assumed: 1200 kcmil, more than 1100.
+    const supply = { sets: [sets(4, "400 kcmil", "aluminum")] };
+    const asked = (form: "bus" | "wire") =>
+      size(supplySideBondingJumper, {
+        code: { year: "2011" },
+        supply,
+        conductor: { material: "copper", form },
+      });
+    expect(step(asked("bus"), "one-eighth").requiredArea).toBe(150_000);
+    expect(brief(asked("bus"))).toEqual(["area-only", 167_800, "floor"]);
+    expect(brief(asked("wire"))).toEqual(["3/0 AWG", 167_800, "floor"]);
+  });
+
+  it("adds corresponding conductors from 2023 where all sets share a single raceway, each set's largest across several", () => {
+    const unlike = [
+      phases(["500 kcmil", "250 kcmil", "250 kcmil"], "copper"),
+      phases(["250 kcmil", "500 kcmil", "250 kcmil"], "copper"),
+    ];
+    const sum = (year: EditionYear, scope: "single-raceway" | "all") => {
+      const asked = { ...ask(year, unlike, "copper"), scope };
+      const { area, rule, citation } = step(size(supplySideBondingJumper, asked), "sum");
+      return [area, rule, citation.section];
+    };
+    expect(sum("2023", "single-raceway")).toEqual([750_000, "corresponding", "Table 250.102(C)(1)"]);
+    expect(sum("2023", "all")).toEqual([1_000_000, "largest", "250.102(C)(2)"]);
+    for (const year of ["2011", "2017", "2020"] as const) {
+      expect(sum(year, "single-raceway")).toEqual(sum(year, "all"));
+    }
   });
 
   it("counts a conductor that the ampacity table leaves out as the next larger", () => {
@@ -313,10 +368,9 @@ describe("supply-side bonding jumper of a separately derived system", () => {
   it.each(["2011", "2014"] as const)("replaces conductors of another material at any size in %s", (year) => {
     const result = derived(ask(year, sets(1, "250 kcmil", "aluminum"), "copper"));
     expect(brief(result)).toEqual(["2 AWG", 66360, "row"]);
-    expect(result.readings[0]).toMatchObject({
-      id: `supply-side-other-material-in-${year}`,
-      otherwise: [{ alternative: "above-threshold", requiredArea: 41740 }],
-    });
+    const { id, otherwise = [] } = result.readings[0] ?? {};
+    expect(id).toBe(`supply-side-other-material-in-${year}`);
+    expect(otherwise).toContainEqual({ alternative: "above-threshold", requiredArea: 41740 });
   });
 
   it("rests on memory in 2008 and on what was read since", () => {

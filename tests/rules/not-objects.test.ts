@@ -56,7 +56,7 @@ describe("a text in place of an object is one fault, at its own path", () => {
 
   it("leaves what is beside it to be read", () => {
     const issues = equipment({
-      device: { motor: { kind: "inverse-time-or-fuse", amperes: 60 }, volts: 480 },
+      device: { motor: { kind: "inverse-time-or-fuse", deviceAmperes: 60 }, volts: 480 },
     });
     expect(issues).toMatchObject([{ code: "unknown-key", path: "circuits[0].device.volts" }]);
   });

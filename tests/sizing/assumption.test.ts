@@ -24,6 +24,7 @@ describe("which conductors decide", () => {
     ["above-threshold", "installed", "assumed", "assumed"],
     ["parallel-above-threshold", "installed", "installed", "assumed"],
     ["larger-of-both", "installed", "larger-of-both", "larger-of-both"],
+    ["larger-through-threshold", "larger-of-both", "assumed", "assumed"],
   ] as const)(
     "%s: at the threshold %s, above it %s alone and %s in parallel",
     (rule, at, alone, parallel) => {
@@ -39,6 +40,7 @@ describe("which conductors decide", () => {
     ["never", "assumed"],
     ["above-threshold", "assumed"],
     ["larger-of-both", "larger-of-both"],
+    ["larger-through-threshold", "assumed"],
   ] as const)("of a supply of both metals under %s are %s, however small it is", (rule, by) => {
     expect(decides(rule, 1, 1, "mixed")).toBe(by);
   });

@@ -134,11 +134,49 @@ describe("conductors for a load", () => {
     expect(size(101)).toMatchObject({ size: "2 AWG" });
   });
 
-  it("leave out parallel sets below 1/0 AWG", () => {
-    const counts = suppliesForLoad({ edition: "2020", amperes: 400, material: "copper", mostSets: 4 }).map(
-      (one) => one.sets[0]?.count,
+  it("start parallel sets at 1/0 AWG (310.10), which carries more than their share", () => {
+    const sets = suppliesForLoad({ edition: "2020", amperes: 250, material: "copper", mostSets: 3 }).map(
+      (one) => one.sets[0],
     );
-    expect(counts).toEqual([1, 2, 3]);
+    // 125 A each would be 1 AWG; 2 x 1/0 AWG copper at 75 C are 300 A.
+    expect(sets).toEqual([
+      { count: 1, size: "250 kcmil", material: "copper" },
+      { count: 2, size: "1/0 AWG", material: "copper" },
+      { count: 3, size: "1/0 AWG", material: "copper" },
+    ]);
+  });
+
+  // 240.4(D): copper 14, 12 and 10 AWG on at most 15, 20 and 30 A, aluminum 12 and 10 AWG on at most 15 and 25 A, whatever the table lets them carry.
+  it.each([
+    [15, "14 AWG", "12 AWG"],
+    [16, "12 AWG", "10 AWG"],
+    [20, "12 AWG", "10 AWG"],
+    [21, "10 AWG", "10 AWG"],
+    [25, "10 AWG", "10 AWG"],
+    [26, "10 AWG", "8 AWG"],
+    [30, "10 AWG", "8 AWG"],
+    [31, "8 AWG", "6 AWG"],
+  ] as const)(
+    "limit small conductors: %i A are %s copper and %s aluminum in 2008",
+    (amperes, copper, aluminum) => {
+      for (const [material, size] of [
+        ["copper", copper],
+        ["aluminum", aluminum],
+      ] as const) {
+        const [supply] = suppliesForLoad({ edition: "2008", amperes, material });
+        expect(supply?.sets[0]).toMatchObject({ size });
+      }
+    },
+  );
+
+  it("go by the circuit's rating: its terminations and its device", () => {
+    const size = (amperes: number, circuitAmperes: number) =>
+      suppliesForLoad({ edition: "2020", amperes, circuitAmperes, material: "copper" })[0]?.sets[0];
+    expect(size(95, 100)).toMatchObject({ size: "2 AWG" });
+    // 75 C above 100 A: 3 AWG carries 100 A.
+    expect(size(95, 110)).toMatchObject({ size: "3 AWG" });
+    expect(size(12, 20)).toMatchObject({ size: "12 AWG" });
+    expect(size(12, 60)).toMatchObject({ size: "8 AWG" });
   });
 
   it("carry their load into a caution", () => {
@@ -162,6 +200,11 @@ describe("conductors for a load", () => {
     [{ edition: "2019", amperes: 400, material: "copper" }, "unknown-value", "edition"],
     [{ edition: "2020", amperes: 400, material: "steel" }, "unknown-value", "material"],
     [{ edition: "2020", amperes: 400, material: "copper", temperature: 70 }, "unknown-value", "temperature"],
+    [
+      { edition: "2020", amperes: 400, circuitAmperes: 300, material: "copper" },
+      "out-of-range",
+      "circuitAmperes",
+    ],
     [{ edition: "2020", amperes: 400, material: "copper", mostSets: 0 }, "not-positive", "mostSets"],
     [{ edition: "2020", amperes: 400, material: "copper", sets: 2 }, "unknown-key", "sets"],
   ])("refuse %j", (load, code, path) => {

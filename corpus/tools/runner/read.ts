@@ -4,10 +4,11 @@ import type { Documents } from "./validate.js";
 
 const repository = new URL("../../../", import.meta.url);
 
-/** Reads the corpus, its schemas, the register of sources and what the tables and the general references name of it. */
+/** Reads the corpus, its schemas, the register of sources and what the tables, the general references and the installations name of it. */
 export function readDocuments(root: URL = repository): Documents {
   const corpus = new URL("corpus/", root);
   const references = new URL("corpus/references/", root);
+  const installations = new URL("corpus/installations/", root);
   const tables = new URL("tables/", root);
   const copies = new URL("copies/", tables);
   const evidence = new URL("evidence/", tables);
@@ -17,6 +18,7 @@ export function readDocuments(root: URL = repository): Documents {
     ...jsonFiles(copies).map((name) => new URL(name, copies)),
     ...jsonFiles(evidence).map((name) => new URL(name, evidence)),
     ...jsonFiles(references).map((name) => new URL(name, references)),
+    ...jsonFiles(installations).map((name) => new URL(name, installations)),
   ];
   return {
     files: new Map(jsonFiles(corpus).map((name) => [name, parse(new URL(name, corpus))])),
@@ -29,7 +31,7 @@ export function readDocuments(root: URL = repository): Documents {
   };
 }
 
-/** Every id called `source` or in a list called `sources`, wherever a table, a copy or a general reference keeps its evidence. */
+/** Every id called `source` or in a list called `sources`, wherever a table, a copy, a general reference or an installation keeps its evidence. */
 function sourcesNamedIn(value: unknown): readonly string[] {
   if (typeof value !== "object" || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) => {

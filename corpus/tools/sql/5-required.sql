@@ -20,15 +20,17 @@ summed as (
   join supply as s using (edition)
 ),
 asked as (
-  select summed.*, e.last, case summed.metal when 'both' then assumed else total end > e.threshold as beyond
+  select summed.*, e.last, case summed.metal when 'both' then assumed else total end > e.threshold as beyond, assumed > own.threshold as assumedBeyond
   from summed
   join table_end as e on e.id = summed.id and e.edition = summed.edition and e.metal = entered and e.read = summed.read
+  join table_end as own on own.id = summed.id and own.edition = summed.edition and own.metal = summed.read and own.read = summed.read
 ),
 decided as (
   select *, case
     when metal = 'both' then case otherMaterial when 'larger-of-both' then 'both' else 'assumed' end
     when metal = read or otherMaterial = 'never' then 'installed'
     when otherMaterial = 'always' then 'assumed'
+    when otherMaterial = 'larger-through-threshold' then case when beyond then 'assumed' else 'both' end
     when not beyond then 'installed'
     when otherMaterial = 'larger-of-both' then 'both'
     when otherMaterial = 'above-threshold' then 'assumed'
@@ -61,7 +63,8 @@ limited as (
     case when metal <> read or not whole or cap = 'none' then null when cap = 'set' then total else own end as most,
     case read when 'copper' then ceilingCopper else ceilingAluminum end as ceiling,
     coalesce(case read when 'copper' then floorCopper else floorAluminum end, 0) as least,
-    case when keepsLast and beyond then coalesce(last, 0) else 0 end as lastFloor
+    -- the last row stays as a floor by what is installed or by what is assumed in its place
+    case when keepsLast and (beyond or decides in ('assumed', 'both') and assumedBeyond) then coalesce(last, 0) else 0 end as lastFloor
   from ruled
 )
 select policy, edition, supply, size, sets, metal, read, celsius,

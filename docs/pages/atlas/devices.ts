@@ -45,7 +45,7 @@ const asLoaded: DeviceGrid = {
         name: `a motor's ${amperes} A on ${nameOf(set)}`,
         circuits: [
           {
-            device: { motor: { kind: "inverse-time-or-fuse" as const, amperes } },
+            device: { motor: { kind: "inverse-time-or-fuse" as const, deviceAmperes: amperes } },
             conductors: { sets: [set] },
           },
         ],

@@ -3,6 +3,7 @@ import {
   bondingAtDesignation,
   type EditionYear,
   type Readings,
+  scheduleOf,
   systemBondingJumper,
 } from "bondmil";
 import { readingFacts } from "../../../src/edition/tables/readings.generated.js";
@@ -32,6 +33,45 @@ export const placeReadings: Readonly<
       const inEach = arrangements.find(({ id }) => id === "jumper-in-each-enclosure");
       const connection = inEach?.connections.find(({ kind }) => kind === "grounding-electrode-conductor");
       return `${connection?.note}, places ${connection?.at.join(" and ")}`;
+    },
+  },
+  "common-conductor-of-one-derived-system": {
+    words:
+      "The common grounding electrode conductor that the system bonding jumpers of one derived system tap. Asked about a transformer with two enclosures, each with a jumper, on 250 kcmil copper each.",
+    answer: (year, readings) => {
+      const copper = { sets: [{ count: 1, size: "250 kcmil", material: "copper" }] } as const;
+      const { conductors } = scheduleOf({
+        format: 1,
+        title: "two enclosures",
+        code: { year, readings },
+        materials: {
+          bondingJumpers: "copper",
+          groundedConductors: "copper",
+          electrodeConductors: "copper",
+          equipmentGrounding: "copper",
+        },
+        derivedSystems: [
+          {
+            id: "system",
+            source: { id: "T1", kind: "transformer", outdoors: false },
+            grounding: "solidly-grounded",
+            connection: "three-phase-wye",
+            runs: ["P1", "P2"].map((to) => ({
+              id: `to ${to}`,
+              from: "T1",
+              to,
+              supply: copper,
+              raceways: { count: 1, kind: "nonmetallic" },
+            })),
+            disconnects: ["P1", "P2"].map((id) => ({ id, amperes: 225 })),
+            jumperAt: "disconnects",
+            commonElectrodeConductor: { id: "riser" },
+            electrodes: [{ id: "frame", kind: "structural-metal", from: "riser" }],
+          },
+        ],
+      });
+      const common = conductors.find(({ subject }) => subject === "frame");
+      return common?.result.outcome.kind === "conductor" ? common.result.outcome.size : "no size";
     },
   },
   "electrode-conductor-of-supply-side-source": {

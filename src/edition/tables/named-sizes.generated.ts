@@ -145,3 +145,47 @@ export const controlCircuitJumperLeast: ByEdition<NamedSize> = {
     citation: { section: "250.30(A)(1) Exception No. 3", evidence: "carried" },
   },
 };
+
+/** Smallest conductor of a circuit rated above 15 A, its ampacity aside: a smaller one is limited to a smaller device. */
+export const leastAboveFifteenAmperes: ByEdition<NamedSize> = {
+  "2008": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2011": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2014": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2017": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2020": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2023": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2026": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+};
+
+/** Smallest conductor of a circuit rated above 20 A, its ampacity aside: a smaller one is limited to a smaller device. */
+export const leastAboveTwentyAmperes: ByEdition<NamedSize> = {
+  "2008": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2011": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2014": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2017": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2020": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2023": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2026": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+};
+
+/** Smallest conductor of a circuit rated above 25 A, its ampacity aside: a smaller one is limited to a smaller device. */
+export const leastAboveTwentyFiveAmperes: ByEdition<NamedSize> = {
+  "2008": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2011": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2014": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2017": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2020": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2023": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2026": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+};
+
+/** Smallest conductor of a circuit rated above 30 A, its ampacity aside: a smaller one is limited to a smaller device. */
+export const leastAboveThirtyAmperes: ByEdition<NamedSize> = {
+  "2008": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2011": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2014": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2017": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2020": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2023": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2026": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+};

@@ -187,3 +187,69 @@ export const commonConductorForFeeders: ByEdition<boolean> = {
   "2023": true,
   "2026": true,
 };
+
+/** Whether the travelling cables of elevators are among the exceptions for conductors in parallel smaller than 1/0 AWG. */
+export const elevatorParallelException: ByEdition<boolean> = {
+  "2008": true,
+  "2011": false,
+  "2014": false,
+  "2017": false,
+  "2020": false,
+  "2023": false,
+  "2026": false,
+};
+
+/** Whether existing service equipment with several disconnects in one undivided enclosure may stay. */
+export const undividedAssemblyMayStay: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": false,
+  "2020": false,
+  "2023": true,
+  "2026": true,
+};
+
+/** What an aluminum grounding electrode conductor may not lie against, beside corrosive surroundings. */
+export const aluminumNotAgainst: ByEdition<"masonry-or-earth" | "concrete"> = {
+  "2008": "masonry-or-earth",
+  "2011": "masonry-or-earth",
+  "2014": "masonry-or-earth",
+  "2017": "masonry-or-earth",
+  "2020": "concrete",
+  "2023": "concrete",
+  "2026": "concrete",
+};
+
+/** Which aluminum grounding electrode conductors that holds for. */
+export const aluminumRestrictedCover: ByEdition<"bare" | "bare-or-covered"> = {
+  "2008": "bare",
+  "2011": "bare",
+  "2014": "bare",
+  "2017": "bare",
+  "2020": "bare-or-covered",
+  "2023": "bare-or-covered",
+  "2026": "bare-or-covered",
+};
+
+/** Whether an aluminum grounding electrode conductor may end outdoors within 18 in. of the earth in an enclosure that is listed for it. */
+export const aluminumEndsInListedEnclosure: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": false,
+  "2020": true,
+  "2023": true,
+  "2026": true,
+};
+
+/** Whether a PVC raceway that protects an electrode conductor must be Schedule 80. */
+export const electrodeConductorWantsSchedule80: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": false,
+  "2020": true,
+  "2023": true,
+  "2026": true,
+};

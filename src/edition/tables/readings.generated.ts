@@ -14,11 +14,13 @@ export interface Readings {
   /** Does the 2011 rule for supply and jumper of different materials apply below the threshold of the 12.5 percent sentence too? (250.102(C)(3)) */
   readonly "supply-side-other-material-in-2011": "at-any-size" | "above-threshold";
   /** Had the 2014 notes already a threshold for supply and jumper of different materials? (Table 250.102(C)(1) note 2) */
-  readonly "supply-side-other-material-in-2014": "at-any-size" | "above-threshold";
+  readonly "supply-side-other-material-in-2014": "larger-of-both" | "at-any-size" | "above-threshold";
   /** Does the rule for different materials apply to a single supply conductor above the threshold, when the note names conductors in parallel only? (Table 250.102(C)(1) notes 1 and 2) */
   readonly "single-conductor-of-another-material": "as-in-parallel" | "parallel-only";
   /** Where does the grounding electrode conductor of a separately derived system land when each of several enclosures has a system bonding jumper? (250.30(A)(5)) */
   readonly "electrode-connection-with-several-jumpers": "at-each-jumper" | "at-one-jumper";
+  /** What size has a common grounding electrode conductor that several system bonding jumpers of one separately derived system tap? (250.30(A)(5), 250.30(A)(6)) */
+  readonly "common-conductor-of-one-derived-system": "by-its-conductors" | "as-of-several-systems";
   /** Had the 2014 notes already a sentence for supply and grounded conductor of different materials? (Table 250.102(C)(1) note 2) */
   readonly "grounded-conductor-other-material-in-2014": "larger-of-both" | "as-in-2017";
   /** Does a jumper per raceway follow the 12.5 percent rule above the threshold, when the 2011 text sends it to the table alone? (250.102(C)(2)) */
@@ -51,9 +53,10 @@ export const defaultReadings: Readings = {
   "cap-in-2014": "absent",
   "cap-on-small-derived-supplies-in-2017": "every-supply",
   "supply-side-other-material-in-2011": "at-any-size",
-  "supply-side-other-material-in-2014": "at-any-size",
+  "supply-side-other-material-in-2014": "larger-of-both",
   "single-conductor-of-another-material": "as-in-parallel",
   "electrode-connection-with-several-jumpers": "at-each-jumper",
+  "common-conductor-of-one-derived-system": "by-its-conductors",
   "grounded-conductor-other-material-in-2014": "larger-of-both",
   "jumper-per-raceway-in-2011": "one-eighth-too",
   "several-sets-in-a-raceway": "sum-of-sets",
@@ -75,6 +78,7 @@ export const readingFacts: { readonly [K in keyof Readings]: ReadingFacts<Readin
       "system-bonding-jumper",
       "supply-side-bonding-jumper",
       "supply-side-bonding-jumper-raceway",
+      "supply-side-bonding-jumper-single-raceway",
       "grounded-conductor",
       "grounded-conductor-raceway",
     ],
@@ -97,6 +101,7 @@ export const readingFacts: { readonly [K in keyof Readings]: ReadingFacts<Readin
       "system-bonding-jumper",
       "supply-side-bonding-jumper",
       "supply-side-bonding-jumper-raceway",
+      "supply-side-bonding-jumper-single-raceway",
     ],
     editions: ["2014"],
     policy: { absent: { cap: "none" }, "as-in-2017": { cap: "set" } },
@@ -110,8 +115,10 @@ export const readingFacts: { readonly [K in keyof Readings]: ReadingFacts<Readin
     policies: [
       "supply-side-bonding-jumper",
       "supply-side-bonding-jumper-raceway",
+      "supply-side-bonding-jumper-single-raceway",
       "supply-side-bonding-jumper-derived",
       "supply-side-bonding-jumper-derived-raceway",
+      "supply-side-bonding-jumper-derived-single-raceway",
     ],
     editions: ["2011"],
     policy: {
@@ -123,11 +130,14 @@ export const readingFacts: { readonly [K in keyof Readings]: ReadingFacts<Readin
     policies: [
       "supply-side-bonding-jumper",
       "supply-side-bonding-jumper-raceway",
+      "supply-side-bonding-jumper-single-raceway",
       "supply-side-bonding-jumper-derived",
       "supply-side-bonding-jumper-derived-raceway",
+      "supply-side-bonding-jumper-derived-single-raceway",
     ],
     editions: ["2014"],
     policy: {
+      "larger-of-both": { otherMaterial: "larger-through-threshold" },
       "at-any-size": { otherMaterial: "always" },
       "above-threshold": { otherMaterial: "above-threshold" },
     },
@@ -138,8 +148,10 @@ export const readingFacts: { readonly [K in keyof Readings]: ReadingFacts<Readin
       "system-bonding-jumper",
       "supply-side-bonding-jumper",
       "supply-side-bonding-jumper-raceway",
+      "supply-side-bonding-jumper-single-raceway",
       "supply-side-bonding-jumper-derived",
       "supply-side-bonding-jumper-derived-raceway",
+      "supply-side-bonding-jumper-derived-single-raceway",
       "grounded-conductor",
       "grounded-conductor-raceway",
       "grounded-conductor-derived",
@@ -160,6 +172,11 @@ export const readingFacts: { readonly [K in keyof Readings]: ReadingFacts<Readin
     policies: [],
     editions: ["2008", "2011", "2014", "2017", "2020", "2023", "2026"],
     policy: { "at-each-jumper": {}, "at-one-jumper": {} },
+  },
+  "common-conductor-of-one-derived-system": {
+    policies: [],
+    editions: ["2008", "2011", "2014", "2017", "2020", "2023", "2026"],
+    policy: { "by-its-conductors": {}, "as-of-several-systems": {} },
   },
   "grounded-conductor-other-material-in-2014": {
     policies: [

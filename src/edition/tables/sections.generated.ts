@@ -431,6 +431,50 @@ export const serviceRacewayFittings: ByEdition<Citation> = {
   "2026": { section: "250.92(B)", evidence: "carried" },
 };
 
+/** What serves as equipment grounding conductor: a wire, or a raceway of a kind that is listed there. */
+export const equipmentGroundingKinds: ByEdition<Citation> = {
+  "2008": { section: "250.118", evidence: "memory" },
+  "2011": { section: "250.118", evidence: "memory" },
+  "2014": { section: "250.118", evidence: "memory" },
+  "2017": { section: "250.118", evidence: "memory" },
+  "2020": { section: "250.118", evidence: "single" },
+  "2023": { section: "250.118(A)", evidence: "single" },
+  "2026": { section: "250.118(A)", evidence: "carried" },
+};
+
+/** An equipment grounding conductor is not used as grounding electrode conductor. Exceptions were not read. */
+export const electrodeConductorNoEquipmentGrounding: ByEdition<Citation> = {
+  "2008": { section: "250.121", evidence: "memory" },
+  "2011": { section: "250.121", evidence: "memory" },
+  "2014": { section: "250.121", evidence: "memory" },
+  "2017": { section: "250.121", evidence: "memory" },
+  "2020": { section: "250.121", evidence: "memory" },
+  "2023": { section: "250.121", evidence: "memory" },
+  "2026": { section: "250.121", evidence: "memory" },
+};
+
+/** A grounding electrode conductor may go to one electrode and on to others; its size is that of the largest that any of them requires. */
+export const electrodeConductorPastElectrodes: ByEdition<Citation> = {
+  "2008": { section: "250.64(F)", evidence: "memory" },
+  "2011": { section: "250.64(F)", evidence: "memory" },
+  "2014": { section: "250.64(F)", evidence: "memory" },
+  "2017": { section: "250.64(F)", evidence: "single" },
+  "2020": { section: "250.64(F)", evidence: "single" },
+  "2023": { section: "250.64(F)", evidence: "single" },
+  "2026": { section: "250.64(F)", evidence: "carried" },
+};
+
+/** One equipment grounding conductor may serve several circuits in one raceway, cable or tray; the largest device decides. */
+export const equipmentGroundingSeveralCircuits: ByEdition<Citation> = {
+  "2008": { section: "250.122(C)", evidence: "memory" },
+  "2011": { section: "250.122(C)", evidence: "memory" },
+  "2014": { section: "250.122(C)", evidence: "memory" },
+  "2017": { section: "250.122(C)", evidence: "single" },
+  "2020": { section: "250.122(C)", evidence: "single" },
+  "2023": { section: "250.122(C)", evidence: "single" },
+  "2026": { section: "250.122(C)", evidence: "memory" },
+};
+
 /** Existing separate building that keeps its grounded conductor as the fault path: not smaller than an equipment grounding conductor, nor than its load requires. */
 export const rebondedBuilding: ByEdition<Citation> = {
   "2008": { section: "250.32(B) Exception", evidence: "carried" },
@@ -517,6 +561,28 @@ export const trayAsEquipmentGrounding: ByEdition<Citation> = {
   "2020": { section: "392.60", evidence: "single" },
   "2023": { section: "392.60", evidence: "single" },
   "2026": { section: "392.60", evidence: "carried" },
+};
+
+/** The path over a metal water pipe, and the bonding of it, does not rely on meters, filters and the like. */
+export const waterPipeContinuity: ByEdition<Citation> = {
+  "2008": { section: "250.53(D)(1)", evidence: "memory" },
+  "2011": { section: "250.53(D)(1)", evidence: "memory" },
+  "2014": { section: "250.53(D)(1)", evidence: "memory" },
+  "2017": { section: "250.53(D)(1)", evidence: "memory" },
+  "2020": { section: "250.53(D)(1)", evidence: "memory" },
+  "2023": { section: "250.53(D)(1)", evidence: "memory" },
+  "2026": { section: "250.53(D)(1)", evidence: "memory" },
+};
+
+/** A bonding jumper around equipment that is likely to be taken out, long enough that it can be taken out with the jumper in place. */
+export const removableEquipment: ByEdition<Citation> = {
+  "2008": { section: "250.68(B)", evidence: "memory" },
+  "2011": { section: "250.68(B)", evidence: "memory" },
+  "2014": { section: "250.68(B)", evidence: "memory" },
+  "2017": { section: "250.68(B)", evidence: "memory" },
+  "2020": { section: "250.68(B)", evidence: "memory" },
+  "2023": { section: "250.68(B)", evidence: "memory" },
+  "2026": { section: "250.68(B)", evidence: "memory" },
 };
 
 /** A single rod, pipe or plate is supplemented unless it has 25 ohms or less; metal water pipe always. */
@@ -902,4 +968,312 @@ export const supplySideJumperSeveralRaceways: ByEdition<Citation> = {
   "2020": { section: "250.102(C)(2)", evidence: "single" },
   "2023": { section: "250.102(C)(2)", evidence: "single" },
   "2026": { section: "250.102(C)(2)", evidence: "carried" },
+};
+
+/** The conductors in parallel of one phase are of one length, material, size, insulation and termination. */
+export const parallelAlike: ByEdition<Citation> = {
+  "2008": { section: "310.4", evidence: "memory" },
+  "2011": { section: "310.10(H)", evidence: "single" },
+  "2014": { section: "310.10(H)", evidence: "bracketed" },
+  "2017": { section: "310.10(H)", evidence: "single" },
+  "2020": { section: "310.10(G)", evidence: "carried" },
+  "2023": { section: "310.10(G)", evidence: "carried" },
+  "2026": { section: "310.10(G)", evidence: "carried" },
+};
+
+/** The grounded conductor bonds no metal on the load side of the service disconnect or of a system bonding jumper, save listed exceptions. */
+export const loadSideGrounding: ByEdition<Citation> = {
+  "2008": { section: "250.142(B)", evidence: "memory" },
+  "2011": { section: "250.142(B)", evidence: "single" },
+  "2014": { section: "250.142(B)", evidence: "bracketed" },
+  "2017": { section: "250.142(B)", evidence: "single" },
+  "2020": { section: "250.142(B)", evidence: "single" },
+  "2023": { section: "250.142(B)", evidence: "single" },
+  "2026": { section: "250.142(B)", evidence: "carried" },
+};
+
+/** Frames of ranges, ovens and dryers on existing branch circuits may be bonded by the grounded conductor under conditions. */
+export const frameByGroundedConductor: ByEdition<Citation> = {
+  "2008": { section: "250.140 Exception", evidence: "memory" },
+  "2011": { section: "250.140 Exception", evidence: "single" },
+  "2014": { section: "250.140 Exception", evidence: "bracketed" },
+  "2017": { section: "250.140 Exception", evidence: "single" },
+  "2020": { section: "250.140 Exception", evidence: "single" },
+  "2023": { section: "250.140 Exception", evidence: "single" },
+  "2026": { section: "250.140 Exception", evidence: "carried" },
+};
+
+/** Meter enclosures beside the service disconnect may be bonded by the grounded conductor under conditions. */
+export const meterEnclosureByGroundedConductor: ByEdition<Citation> = {
+  "2008": { section: "250.142(B) Exception No. 2", evidence: "memory" },
+  "2011": { section: "250.142(B) Exception No. 2", evidence: "single" },
+  "2014": { section: "250.142(B) Exception No. 2", evidence: "bracketed" },
+  "2017": { section: "250.142(B) Exception No. 2", evidence: "single" },
+  "2020": { section: "250.142(B) Exception No. 2", evidence: "single" },
+  "2023": { section: "250.142(B) Exception No. 2", evidence: "single" },
+  "2026": { section: "250.142(B) Exception No. 2", evidence: "carried" },
+};
+
+/** A metal underground water pipe is supplemented by another electrode. */
+export const waterPipeSupplement: ByEdition<Citation> = {
+  "2008": { section: "250.53(D)(2)", evidence: "memory" },
+  "2011": { section: "250.53(D)(2)", evidence: "single" },
+  "2014": { section: "250.53(D)(2)", evidence: "bracketed" },
+  "2017": { section: "250.53(D)(2)", evidence: "single" },
+  "2020": { section: "250.53(D)(2)", evidence: "single" },
+  "2023": { section: "250.53(D)(2)", evidence: "single" },
+  "2026": { section: "250.53(D)(2)", evidence: "carried" },
+};
+
+/** All electrodes that are present at a building are bonded together; save concrete-encased ones of existing buildings whose steel is not accessible without disturbing the concrete. */
+export const electrodesPresent: ByEdition<Citation> = {
+  "2008": { section: "250.50", evidence: "memory" },
+  "2011": { section: "250.50", evidence: "memory" },
+  "2014": { section: "250.50", evidence: "memory" },
+  "2017": { section: "250.50", evidence: "memory" },
+  "2020": { section: "250.50", evidence: "memory" },
+  "2023": { section: "250.50", evidence: "memory" },
+  "2026": { section: "250.50", evidence: "memory" },
+};
+
+/** An electrode conductor smaller than 6 AWG runs in a raceway or cable armor, a larger one where it is exposed to damage. */
+export const electrodeConductorProtection: ByEdition<Citation> = {
+  "2008": { section: "250.64(B)", evidence: "carried" },
+  "2011": { section: "250.64(B)", evidence: "single" },
+  "2014": { section: "250.64(B)", evidence: "bracketed" },
+  "2017": { section: "250.64(B)", evidence: "single" },
+  "2020": { section: "250.64(B)", evidence: "single" },
+  "2023": { section: "250.64(B)", evidence: "single" },
+  "2026": { section: "250.64(B)", evidence: "carried" },
+};
+
+/** Existing service equipment with several disconnects in one undivided enclosure may stay. */
+export const undividedAssemblyExisting: ByEdition<Citation> = {
+  "2008": { section: "230.71(B)", evidence: "memory" },
+  "2011": { section: "230.71(B)", evidence: "memory" },
+  "2014": { section: "230.71(B)", evidence: "memory" },
+  "2017": { section: "230.71(B)", evidence: "memory" },
+  "2020": { section: "230.71(B)", evidence: "single" },
+  "2023": { section: "230.71(B) Exception", evidence: "single" },
+  "2026": { section: "230.71(B) Exception", evidence: "carried" },
+};
+
+/** The grounded conductor of a feeder is not smaller than the equipment grounding conductor that its device requires; the rule on parallel runs is not applied to it, so that each of several in parallel has the minimum size for parallel conductors. */
+export const feederGroundedConductor: ByEdition<Citation> = {
+  "2008": { section: "215.2(A)(1)", evidence: "single" },
+  "2011": { section: "215.2(A)(2)", evidence: "single" },
+  "2014": { section: "215.2(A)(2)", evidence: "carried" },
+  "2017": { section: "215.2(A)(2)", evidence: "carried" },
+  "2020": { section: "215.2(A)(2)", evidence: "carried" },
+  "2023": { section: "215.2(A)(2)", evidence: "carried" },
+  "2026": { section: "215.2(A)(2)", evidence: "carried" },
+};
+
+/** At a building on a feeder the grounded conductor is kept apart from the equipment grounding conductors and the electrodes. */
+export const buildingGroundedConductor: ByEdition<Citation> = {
+  "2008": { section: "250.32(B)", evidence: "carried" },
+  "2011": { section: "250.32(B)(1)", evidence: "single" },
+  "2014": { section: "250.32(B)(1)", evidence: "bracketed" },
+  "2017": { section: "250.32(B)(1)", evidence: "single" },
+  "2020": { section: "250.32(B)(1)", evidence: "single" },
+  "2023": { section: "250.32(B)(1)", evidence: "single" },
+  "2026": { section: "250.32(B)(1)", evidence: "carried" },
+};
+
+/** A building on a separately derived system without an overcurrent device where its conductors start: a supply-side bonding jumper to the disconnect of the building and its electrodes, in place of an equipment grounding conductor. */
+export const buildingFromDerivedSystem: ByEdition<Citation> = {
+  "2008": { section: "250.32(B)", evidence: "memory" },
+  "2011": { section: "250.32(B)(2)", evidence: "single" },
+  "2014": { section: "250.32(B)(2)", evidence: "bracketed" },
+  "2017": { section: "250.32(B)(2)", evidence: "single" },
+  "2020": { section: "250.32(B)(2)", evidence: "single" },
+  "2023": { section: "250.32(B)(2)", evidence: "single" },
+  "2026": { section: "250.32(B)(2)", evidence: "carried" },
+};
+
+/** A building on an ungrounded system: an equipment grounding conductor runs with the supply conductors to the disconnect and the electrodes. */
+export const buildingUngrounded: ByEdition<Citation> = {
+  "2008": { section: "250.32(C)", evidence: "carried" },
+  "2011": { section: "250.32(C)", evidence: "single" },
+  "2014": { section: "250.32(C)", evidence: "bracketed" },
+  "2017": { section: "250.32(C)", evidence: "single" },
+  "2020": { section: "250.32(C)", evidence: "single" },
+  "2023": { section: "250.32(C)", evidence: "single" },
+  "2026": { section: "250.32(C)", evidence: "carried" },
+};
+
+/** A bonding jumper runs inside the raceway or enclosure or outside it; outside it follows the raceway and is at most 6 ft long, save at outdoor poles and for electrodes. */
+export const jumperOutsideRaceway: ByEdition<Citation> = {
+  "2008": { section: "250.102(E)", evidence: "carried" },
+  "2011": { section: "250.102(E)", evidence: "single" },
+  "2014": { section: "250.102(E)", evidence: "bracketed" },
+  "2017": { section: "250.102(E)", evidence: "single" },
+  "2020": { section: "250.102(E)", evidence: "single" },
+  "2023": { section: "250.102(E)", evidence: "single" },
+  "2026": { section: "250.102(E)", evidence: "carried" },
+};
+
+/** Flexible metal conduit with up to 6 ft in the path serves as equipment grounding conductor within limits of device and trade size, where it need not flex after it is installed. */
+export const flexibleConduitAsGrounding: ByEdition<Citation> = {
+  "2008": { section: "250.118", evidence: "memory" },
+  "2011": { section: "250.118", evidence: "memory" },
+  "2014": { section: "250.118", evidence: "carried" },
+  "2017": { section: "250.118", evidence: "carried" },
+  "2020": { section: "250.118", evidence: "single" },
+  "2023": { section: "250.118(A)", evidence: "single" },
+  "2026": { section: "250.118(A)", evidence: "carried" },
+};
+
+/** No overcurrent device opens the grounded conductor of a corner-grounded system, unless it opens all conductors at once. */
+export const groundedPhaseDevices: ByEdition<Citation> = {
+  "2008": { section: "240.22", evidence: "memory" },
+  "2011": { section: "240.22", evidence: "memory" },
+  "2014": { section: "240.22", evidence: "memory" },
+  "2017": { section: "240.22", evidence: "memory" },
+  "2020": { section: "240.22", evidence: "memory" },
+  "2023": { section: "240.22", evidence: "memory" },
+  "2026": { section: "240.22", evidence: "memory" },
+};
+
+/** Impedance grounding: three-phase systems of 480 to 1000 V without loads between line and neutral, with ground detectors, where qualified persons serve the installation. */
+export const impedanceConditions: ByEdition<Citation> = {
+  "2008": { section: "250.36", evidence: "carried" },
+  "2011": { section: "250.36", evidence: "single" },
+  "2014": { section: "250.36", evidence: "bracketed" },
+  "2017": { section: "250.36", evidence: "single" },
+  "2020": { section: "250.36", evidence: "single" },
+  "2023": { section: "250.36", evidence: "single" },
+  "2026": { section: "250.36", evidence: "carried" },
+};
+
+/** A building or structure on a feeder or branch circuit has electrodes of its own, to which its electrode conductor goes. */
+export const buildingElectrodes: ByEdition<Citation> = {
+  "2008": { section: "250.32(A)", evidence: "carried" },
+  "2011": { section: "250.32(A)", evidence: "single" },
+  "2014": { section: "250.32(A)", evidence: "bracketed" },
+  "2017": { section: "250.32(A)", evidence: "single" },
+  "2020": { section: "250.32(A)", evidence: "single" },
+  "2023": { section: "250.32(A)", evidence: "single" },
+  "2026": { section: "250.32(A)", evidence: "carried" },
+};
+
+/** No jumper of its own from a derived system to the water piping, where the metal frame is the electrode of that system and is bonded to the piping. The number of the exception is from memory. */
+export const derivedPipingByFrame: ByEdition<Citation> = {
+  "2008": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
+  "2011": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
+  "2014": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
+  "2017": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
+  "2020": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
+  "2023": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
+  "2026": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
+};
+
+/** No jumper of its own from a derived system to the frame, where the water piping is the electrode of that system and is bonded to the frame. The number of the exception is from memory. */
+export const derivedMetalByPiping: ByEdition<Citation> = {
+  "2008": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
+  "2011": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
+  "2014": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
+  "2017": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
+  "2020": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
+  "2023": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
+  "2026": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
+};
+
+/** No jumper of its own from each derived system to piping and frame that are bonded to the common electrode conductor of the systems. The exception is from memory. */
+export const derivedMetalByCommon: ByEdition<Citation> = {
+  "2008": { section: "250.104(D)(3) Exception", evidence: "memory" },
+  "2011": { section: "250.104(D)(3) Exception", evidence: "memory" },
+  "2014": { section: "250.104(D)(3) Exception", evidence: "memory" },
+  "2017": { section: "250.104(D)(3) Exception", evidence: "memory" },
+  "2020": { section: "250.104(D)(3) Exception", evidence: "memory" },
+  "2023": { section: "250.104(D)(3) Exception", evidence: "memory" },
+  "2026": { section: "250.104(D)(3) Exception", evidence: "memory" },
+};
+
+/** Metal water piping or a metal frame may serve as the common electrode conductor of several derived systems. The piping is named as such in texts from 2017; before, from memory. */
+export const commonConductorByMetal: ByEdition<Citation> = {
+  "2008": { section: "250.30(A)(4)", evidence: "memory" },
+  "2011": { section: "250.30(A)(6)", evidence: "memory" },
+  "2014": { section: "250.30(A)(6)", evidence: "memory" },
+  "2017": { section: "250.30(A)(6)", evidence: "single" },
+  "2020": { section: "250.30(A)(6)", evidence: "single" },
+  "2023": { section: "250.30(A)(6)", evidence: "single" },
+  "2026": { section: "250.30(A)(6)", evidence: "carried" },
+};
+
+/** A grounded service conductor is insulated, but may be bare: copper in a raceway or in a service cable, aluminum in a cable or raceway identified for underground use. From memory; the numbers of the cases were not read. */
+export const serviceGroundedCovering: ByEdition<Citation> = {
+  "2008": { section: "230.41 Exception", evidence: "memory" },
+  "2011": { section: "230.41 Exception", evidence: "memory" },
+  "2014": { section: "230.41 Exception", evidence: "memory" },
+  "2017": { section: "230.41 Exception", evidence: "memory" },
+  "2020": { section: "230.41 Exception", evidence: "memory" },
+  "2023": { section: "230.41 Exception", evidence: "memory" },
+  "2026": { section: "230.41 Exception", evidence: "memory" },
+};
+
+/** Conductors are insulated, except where covered or bare ones are specifically permitted. From memory. */
+export const conductorsInsulated: ByEdition<Citation> = {
+  "2008": { section: "310.2(A)", evidence: "memory" },
+  "2011": { section: "310.106(D)", evidence: "memory" },
+  "2014": { section: "310.106(D)", evidence: "memory" },
+  "2017": { section: "310.106(D)", evidence: "memory" },
+  "2020": { section: "310.3(D)", evidence: "memory" },
+  "2023": { section: "310.3(D)", evidence: "memory" },
+  "2026": { section: "310.3(D)", evidence: "memory" },
+};
+
+/** An electrode conductor of the wire type may be insulated, covered or bare. From memory. */
+export const electrodeConductorCovering: ByEdition<Citation> = {
+  "2008": { section: "250.62", evidence: "memory" },
+  "2011": { section: "250.62", evidence: "memory" },
+  "2014": { section: "250.62", evidence: "memory" },
+  "2017": { section: "250.62", evidence: "memory" },
+  "2020": { section: "250.62", evidence: "memory" },
+  "2023": { section: "250.62", evidence: "memory" },
+  "2026": { section: "250.62", evidence: "memory" },
+};
+
+/** An equipment grounding conductor may be bare, covered or insulated. From memory. */
+export const equipmentGroundingCovering: ByEdition<Citation> = {
+  "2008": { section: "250.119", evidence: "memory" },
+  "2011": { section: "250.119", evidence: "memory" },
+  "2014": { section: "250.119", evidence: "memory" },
+  "2017": { section: "250.119", evidence: "memory" },
+  "2020": { section: "250.119", evidence: "memory" },
+  "2023": { section: "250.119", evidence: "memory" },
+  "2026": { section: "250.119", evidence: "memory" },
+};
+
+/** A bonding jumper need not be insulated: the section names its material and no covering. From memory. */
+export const bondingJumperCovering: ByEdition<Citation> = {
+  "2008": { section: "250.102(A)", evidence: "memory" },
+  "2011": { section: "250.102(A)", evidence: "memory" },
+  "2014": { section: "250.102(A)", evidence: "memory" },
+  "2017": { section: "250.102(A)", evidence: "memory" },
+  "2020": { section: "250.102(A)", evidence: "memory" },
+  "2023": { section: "250.102(A)", evidence: "memory" },
+  "2026": { section: "250.102(A)", evidence: "memory" },
+};
+
+/** A main or system bonding jumper need not be insulated: the section names its material and no covering. From memory. */
+export const mainJumperCovering: ByEdition<Citation> = {
+  "2008": { section: "250.28(A)", evidence: "memory" },
+  "2011": { section: "250.28(A)", evidence: "memory" },
+  "2014": { section: "250.28(A)", evidence: "memory" },
+  "2017": { section: "250.28(A)", evidence: "memory" },
+  "2020": { section: "250.28(A)", evidence: "memory" },
+  "2023": { section: "250.28(A)", evidence: "memory" },
+  "2026": { section: "250.28(A)", evidence: "memory" },
+};
+
+/** A common electrode conductor of several jumpers of one derived system. No text sizes it; it is taken as the electrode conductor of that system. Inferred. */
+export const commonConductorOfOneSystem: ByEdition<Citation> = {
+  "2008": { section: "250.30(A)(3), (4)", evidence: "memory" },
+  "2011": { section: "250.30(A)(5), (6)", evidence: "memory" },
+  "2014": { section: "250.30(A)(5), (6)", evidence: "memory" },
+  "2017": { section: "250.30(A)(5), (6)", evidence: "memory" },
+  "2020": { section: "250.30(A)(5), (6)", evidence: "memory" },
+  "2023": { section: "250.30(A)(5), (6)", evidence: "memory" },
+  "2026": { section: "250.30(A)(5), (6)", evidence: "memory" },
 };

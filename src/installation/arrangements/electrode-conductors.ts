@@ -7,12 +7,13 @@ import {
   serviceElectrodeOnePlace,
 } from "../../edition/tables/sections.generated.js";
 import { type DerivedInCode, wholeServing } from "../derived-system.js";
+import { landingAtDerived, landingAtService } from "../electrode-landing.js";
 import type { InstallationInCode, ScheduledConductor } from "../schedule.js";
 import { commonOfSystems, tapOf } from "../schedule-common.js";
 import { conductorServing } from "../schedule-electrodes.js";
-import { parallelCautions } from "../schedule-runs.js";
 import { commonConductorWithTaps, electrodeStarts } from "../schedule-service.js";
 import { scheduled } from "../scheduled.js";
+import { parallelViolations } from "../violations/parallel.js";
 import {
   type Arrangement,
   type ArrangementComparison,
@@ -51,7 +52,8 @@ function waysOfEnclosures(input: EnclosureElectrodesInput): readonly Arrangement
   const from = (place: string): readonly ScheduledConductor[] =>
     electrodeStarts(at, place).map((start) => {
       const { by, result } = conductorServing({ ...bare, system }, electrodes, start);
-      return scheduled({ subject: place }, place, { kind: "electrodes" }, result, { by });
+      const landing = landingAtService(at.service, place);
+      return scheduled({ subject: place }, landing, { kind: "electrodes" }, result, { by });
     });
   const individual = arranged(
     input,
@@ -90,9 +92,11 @@ function waysOfSystems(input: DerivedElectrodesInput): readonly Arrangement[] {
     "individual-electrode-conductors",
     derivedElectrodeConnection[code.year],
     systems.map((one) => {
-      const servings = [wholeServing(systemOf(bare, one))];
+      const of = systemOf(bare, one);
+      const servings = [wholeServing(of)];
       const { by, result } = conductorServing({ ...bare, system }, electrodes, { servings });
-      return scheduled({ subject: one.id }, one.id, { kind: "electrodes" }, result, { by });
+      const landing = landingAtDerived(of.system, one.id);
+      return scheduled({ subject: one.id }, landing, { kind: "electrodes" }, result, { by });
     }),
     [connected(ids, "at-the-jumper", derivedElectrodeConnection[code.year])],
   );
@@ -108,7 +112,8 @@ function waysOfSystems(input: DerivedElectrodesInput): readonly Arrangement[] {
         ...systems.map((one) => {
           const at = systemOf(bare, one);
           const { by, result } = tapOf(at, electrodes, wholeServing(at));
-          return scheduled({ part: "tap", subject: one.id }, one.id, common, result, { by });
+          const landing = landingAtDerived(at.system, one.id);
+          return scheduled({ part: "tap", subject: one.id }, landing, common, result, { by });
         }),
       ],
       [
@@ -145,15 +150,14 @@ function arranged(
   connections: readonly Connection[],
 ): Arrangement {
   const places = input.system === "separately-derived" ? input.systems : input.enclosures;
-  const cautions = parallelCautions(places, input);
   return arrangementOf({
     id,
     status: "permitted",
     citation,
     conductors,
     connections,
-    violations: [],
-    cautions,
+    violations: parallelViolations(places, input.code.year),
+    cautions: [],
   });
 }
 

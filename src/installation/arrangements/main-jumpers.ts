@@ -10,11 +10,11 @@ import {
   serviceLoadSide,
   supplySideConnections,
 } from "../../edition/tables/sections.generated.js";
-import { parallelCautions } from "../schedule-runs.js";
 import type { ServiceInCode } from "../service.js";
 import { serviceCautions } from "../service-cautions.js";
 import { boxJumpers, mainJumpers } from "../service-jumpers.js";
 import { serviceViolations } from "../service-violations.js";
+import { parallelCautions } from "../violations/parallel.js";
 import {
   type Arrangement,
   type ArrangementComparison,
@@ -66,9 +66,11 @@ function arranged(
 ): Arrangement {
   const { year } = at.code;
   const { runs, boxes = [] } = at.service;
+  const violations = serviceViolations(at);
+  const isForbidden = violations.some(({ code }) => code === "more-than-six-disconnects");
   return arrangementOf({
     id,
-    status: "permitted",
+    status: isForbidden ? "not-permitted" : "permitted",
     citation,
     conductors: [...mainJumpers(at), ...boxJumpers(at)],
     connections: [
@@ -85,8 +87,8 @@ function arranged(
       ),
       ...furtherConnections(at),
     ],
-    violations: serviceViolations(at),
-    cautions: [...serviceCautions(at), ...parallelCautions(runs, at)],
+    violations,
+    cautions: [...serviceCautions(at), ...parallelCautions(runs, year, boxes)],
   });
 }
 

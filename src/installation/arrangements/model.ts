@@ -49,6 +49,7 @@ export function serviceOf(
   const taken = [...enclosures, ...(box === undefined ? [] : [box])].map(({ id }) => id);
   const utility = freeName("utility", taken);
   const start = isFromBox && box !== undefined ? box.id : utility;
+  const raceways = { count: 1, kind: "nonmetallic" } as const;
   const service: DrawnService = {
     id: freeName("service", taken),
     grounding: "solidly-grounded",
@@ -56,8 +57,8 @@ export function serviceOf(
     utility: { id: utility, outdoorTransformer: false },
     boxes: box === undefined ? [] : [{ id: box.id, kind: "wireway", bondedBy: "jumper" }],
     runs: [
-      ...(box === undefined ? [] : [{ id: box.id, from: utility, to: box.id, supply: box.supply }]),
-      ...enclosures.map(({ id, supply }) => ({ id, from: start, to: id, supply })),
+      ...(box === undefined ? [] : [{ id: box.id, from: utility, to: box.id, supply: box.supply, raceways }]),
+      ...enclosures.map(({ id, supply }) => ({ id, from: start, to: id, supply, raceways })),
     ],
     disconnects: enclosures.map(({ id }) => ({ id, designation: "service-disconnect", amperes: 1 })),
     housing,

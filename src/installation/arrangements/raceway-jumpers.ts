@@ -4,9 +4,10 @@ import {
   serviceRacewayFittings,
 } from "../../edition/tables/sections.generated.js";
 import type { Supply } from "../../supply/index.js";
+import { racewayJumper } from "../raceway-jumpers.js";
 import type { ScheduledConductor } from "../schedule.js";
-import { parallelCautions, racewayJumper } from "../schedule-runs.js";
 import { scheduled } from "../scheduled.js";
+import { parallelCautions } from "../violations/parallel.js";
 import {
   type Arrangement,
   type ArrangementComparison,
@@ -24,7 +25,9 @@ import type { RacewayJumpersInput } from "./shape.generated.js";
 export function arrangeRacewayJumpers(input: RacewayJumpersInput): ArrangementComparison {
   const { code, raceways } = input;
   const several = raceways.length > 1;
-  const each = raceways.map(({ id, supply }) => jumper(input, id, supply, several ? "raceway" : "all"));
+  const each = raceways.map(({ id, supply }) =>
+    jumper(input, id, supply, several ? "raceway" : "single-raceway"),
+  );
   const arrangements = [arranged(input, "jumper-in-each-raceway", each)];
   if (several) {
     const all = jumper(input, "all raceways", joinedSupply(raceways), "all");
@@ -37,7 +40,7 @@ function jumper(
   input: RacewayJumpersInput,
   subject: string,
   supply: Supply,
-  scope: "raceway" | "all",
+  scope: "raceway" | "single-raceway" | "all",
 ): ScheduledConductor {
   const { code, system: kind = "service", conductor, raceways } = input;
   const bare = bareInstallation(code, conductor.material, wantedIn(input));
@@ -64,13 +67,6 @@ function arranged(
 ): Arrangement {
   const { code, system = "service", raceways } = input;
   const at = raceways.map((raceway) => raceway.id);
-  const runs = raceways.map(({ id: name, supply }) => ({
-    id: name,
-    from: name,
-    to: name,
-    supply,
-    raceways: { count: 1, kind: "nonflexible-metal" as const },
-  }));
   const boxes = serviceBoxes[code.year];
   const connection: Pick<Connection, "note" | "citation"> =
     system === "service"
@@ -83,6 +79,11 @@ function arranged(
     conductors,
     connections: [{ kind: "supply-side-bonding-jumper", status: "required", at, ...connection }],
     violations: [],
-    cautions: parallelCautions(runs, { code }),
+    // What the sets of a raceway serve is not asked, as little as of a wireway.
+    cautions: parallelCautions(
+      raceways.map(({ id: to, supply }) => ({ id: to, to, supply })),
+      code.year,
+      at.map((raceway) => ({ id: raceway, kind: "wireway" })),
+    ),
   });
 }

@@ -10,11 +10,10 @@ import {
   systemJumperSeveralEnclosures,
 } from "../../edition/tables/sections.generated.js";
 import { derivedCautions } from "../derived-cautions.js";
-import { type DerivedInCode, type DrawnDerivedSystem, isBoundToSource } from "../derived-system.js";
+import { type DerivedInCode, type DrawnDerivedSystem, isBoundOutdoors } from "../derived-system.js";
 import { derivedViolations } from "../derived-violations.js";
 import type { PlacedCaution } from "../schedule.js";
 import { replacesSupplySideJumper, systemJumpers } from "../schedule-derived.js";
-import { parallelCautions } from "../schedule-runs.js";
 import {
   type Arrangement,
   type ArrangementComparison,
@@ -47,7 +46,13 @@ function systemOf(input: SystemJumpersInput, jumperAt: DrawnDerivedSystem["jumpe
     source: { ...source, kind: "transformer" },
     grounding: "solidly-grounded",
     connection: "three-phase-wye",
-    runs: enclosures.map(({ id, supply }) => ({ id, from: source.id, to: id, supply })),
+    runs: enclosures.map(({ id, supply }) => ({
+      id,
+      from: source.id,
+      to: id,
+      supply,
+      raceways: { count: 1, kind: "nonmetallic" },
+    })),
     disconnects: ids.map((id) => ({ id, amperes: 1 })),
     jumperAt,
   };
@@ -62,7 +67,7 @@ function inEachEnclosure(at: DerivedInCode): Arrangement {
   return arranged(
     at,
     "jumper-in-each-enclosure",
-    isBoundToSource(at) ? outdoorSource[year] : placeCitation(at),
+    isBoundOutdoors(at) ? outdoorSource[year] : placeCitation(at),
     [
       {
         kind: "grounded-conductor",
@@ -168,7 +173,7 @@ function arranged(
     conductors: systemJumpers(at),
     connections: [...connections, loadSide(at)],
     violations,
-    cautions: [...cautions, ...parallelCautions(at.system.runs, at), ...more],
+    cautions: [...cautions, ...more],
   });
 }
 

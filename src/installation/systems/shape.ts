@@ -1,79 +1,26 @@
 import * as v from "valibot";
-import { conductorSize, material } from "../../conductor/shape.js";
-import { anyOf, count, listOf, says } from "../../input/define.js";
+import { anyOf, listOf, says } from "../../input/define.js";
 import { amperes } from "../../rules/shape.js";
-import { chosenConductors } from "../../supply/shape.js";
 import { grounding } from "../../systems/shape.js";
-import { feet, id, reference, yes } from "../define.js";
+import { boxesWithoutSupply } from "../boxes/shape.js";
+import { buses, formOf, onBus } from "../buses/shape.js";
+import { id, ownMaterials, reference, yes } from "../define.js";
+import { electrodes, electrodesNotConnected } from "../electrodes/shape.js";
+import { sharedRaceways } from "../raceways/shape.js";
+import { run } from "../runs/shape.js";
 
 const bondedBy = v.pipe(
-  v.picklist(["jumper", "grounded-conductor"]),
-  says("What bonds its metal on the supply side."),
+  v.picklist(["jumper", "grounded-conductor", "locknuts"]),
+  says(
+    "What bonds its metal on the supply side; locknuts are what was found where nothing but ordinary locknuts does.",
+  ),
 );
 
-export const load = v.pipe(
-  v.strictObject({
-    amperes: amperes("Amperes of the grounded conductor, of all its parallel parts together."),
-    circuitAmperes: amperes("Rating of the circuit, which decides the temperature of its terminations."),
-    listedFor75: v.optional(
-      yes(
-        "whether the terminations are listed for 75 C",
-        "Whether the terminations of a circuit of 100 A or less are listed for 75 C; they are not by default.",
-      ),
-    ),
-  }),
-  says("Load of the grounded conductor, whose requirement stands beside the table's."),
-);
-
-export const requiredForLoad = v.pipe(
-  v.strictObject({
-    forLoad: v.pipe(
-      v.strictObject({
-        amperes: amperes("Amperes that the conductors are to carry."),
-        material,
-        sets: v.pipe(count("sets"), says("Sets in parallel.")),
-      }),
-      says("No conductors are chosen yet: those that this load requires, in so many sets."),
-    ),
-  }),
-  says("Conductors that are yet to be chosen for a load."),
-);
-
-export const raceways = v.pipe(
-  v.strictObject({
-    count: v.pipe(
-      count("raceways or cables"),
-      says("Raceways or cables that the sets are divided over evenly."),
-    ),
-    kind: v.pipe(
-      v.picklist(["nonflexible-metal", "flexible-metal", "nonmetallic"]),
-      says("What they are made of."),
-    ),
-  }),
-  says("How the sets run; one nonmetallic raceway by default."),
-);
-
-export const run = v.pipe(
-  v.strictObject({
-    id,
-    from: reference(
-      "the place where it starts: the source, a box, or at a service a disconnect that is not service equipment",
-    ),
-    to: reference("the place where it ends: a box or a disconnect"),
-    supply: v.pipe(v.union([chosenConductors, requiredForLoad]), says("Its ungrounded conductors.")),
-    raceways: v.optional(raceways),
-    racewayJumpers: v.optional(
-      v.pipe(
-        v.picklist(["per-raceway", "common", "fittings-instead"]),
-        says(
-          "Whether metal raceways get a jumper each or one in common, or, at a service, are bonded by fittings instead; common by default.",
-        ),
-      ),
-    ),
-    load: v.optional(load),
-    lengthFeet: v.optional(feet),
-  }),
-  says("Ungrounded conductors that run from one place to another."),
+export const factoryJumper = v.pipe(
+  v.picklist(["in-place", "removed"]),
+  says(
+    "The jumper that the factory fits between grounded conductor and frame; left out where there is none.",
+  ),
 );
 
 const runs = v.pipe(listOf(run, 200), says("The runs of conductors from the source to the disconnects."));
@@ -85,6 +32,7 @@ const connection = v.pipe(
 
 const impedance = v.pipe(
   v.strictObject({
+    id: v.optional(v.pipe(id, says("Name of the impedance, from which electrode conductors may start."))),
     amperes: amperes("Largest current that the impedance lets through, in amperes."),
     electrodeConductorAt: v.pipe(
       v.picklist(["impedance", "first-disconnect"]),
@@ -92,40 +40,6 @@ const impedance = v.pipe(
     ),
   }),
   says("Present if and only if the system is grounded through an impedance."),
-);
-
-export const installedElectrode = v.pipe(
-  v.strictObject({
-    id,
-    kind: v.pipe(
-      v.picklist([
-        "rod",
-        "pipe",
-        "plate",
-        "concrete-encased",
-        "ring",
-        "metal-water-pipe",
-        "structural-metal",
-        "other",
-      ]),
-      says("Kind of electrode (250.52)."),
-    ),
-    ringConductor: v.optional(v.pipe(conductorSize, says("Size of the bare copper conductor of a ring."))),
-    from: reference(
-      "what its conductor comes from: a disconnect, box, source or building, the common electrode conductor, or another electrode",
-    ),
-    ferrousRaceway: v.optional(
-      yes(
-        "whether its conductor runs in a ferrous metal raceway",
-        "Whether its conductor runs in a ferrous metal raceway, whose ends are bonded to it.",
-      ),
-    ),
-  }),
-  says("An electrode; one connected from another electrode is tied by a bonding jumper; no cycles."),
-);
-
-export const electrodes = v.optional(
-  v.pipe(anyOf(installedElectrode, 50), says("The grounding electrodes.")),
 );
 
 export const box = v.pipe(
@@ -136,6 +50,8 @@ export const box = v.pipe(
       says("What it is; transformer-cabinet is a current-transformer cabinet."),
     ),
     bondedBy,
+    jumperForm: formOf("its supply-side bonding jumper"),
+    materials: ownMaterials("bondingJumpers"),
   }),
   says("A box ahead of the disconnects of a service."),
 );
@@ -150,6 +66,8 @@ export const serviceDisconnect = v.pipe(
       ),
     ),
     amperes: amperes("Rating in amperes."),
+    bus: onBus,
+    jumperForm: formOf("its main bonding jumper, or of the jumper that bonds it"),
     bondedBy: v.optional(
       v.pipe(
         bondedBy,
@@ -158,6 +76,7 @@ export const serviceDisconnect = v.pipe(
         ),
       ),
     ),
+    materials: ownMaterials("bondingJumpers", "electrodeConductors"),
   }),
   says("A disconnect of a service."),
 );
@@ -179,7 +98,10 @@ export const service = v.pipe(
       says("The utility's source."),
     ),
     boxes: v.optional(v.pipe(anyOf(box, 100), says("Boxes ahead of the disconnects."))),
+    boxesWithoutSupply,
+    buses,
     runs,
+    sharedRaceways,
     disconnects: v.pipe(listOf(serviceDisconnect, 100), says("The disconnects.")),
     housing: v.pipe(
       v.picklist(["separate-enclosures", "listed-assembly"]),
@@ -187,13 +109,32 @@ export const service = v.pipe(
         "Whether each disconnect has an enclosure of its own or all are one assembly listed as service equipment.",
       ),
     ),
+    assembly: v.optional(
+      v.pipe(
+        v.strictObject({
+          compartments: v.pipe(
+            v.picklist(["one-for-each", "shared"]),
+            says("Whether each disconnect has a section or compartment of its own, or several share one."),
+          ),
+          existing: v.optional(
+            yes(
+              "whether the assembly exists",
+              "Whether it is existing service equipment, built under an earlier edition.",
+            ),
+          ),
+        }),
+        says("The inside of a listed assembly."),
+      ),
+    ),
     commonElectrodeConductor: v.optional(
       v.pipe(
-        v.strictObject({ id }),
+        v.strictObject({ id, materials: ownMaterials("electrodeConductors") }),
         says("A common electrode conductor with a tap from every service disconnect."),
       ),
     ),
     electrodes,
+    electrodesNotConnected,
+    materials: ownMaterials("bondingJumpers", "groundedConductors", "electrodeConductors"),
   }),
   says("A service, from the utility to its disconnects."),
 );
@@ -212,6 +153,12 @@ export const derivedSystem = v.pipe(
             "Whether it is a transformer of at most 1000 VA for Class 1, 2 or 3 circuits; it is not by default.",
           ),
         ),
+        deviceAmperes: v.optional(
+          amperes(
+            "Rating of an overcurrent device in the enclosure of the source, as the breaker on a generator set: the runs are then feeders from that device.",
+          ),
+        ),
+        factoryJumper: v.optional(factoryJumper),
       }),
       says("The source."),
     ),
@@ -219,44 +166,44 @@ export const derivedSystem = v.pipe(
     connection,
     impedance: v.optional(impedance),
     runs,
+    sharedRaceways,
     disconnects: v.pipe(
       listOf(
         v.pipe(
-          v.strictObject({ id, amperes: amperes("Rating in amperes.") }),
+          v.strictObject({
+            id,
+            amperes: amperes("Rating in amperes."),
+            materials: ownMaterials("bondingJumpers", "electrodeConductors"),
+          }),
           says("A disconnect of the derived system."),
         ),
         100,
       ),
       says("The disconnects."),
     ),
+    jumperForm: formOf("its system bonding jumpers"),
     jumperAt: v.pipe(
       v.picklist(["source", "disconnects", "both-ends", "compare"]),
       says(
         "Where the system bonding jumper is; compare lists the arrangements that are permitted without a condition.",
       ),
     ),
+    transferSwitch: v.optional(
+      reference("the transfer switch that it feeds, which must not carry the grounded conductor through"),
+    ),
     commonElectrodeConductor: v.optional(
       v.pipe(
-        v.strictObject({ id: reference("a common electrode conductor, alike in all systems that tap it") }),
+        v.strictObject({
+          id: reference(
+            "a common electrode conductor, alike in all systems that tap it; or of the metal water piping or structural metal that serves as one",
+          ),
+          materials: ownMaterials("electrodeConductors"),
+        }),
         says("The common electrode conductor of several derived systems that this one taps."),
       ),
     ),
     electrodes,
+    materials: ownMaterials("bondingJumpers", "groundedConductors", "electrodeConductors"),
   }),
   says("A separately derived system, from its source to its disconnects."),
-);
-
-export const generator = v.pipe(
-  v.strictObject({
-    id,
-    supply: v.pipe(v.union([chosenConductors, requiredForLoad]), says("Its ungrounded conductors.")),
-    to: reference("the first disconnect or transfer switch, or a name of its own"),
-    integralOvercurrentDevice: yes(
-      "whether it has an overcurrent device of its own",
-      "Whether it has an overcurrent device of its own.",
-    ),
-    deviceAmperes: v.optional(amperes("Rating of the integral device; present if and only if there is one.")),
-    lengthFeet: v.optional(feet),
-  }),
-  says("A generator that is not a separately derived system: its grounded conductor is not switched."),
 );

@@ -1,5 +1,6 @@
 import type { DrawnLabel, LineStyle, Sheet, SymbolKind } from "../../drawing/drawing.js";
-import { FONT_SIZE, LINE_HEIGHT } from "../../drawing/wrap.js";
+import { FONT_SIZE, LINE_HEIGHT, wrap } from "../../drawing/wrap.js";
+import { violationSentence } from "../words/violation-words.js";
 import { escapeMarkup } from "./markup.js";
 
 /** What each kind of line is called in the key. */
@@ -32,12 +33,17 @@ export const sheetStyles =
 @media print{.bondmil{color:#000}.bondmil .ground{fill:#fff}}`;
 
 const KEY_HEIGHT = 48;
+const LIST_MARGIN = 16;
 
 /** A sheet as an SVG element, with its title and description as text alternatives; `id` keeps those of several in one page apart. */
 export function sheetElement(sheet: Sheet, id: string): string {
-  const { title, description, width, boxes, lines, symbols, labels } = sheet;
+  const { title, description, width, boxes, lines, symbols, labels, violations = [] } = sheet;
   const whole = Math.max(width, 660);
-  const height = sheet.height + KEY_HEIGHT;
+  const listed = violations.flatMap(({ mark, violation }) =>
+    wrap(`${mark}. Not permitted: ${violationSentence(violation)}`, whole - 2 * LIST_MARGIN),
+  );
+  const top = KEY_HEIGHT + sheet.height + LINE_HEIGHT;
+  const height = listed.length === 0 ? KEY_HEIGHT + sheet.height : top + (listed.length + 1) * LINE_HEIGHT;
   return [
     `<svg class="bondmil" xmlns="http://www.w3.org/2000/svg" width="${whole}" height="${height}" viewBox="0 0 ${whole} ${height}" role="img" aria-labelledby="${id}-title ${id}-desc">`,
     `<title id="${id}-title">${escapeMarkup(title)}</title><desc id="${id}-desc">${escapeMarkup(description)}</desc>`,
@@ -58,8 +64,13 @@ export function sheetElement(sheet: Sheet, id: string): string {
     ),
     ...symbols.map(({ kind, x, y }) => `<g transform="translate(${x} ${y})">${symbolShapes[kind]}</g>`),
     ...labels.map(labelElement),
-    "</g></svg>",
+    ...(listed.length === 0 ? ["</g></svg>"] : ["</g>", listElement(listed, top, whole), "</svg>"]),
   ].join("\n");
+}
+
+function listElement(lines: readonly string[], y: number, whole: number): string {
+  const width = whole - 2 * LIST_MARGIN;
+  return labelElement({ x: LIST_MARGIN, y, width, height: lines.length * LINE_HEIGHT, lines, strong: 0 });
 }
 
 function labelElement({ x, y, lines, strong }: DrawnLabel): string {

@@ -99,7 +99,7 @@ function sentenceOf(step: Step): string {
     case "shared":
       return `Shared by circuits with devices of ${step.circuits.map(sharedPhrase).join(", ")}; the one of ${step.circuits[step.decides]?.amperes} A decides`;
     case "load":
-      return `${step.amperes} A at ${step.temperature} C require ${step.size}, ${formatArea(step.requiredArea)}`;
+      return `${step.amperes} A at ${step.temperature} C${step.circuitAmperes === undefined ? "" : `, in a circuit of ${step.circuitAmperes} A, which limits small conductors,`} require ${step.size}, ${formatArea(step.requiredArea)}`;
     case "named-size":
       return `${step.from === "code" ? "The code names" : "The same as the other conductor:"} ${step.size ?? formatArea(step.requiredArea)}`;
     case "standard-size":

@@ -42,12 +42,18 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
     "Bonded by fittings: ordinary locknuts and bushings do not count, and reducing washers and oversized, concentric or eccentric knockouts still get a jumper around them.",
   "load-not-counted":
     "No load is given for the grounded conductor: this is the minimum size for the fault path. Its load may require more.",
+  "no-load-stated":
+    "The load of the grounded conductor is stated as zero. The minimum size for the fault path applies all the same.",
   "no-device-sized-by-conductors":
     "This edition sizes the jumper by the feeder's device; none is given, so it is sized by the feeder conductors, which as a rule require at least as much.",
   "equipment-grounding-conductor-may-serve":
     "The equipment grounding conductor of the circuit that is likely to energize the piping may serve in its place.",
   "electrode-to-be-supplemented":
     "A lone rod, pipe or plate is supplemented by another electrode unless it measures 25 ohms or less; a metal water pipe always is.",
+  "electrode-conductor-protection-unknown":
+    "An electrode conductor smaller than 6 AWG runs in a raceway or cable armor that protects it; nothing tells what protects this one.",
+  "jumper-around-removable":
+    "The path over a metal water pipe does not rely on what is likely to be taken out of it. The jumper around it is long enough that the part can be taken out with the jumper in place.",
   "outdoor-transformer-electrode":
     "Where the utility's transformer stands outdoors, at least one more electrode connection is made outside the building.",
   "only-without-parallel-path":
@@ -107,6 +113,24 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
     "The section compares sizes and not materials: aluminum of the same size as a copper conductor carries less than it.",
   "not-excused-in-this-edition":
     "This edition has no exception for such a place, so that the conductor is required all the same.",
+  "factory-jumper-serves":
+    "The jumper between grounded conductor and frame that the factory fitted is the system bonding jumper and stays. Hold its size against the one required, or take it out where the jumper is to be elsewhere.",
+  "grounded-phase-devices":
+    "No overcurrent device may open the grounded conductor of a corner-grounded system unless it opens all conductors at once, and breakers need a voltage rating for such a system.",
+  "impedance-conditions":
+    "Grounding through an impedance is for three-phase systems of 480 to 1000 V that serve no loads between line and neutral, have ground detectors and are kept by qualified persons; the conductor from the neutral point is insulated.",
+  "building-on-ungrounded-system":
+    "The system is ungrounded: the equipment grounding conductor runs with the supply conductors and is connected to the disconnect enclosure and the electrodes of the building.",
+  "connect-grounded-conductor-at-building":
+    "The grounded conductor is the fault path of this building: it is connected to the enclosure of the disconnect and to the electrode conductor there. The section gives that connection no size.",
+  "feeder-increase-not-counted":
+    "The ungrounded conductors of this feeder were increased; the minimum size of its grounded conductor is counted without that increase.",
+  "load-side-jumper-behind-device":
+    "A jumper is required in this edition on the load side of the generator's overcurrent device too; draw the circuit that starts there, with its device.",
+  "common-conductor-inferred":
+    "No text sizes a common grounding electrode conductor for several system bonding jumpers of one system. It is sized as the electrode conductor of that system, or as the reading that is chosen says; have it approved.",
+  "electrode-conductor-of-sufficient-size":
+    "The pipe is an electrode, but its electrode conductor need not be as large as this jumper. Where the electrode conductor is of at least this size, it serves as the jumper.",
 };
 
 /** A caution with its section. */

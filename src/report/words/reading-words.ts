@@ -40,7 +40,11 @@ const readingWords: {
   ],
   "supply-side-other-material-in-2014": [
     "supply and jumper of different materials in the 2014 edition",
-    assumedConductors,
+    {
+      "larger-of-both": "through the threshold the larger of the two methods",
+      "at-any-size": "conductors are assumed at any size",
+      "above-threshold": "conductors are assumed over the threshold only",
+    },
   ],
   "single-conductor-of-another-material": [
     "a single supply conductor of another material, over the threshold",
@@ -49,6 +53,13 @@ const readingWords: {
   "electrode-connection-with-several-jumpers": [
     "where the grounding electrode conductor lands with several system bonding jumpers",
     { "at-each-jumper": "at each of them", "at-one-jumper": "at one of them" },
+  ],
+  "common-conductor-of-one-derived-system": [
+    "the common grounding electrode conductor for several system bonding jumpers of one system",
+    {
+      "by-its-conductors": "goes by the conductors of the system",
+      "as-of-several-systems": "has the fixed size of several systems",
+    },
   ],
   "grounded-conductor-other-material-in-2014": [
     "supply and grounded conductor of different materials in the 2014 edition",

@@ -1,11 +1,11 @@
-import type { Check, CheckVerdict } from "../../installation/check.js";
-import { conductorWords } from "../../installation/conductor-words.js";
+import { conductorWords, endWords } from "../../installation/conductor-words.js";
 import type { Schedule, ScheduledConductor } from "../../installation/schedule.js";
 import type { Caution } from "../../rules/caution.js";
 import type { SizingResult } from "../../rules/result.js";
 import type { Governing } from "../../sizing/index.js";
 import { formatArea } from "../../units/area.js";
 import { notRequiredWords } from "./not-required-words.js";
+import { onlyIf } from "./open-words.js";
 
 /** The systems that conductors belong to, as headings. */
 export const purposeNames: Readonly<Record<SizingResult["purpose"], string>> = {
@@ -17,21 +17,6 @@ export const purposeNames: Readonly<Record<SizingResult["purpose"], string>> = {
 
 /** Those systems in the order in which they are written. */
 export const purposes = /* @__PURE__ */ Object.keys(purposeNames) as readonly SizingResult["purpose"][];
-
-/** The verdicts of a check; those in capitals are findings. */
-export const verdictWords: Readonly<Record<CheckVerdict, string>> = {
-  short: "SHORT",
-  "too-few": "TOO FEW",
-  missing: "MISSING",
-  "wrong-material": "WRONG MATERIAL",
-  "wrong-place": "WRONG PLACE",
-  "not-permitted": "NOT PERMITTED",
-  "not-in-schedule": "NOT IN THE SCHEDULE",
-  "not-required": "Not required",
-  "larger-than-needed": "Larger than needed",
-  sufficient: "Sufficient",
-  "sufficient-on-unconfirmed-values": "Sufficient on values that are not confirmed",
-};
 
 /** What each step that decides is called. */
 export const governingWords: Readonly<Record<Governing, string>> = {
@@ -46,14 +31,16 @@ export const governingWords: Readonly<Record<Governing, string>> = {
 };
 
 /** What is required, in short. */
-export function sizeOf({ quantity, result: { outcome, material } }: ScheduledConductor): string {
+export function sizeOf(one: ScheduledConductor): string {
+  const { quantity, to, result } = one;
+  const { outcome, material } = result;
   switch (outcome.kind) {
     case "conductor":
-      return `${quantity} x ${outcome.size} ${material}`;
+      return `${quantity} x ${outcome.size} ${material}${onlyIf(one)}`;
     case "area-only":
-      return `${quantity} x ${material} of at least ${formatArea(outcome.requiredArea)}`;
+      return `${quantity} x ${material} of at least ${formatArea(outcome.requiredArea)}${onlyIf(one)}`;
     case "not-required":
-      return `not required: ${notRequiredWords[outcome.why]}`;
+      return `not required: ${notRequiredWords[outcome.why]}${outcome.why === "bonded-by-another-part" ? `: ${endWords(to)}` : ""}`;
   }
 }
 
@@ -110,15 +97,6 @@ export function placedCautions({ cautions, conductors }: Schedule): readonly Cau
     else known.at.add(at);
   }
   return [...places.values()].map(({ caution, at }) => ({ ...caution, at: [...at] }));
-}
-
-/** How many there are of each verdict. */
-export function checkCounts({ conductors }: Check): string {
-  const counts = (Object.keys(verdictWords) as CheckVerdict[]).flatMap((verdict) => {
-    const count = conductors.filter((one) => one.verdict === verdict).length;
-    return count === 0 ? [] : [`${verdictWords[verdict].toLowerCase()} ${count}`];
-  });
-  return counts.join(", ") || "nothing to check";
 }
 
 const mostRuns = 4;

@@ -1,32 +1,70 @@
 import { conductorWords } from "../../installation/conductor-words.js";
-import type { Violation, ViolationCode } from "../../installation/violation.js";
+import type { Violation, ViolationCode, ViolationFacts } from "../../installation/violation.js";
+import { remedySentence } from "./remedy-words.js";
+import { unmetWords } from "./unmet-words.js";
 
-/** What is wrong, and what would be right. */
-export const violationWords: Readonly<Record<ViolationCode, readonly [wrong: string, right: string]>> = {
-  "more-than-six-disconnects": [
-    "More than six disconnects for one service are not permitted.",
-    "Put at most six disconnects on it; a further service needs its own permission.",
-  ],
-  "jumper-not-permitted-here": [
-    "This edition does not permit the system bonding jumper at this place.",
-    "Put the one jumper where the edition permits it: an outdoor source has it at the source; jumpers at both ends are for the listed exception only.",
-  ],
-  "electrode-conductor-not-at-jumper": [
-    "The grounding electrode conductor of a separately derived system is connected where its system bonding jumper is, that of an outdoor source at the source.",
-    "Start it where the jumper is.",
-  ],
-  "electrode-conductor-missing": [
+/** What is wrong, with what is there. */
+export const violationWords: Readonly<Record<ViolationCode, (found: ViolationFacts) => string>> = {
+  "more-than-six-disconnects": ({ count, most }) =>
+    `${count === undefined ? "More than six" : count} service disconnects; more than ${most ?? "six"} for one service are not permitted.`,
+  "disconnects-share-a-compartment": ({ count }) =>
+    `${count === undefined ? "Several" : count} service disconnects in one undivided enclosure are not permitted.`,
+  "jumper-not-permitted-here": ({ parallelPaths = [], unmet = [] }) =>
+    [
+      "The system bonding jumper is not permitted at this place.",
+      ...(unmet.includes("source-may-not")
+        ? ["Jumpers at both ends are permitted for other sources only."]
+        : []),
+      ...(parallelPaths.length > 0
+        ? [
+            `The metal raceway of ${parallelPaths.join(", ")} joins both ends and makes a parallel path for the current of the grounded conductor.`,
+          ]
+        : []),
+    ].join(" "),
+  "grounded-conductor-bonded-on-load-side": ({ unmet = [] }) =>
+    `The grounded conductor is connected to ground on the load side.${unmet.length > 0 ? ` The exception does not hold: ${unmetWords(unmet)}.` : ""}`,
+  "electrode-conductor-not-at-jumper": () =>
+    "The grounding electrode conductor of a separately derived system is connected where its system bonding jumper is, that of an outdoor source at the source; this one is not.",
+  "electrode-conductor-missing": () =>
     "Each of several enclosures needs its grounding electrode connection, and this one has none.",
-    "Run a tap or an electrode conductor to it, or connect one at a place ahead of all enclosures where the edition permits that.",
-  ],
-  "material-forbidden": [
-    "An amendment forbids this material for this conductor.",
-    "Choose a material that it allows.",
-  ],
+  "parallel-below-1-0": (found) =>
+    `Conductors${conductorsIn(found, " of ")} are in parallel; smaller than 1/0 AWG they may be so in few cases only.`,
+  "grounded-conductors-below-1-0": (found) =>
+    `Grounded conductors${conductorsIn(found, " of ")} are in parallel; they are 1/0 AWG or larger, except existing neutrals of 2 and 1 AWG under engineering supervision.`,
+  "unlike-conductors-in-parallel": (found) =>
+    `Conductors of one phase in parallel are not alike${conductorsIn(found, ": ")}.`,
+  "bonded-by-locknuts": () => "Ordinary locknuts alone do not bond metal on the supply side of a service.",
+  "electrode-not-supplemented": ({ kind = "rod", ohms }) =>
+    `A single ${kind}${ohms === undefined ? "" : ` of ${ohms} ohms`} without a supplemental electrode; a water pipe does not supplement it.`,
+  "water-pipe-not-supplemented": () => "A metal water pipe is no electrode without a supplement.",
+  "electrode-not-connected": ({ kind = "" }) =>
+    `This electrode${kind === "" ? "" : ` (${kind.replaceAll("-", " ")})`} is present and not connected to the others.`,
+  "electrode-conductor-unprotected": ({ kind }) =>
+    kind === undefined || kind === "none"
+      ? "The conductor to this electrode is not protected."
+      : "The raceway of the conductor to this electrode does not protect it: PVC has to be Schedule 80.",
+  "aluminum-not-permitted-here": ({ unmet = [] }) =>
+    `Aluminum is not permitted so for the conductor to this electrode${unmet.length > 0 ? `: ${unmetWords(unmet)}` : ""}.`,
+  "material-forbidden": () => "An amendment forbids this material for this conductor.",
+  "factory-jumper-to-be-removed": () =>
+    "The jumper that the factory fitted between grounded conductor and frame is a second connection of the grounded conductor to metal, in parallel with the one that the system has.",
+  "grounded-conductor-rebonded": () =>
+    "The grounded conductor may stay the fault path of an existing building only where no equipment grounding conductor runs with the supply, no continuous metal path is bonded at both buildings, and no ground-fault protection of equipment stands on the supply side.",
+  "jumper-outside-too-long": () =>
+    "A bonding jumper outside its raceway or enclosure is longer than 6 ft; longer ones are for outdoor poles and electrodes.",
+  "electrode-conductor-not-at-impedance": () =>
+    "The electrode conductor of a system that is grounded through an impedance starts between the grounded side of the impedance and the first disconnect, where it is said to be connected.",
 };
 
-/** A violation in a sentence: where, what is wrong, by which section, and what would be right. */
-export function violationSentence({ code, section, at, conductors }: Violation): string {
-  const [wrong, right] = violationWords[code];
-  return `${(conductors?.map(conductorWords) ?? at).join(", ")}: ${wrong} [${section}] ${right}`;
+function conductorsIn({ conductors = [] }: ViolationFacts, before: string): string {
+  const all = conductors.map(({ size, material }) => (material === undefined ? size : `${size} ${material}`));
+  return all.length === 0 ? "" : `${before}${all.join(", ")}`;
+}
+
+/** A violation in sentences: where, what is wrong, by which section, and what would be right. */
+export function violationSentence(violation: Violation): string {
+  const { code, section, at, conductors, found = {}, remedies } = violation;
+  const isOfConductors = code === "material-forbidden";
+  const where = (isOfConductors ? conductors?.map(conductorWords) : undefined) ?? at;
+  return `${where.join(", ")}: ${violationWords[code](found)} [${section}] ${remedySentence(remedies)}`;
 }

@@ -9,6 +9,8 @@ import {
 import { groundedConductorFacts } from "../../edition/tables/roles.generated.js";
 import {
   derivedGroundedConductor,
+  equipmentGroundingByDevice,
+  feederGroundedConductor,
   neutralLoad,
   parallelMinimum,
   rebondedBuilding,
@@ -23,9 +25,10 @@ import { finish, notRequired } from "../../rules/finish.js";
 import { loadStep, terminationColumn } from "../../rules/load.js";
 import { equipmentGroundingArea } from "../../rules/rating-table.js";
 import type { NotRequiredResult, SizedResult } from "../../rules/result.js";
-import type { SystemKind } from "../../rules/shape.generated.js";
-import type { LoadStep, RatingRowStep } from "../../sizing/index.js";
+import type { NeutralLoad, SystemKind } from "../../rules/shape.generated.js";
+import type { CapStep, LoadStep, RatingRowStep } from "../../sizing/index.js";
 import { floorStep } from "../../sizing/limits.js";
+import { columnOfSupply, sumOf } from "../../supply/sums.js";
 import { groundedPhase } from "./grounded-phase.js";
 import type { GroundedConductorInput } from "./input.js";
 
@@ -36,16 +39,19 @@ const facts = groundedConductorFacts;
 /** Sizes a grounded conductor, or says that the one of a system with its jumper at the source has no minimum size. */
 export function decide(input: GroundedConductorInput): SizedResult<Id> | NotRequiredResult<Id> {
   const result = decideAny(input);
-  const carriesFault = input.jumperAt !== "source" || input.rebondedAtBuildingWithDevice !== undefined;
+  const { jumperAt, feederDeviceAmperes, rebondedAtBuildingWithDevice } = input;
+  const isBehind = jumperAt === "source" || feederDeviceAmperes !== undefined;
+  const carriesFault = !isBehind || rebondedAtBuildingWithDevice !== undefined;
   return carriesFault ? result : { ...result, purpose: "load" };
 }
 
 function decideAny(input: GroundedConductorInput): SizedResult<Id> | NotRequiredResult<Id> {
   const { code, conductor, grounded, jumperAt, load, rebondedAtBuildingWithDevice } = input;
-  const isAlone = load === undefined && rebondedAtBuildingWithDevice === undefined && grounded !== "phase";
+  const isAlone = !hasLoad(load) && rebondedAtBuildingWithDevice === undefined && grounded !== "phase";
   if (jumperAt === "source" && isAlone) {
     const citation = derivedGroundedConductor[code.year];
-    return notRequired(facts, code, conductor.material, "jumper-at-source", citation, [notCounted(code)]);
+    const cautions = load === undefined ? [notCounted(code)] : [];
+    return notRequired(facts, code, conductor.material, "jumper-at-source", citation, cautions);
   }
   return finish(code, (under) => decideUnder({ ...input, code: under }));
 }
@@ -54,6 +60,7 @@ function decideUnder(input: GroundedConductorInput): Decided<Id> {
   const { year } = input.code;
   const further = furtherSteps(input);
   const isRebonded = input.rebondedAtBuildingWithDevice !== undefined;
+  if (input.feederDeviceAmperes !== undefined) return ofFeeder(input, input.feederDeviceAmperes);
   if (input.grounded === "phase") {
     const phase = groundedPhase(input);
     const decided = further.reduce(withStep, inParallel(input) ? aboveParallelMinimum(phase) : phase);
@@ -61,11 +68,11 @@ function decideUnder(input: GroundedConductorInput): Decided<Id> {
   }
   if (isRebonded) {
     const rebonded = withoutTable(input, further, rebondedBuilding[year]);
-    return input.load === undefined ? withoutLoad(rebonded) : rebonded;
+    return aboutLoad(input, rebonded);
   }
   if (input.jumperAt === "source") return withoutTable(input, further, derivedGroundedConductor[year]);
   const bySupply = decideBySupply({ facts, policies: policiesOf(input) }, bySupplyInputOf(input));
-  return further.reduce(withStep, input.load === undefined ? withoutLoad(bySupply) : bySupply);
+  return further.reduce(withStep, aboutLoad(input, bySupply));
 }
 
 const policySets: Readonly<Record<SystemKind, Readonly<Record<"raceway" | "all", PolicySet>>>> = {
@@ -89,28 +96,78 @@ function inParallel({ scope }: GroundedConductorInput): boolean {
   return scope === "raceway";
 }
 
-type FurtherStep = LoadStep | RatingRowStep;
+/**
+ * The grounded conductor of a feeder: at least an equipment grounding conductor's size, which the circuit conductors limit; in parallel the
+ * minimum size for parallel conductors (215.2(A)). That of a corner-grounded delta carries as much as the others.
+ */
+function ofFeeder(input: GroundedConductorInput, device: number): Decided<Id> {
+  const { code, grounded, conductor } = input;
+  const citation = feederGroundedConductor[code.year];
+  const steps = [...(inParallel(input) ? [] : deviceSteps(input, device)), ...furtherSteps(input)];
+  if (grounded === "phase") {
+    const phase = steps.reduce(withStep, groundedPhase(input));
+    return { ...(inParallel(input) ? aboveParallelMinimum(phase) : phase), citation };
+  }
+  const start: Decided<Id> = {
+    facts,
+    code,
+    material: conductor.material,
+    form: conductor.form ?? "wire",
+    steps: [],
+    governs: "rating-row",
+    requiredArea: 0,
+    citation,
+    cautions: smallSetCautions(input),
+  };
+  const decided = steps.reduce(withStep, start);
+  const limited = inParallel(input) ? aboveParallelMinimum(decided) : decided;
+  return aboutLoad(input, limited);
+}
+
+function deviceSteps(
+  { code, conductor, supply }: GroundedConductorInput,
+  device: number,
+): readonly FurtherStep[] {
+  const read = columnOf(conductor.material);
+  const { step } = equipmentGroundingArea(code, device, read);
+  const area = sumOf(supply, "corresponding");
+  if (columnOfSupply(supply) !== read || area >= step.requiredArea) return [step];
+  const citation = equipmentGroundingByDevice[code.year];
+  return [step, { kind: "cap", why: "circuit-conductors", requiredArea: area, citation }];
+}
+
+type FurtherStep = LoadStep | RatingRowStep | CapStep;
 
 /** Requirements beside the table's: the load, and the device of a re-bonded building. */
 function furtherSteps(input: GroundedConductorInput): readonly FurtherStep[] {
   const { code, conductor, load, rebondedAtBuildingWithDevice: device } = input;
   const { year } = code;
   const steps: FurtherStep[] = [];
-  if (load !== undefined) {
+  if (hasLoad(load)) {
     const column = terminationColumn(load.circuitAmperes, load.listedFor75 ?? false);
     const citation = both(neutralLoad[year], terminations[year]);
-    steps.push(loadStep(year, load.amperes, conductor.material, column, citation, ["load", "amperes"]));
+    const keys = ["load", "amperes"];
+    const { amperes, circuitAmperes } = load;
+    steps.push(loadStep(year, amperes, conductor.material, column, citation, keys, circuitAmperes));
   }
   if (device !== undefined) {
     const { step } = equipmentGroundingArea(code, device, columnOf(conductor.material));
-    steps.push({ ...step, citation: both(rebondedBuilding[year], step.citation) });
+    steps.push(step);
   }
   return steps;
 }
 
-/** The table knows the fault path only; the load stands in another article. */
-function withoutLoad(decided: Decided<Id>): Decided<Id> {
-  return { ...decided, cautions: [...(decided.cautions ?? []), notCounted(decided.code)] };
+/** Whether a load is given that requires a conductor; one that is stated as zero requires none. */
+function hasLoad(load: GroundedConductorInput["load"]): load is NeutralLoad {
+  return load !== undefined && load.amperes > 0;
+}
+
+/** The table knows the fault path only; the load stands in another article. Where none is given or it is zero, the result says so. */
+function aboutLoad({ load, code }: GroundedConductorInput, decided: Decided<Id>): Decided<Id> {
+  if (hasLoad(load)) return decided;
+  const caution: Caution =
+    load === undefined ? notCounted(code) : { code: "no-load-stated", section: decided.citation.section };
+  return { ...decided, cautions: [...(decided.cautions ?? []), caution] };
 }
 
 function notCounted({ year }: Code): Caution {
@@ -126,7 +183,8 @@ function both(one: Citation, other: Citation): Citation {
 }
 
 function withStep(decided: Decided<Id>, step: FurtherStep): Decided<Id> {
-  const larger = step.requiredArea > decided.requiredArea;
+  const larger =
+    step.kind === "cap" ? step.requiredArea < decided.requiredArea : step.requiredArea > decided.requiredArea;
   return {
     ...decided,
     steps: [...decided.steps, step],
@@ -143,7 +201,7 @@ function withoutTable(
   further: readonly FurtherStep[],
   citation: Citation,
 ): Decided<Id> {
-  const { code, conductor, supply } = input;
+  const { code, conductor } = input;
   const [first, ...rest] = further;
   if (first === undefined) throw new TypeError("nothing decides this conductor");
   const start: Decided<Id> = {
@@ -155,12 +213,16 @@ function withoutTable(
     governs: first.kind,
     requiredArea: first.requiredArea,
     citation,
-    cautions: hasSmallParallelSets(supply)
-      ? [{ code: "parallel-below-1-0", section: parallelMinimum[code.year].section }]
-      : [],
+    cautions: smallSetCautions(input),
   };
   const decided = rest.reduce(withStep, start);
   return inParallel(input) ? aboveParallelMinimum(decided) : decided;
+}
+
+function smallSetCautions({ code, supply }: GroundedConductorInput): readonly Caution[] {
+  return hasSmallParallelSets(supply)
+    ? [{ code: "parallel-below-1-0", section: parallelMinimum[code.year].section }]
+    : [];
 }
 
 /** Conductors in parallel have a minimum size of their own, whatever else requires less (310.10). */

@@ -34,6 +34,8 @@ export interface GroundedConductorInput {
   readonly load?: NeutralLoad;
   /** Rating in amperes of the feeder's device, where an existing separate building keeps its grounded conductor as the fault path: the larger of its load's conductor and an equipment grounding conductor, and the table has no say. That of a corner-grounded delta also carries as much as the ungrounded conductors. */
   readonly rebondedAtBuildingWithDevice?: number;
+  /** Rating in amperes of the feeder's device, where it is the grounded conductor of a feeder: not smaller than the equipment grounding conductor of the feeder, save in parallel raceways, where the minimum size for parallel conductors stands in its place; the table of supply conductors has no say. */
+  readonly feederDeviceAmperes?: number;
   /** Temperature column in which conductors of another material are matched; 75 C by default. */
   readonly temperature?: TemperatureColumn;
 }
@@ -50,7 +52,16 @@ export const groundedConductorInputShape: Shape = {
     jumperAt: { is: "words", of: ["source", "enclosure"] },
     load: neutralLoadShape,
     rebondedAtBuildingWithDevice: { is: "number", unit: "amperes" },
+    feederDeviceAmperes: { is: "number", unit: "amperes" },
     temperature: temperatureColumnShape,
   },
-  optional: ["scope", "grounded", "jumperAt", "load", "rebondedAtBuildingWithDevice", "temperature"],
+  optional: [
+    "scope",
+    "grounded",
+    "jumperAt",
+    "load",
+    "rebondedAtBuildingWithDevice",
+    "feederDeviceAmperes",
+    "temperature",
+  ],
 };

@@ -43,6 +43,11 @@ export const groundedConductorInput = v.pipe(
         "Rating in amperes of the feeder's device, where an existing separate building keeps its grounded conductor as the fault path: the larger of its load's conductor and an equipment grounding conductor, and the table has no say. That of a corner-grounded delta also carries as much as the ungrounded conductors.",
       ),
     ),
+    feederDeviceAmperes: v.optional(
+      amperes(
+        "Rating in amperes of the feeder's device, where it is the grounded conductor of a feeder: not smaller than the equipment grounding conductor of the feeder, save in parallel raceways, where the minimum size for parallel conductors stands in its place; the table of supply conductors has no say.",
+      ),
+    ),
     temperature: bySupply.temperature,
   }),
   says("A grounded conductor to be sized."),

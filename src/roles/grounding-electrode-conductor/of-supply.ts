@@ -18,6 +18,7 @@ import {
   commonDerivedException,
   controlTransformerElectrode,
   controlTransformerTap,
+  impedanceElectrode,
   serviceElectrodeSeveralEnclosures,
   serviceUngroundedElectrode,
   ungroundedDerivedElectrode,
@@ -101,11 +102,18 @@ function capFor({
 }
 
 /** The rule of a tap and of an ungrounded system, which have another than that of their policies. */
-function ruleOf({ code: { year }, system, part, ungrounded }: ElectrodeConductorOfSupply): Citation | null {
+function ruleOf({
+  code: { year },
+  system,
+  part,
+  ungrounded,
+  impedance,
+}: ElectrodeConductorOfSupply): Citation | null {
   if (part === "tap")
     return system === "separately-derived"
       ? commonConductorOfDerivedSystems[year].citation
       : groundingElectrodeConductorCommonPolicies.byEdition[year].basis.rule;
+  if (part !== "common" && impedance === true && system !== "building") return impedanceElectrode[year];
   if (part === "common" || ungrounded !== true) return null;
   if (system === "building") return null;
   return system === "service" ? serviceUngroundedElectrode[year] : ungroundedDerivedElectrode[year];

@@ -51,6 +51,8 @@ export interface ElectrodeConductorOfSupply {
   readonly fromDrop?: boolean;
   /** Whether the system has no grounded conductor. The size is the same; another section requires it. */
   readonly ungrounded?: boolean;
+  /** Whether the system is grounded through an impedance. The size is the same; another section says where it starts. */
+  readonly impedance?: boolean;
   /** Whether the source is a transformer of at most 1000 VA for Class 1, 2 or 3 circuits whose frame is bonded to its grounded conductor as the exception requires; none is then required. Conductors for more than 100 A belong to no such transformer and are refused, and an ungrounded system has no conductor to bond. */
   readonly controlTransformer?: boolean;
   /** Whether one branch circuit, a multiwire one included, supplies the building and brings an equipment grounding conductor; none is then required. Conductors larger than a circuit of 50 A has get a caution. */
@@ -68,10 +70,11 @@ export const electrodeConductorOfSupplyShape: Shape = {
     part: { is: "words", of: ["only", "common", "tap"] },
     fromDrop: { is: "flag", says: "whether the conductors connect directly to the drop or lateral" },
     ungrounded: { is: "flag", says: "whether the system has no grounded conductor" },
+    impedance: { is: "flag", says: "whether the system is grounded through an impedance" },
     controlTransformer: { is: "flag", says: "whether this is a small control transformer" },
     onSingleBranchCircuit: { is: "flag", says: "whether one branch circuit supplies the building" },
   },
-  optional: ["part", "fromDrop", "ungrounded", "controlTransformer", "onSingleBranchCircuit"],
+  optional: ["part", "fromDrop", "ungrounded", "impedance", "controlTransformer", "onSingleBranchCircuit"],
 };
 
 /** A grounding electrode conductor to be sized. */
@@ -81,6 +84,7 @@ export type GroundingElectrodeConductorInput =
       readonly supply?: never;
       readonly fromDrop?: never;
       readonly ungrounded?: never;
+      readonly impedance?: never;
       readonly controlTransformer?: never;
       readonly onSingleBranchCircuit?: never;
     });
@@ -99,10 +103,18 @@ export const groundingElectrodeConductorInputShape: Shape = {
         part: { is: "words", of: ["only", "common", "tap"] },
         fromDrop: { is: "flag", says: "whether the conductors connect directly to the drop or lateral" },
         ungrounded: { is: "flag", says: "whether the system has no grounded conductor" },
+        impedance: { is: "flag", says: "whether the system is grounded through an impedance" },
         controlTransformer: { is: "flag", says: "whether this is a small control transformer" },
         onSingleBranchCircuit: { is: "flag", says: "whether one branch circuit supplies the building" },
       },
-      optional: ["part", "fromDrop", "ungrounded", "controlTransformer", "onSingleBranchCircuit"],
+      optional: [
+        "part",
+        "fromDrop",
+        "ungrounded",
+        "impedance",
+        "controlTransformer",
+        "onSingleBranchCircuit",
+      ],
     },
     {
       is: "object",

@@ -48,6 +48,14 @@ export const electrodeConductorOfSupply = v.pipe(
         ),
       ),
     ),
+    impedance: v.optional(
+      v.pipe(
+        flag("whether the system is grounded through an impedance"),
+        says(
+          "Whether the system is grounded through an impedance. The size is the same; another section says where it starts.",
+        ),
+      ),
+    ),
     controlTransformer: v.optional(
       v.pipe(
         flag("whether this is a small control transformer"),

@@ -2,8 +2,10 @@ import type { Citation, PolicySet } from "../../edition/index.js";
 import {
   supplySideBondingJumperDerivedPolicies,
   supplySideBondingJumperDerivedRacewayPolicies,
+  supplySideBondingJumperDerivedSingleRacewayPolicies,
   supplySideBondingJumperPolicies,
   supplySideBondingJumperRacewayPolicies,
+  supplySideBondingJumperSingleRacewayPolicies,
 } from "../../edition/tables/policies.generated.js";
 import { supplySideBondingJumperFacts } from "../../edition/tables/roles.generated.js";
 import {
@@ -11,6 +13,7 @@ import {
   serviceBoxes,
   serviceRacewayFittings,
   supplySideBoxesByGroundedConductor,
+  ungroundedDerivedSupplySide,
 } from "../../edition/tables/sections.generated.js";
 import { standardSchema } from "../../input/standard-schema.js";
 import { isAlwaysWire } from "../../rules/amendment-effects.js";
@@ -31,7 +34,8 @@ const facts = supplySideBondingJumperFacts;
  * The supply-side bonding jumper, which bonds metal raceways, wireways, meters, current-transformer cabinets, gutters and pull
  * boxes ahead of the first overcurrent device, and runs from a separately derived source to its first disconnect
  * (250.102(C), 250.30(A)(2)). The supply is the ungrounded conductors that the jumper serves: those in one raceway for a jumper
- * of that raceway, all of them for one jumper in common or for a box that all of them pass.
+ * of that raceway, all of them for one jumper in common or for a box that all of them pass. Where all sets share one raceway, `scope` says so:
+ * from 2023 their corresponding conductors are added, while a jumper in common to several raceways adds each set's largest.
  *
  * @example
  * ```ts
@@ -61,10 +65,14 @@ export const supplySideBondingJumper: RoleBySupply<
 };
 
 function decide(input: SupplySideBondingJumperInput): SizedResult<Id> | NotRequiredResult<Id> {
-  const { system = "service", scope = "all", instead, ...members } = input;
+  const { system = "service", scope = "all", instead, ungrounded = false, ...members } = input;
   if (instead !== undefined && !isAlwaysWire(input.code, facts.role)) return served(input, system, instead);
   const policies = policySets[system][scope];
-  return finish(input.code, (code) => decideBySupply({ facts, policies }, { ...members, code }));
+  const isOther = ungrounded && system === "separately-derived";
+  return finish(input.code, (code) => {
+    const decided = decideBySupply({ facts, policies }, { ...members, code });
+    return isOther ? { ...decided, citation: ungroundedDerivedSupplySide[code.year] } : decided;
+  });
 }
 
 /** What bonds in place of the jumper, and where the edition says that it may. */
@@ -96,10 +104,17 @@ function served(
   }
 }
 
-const policySets: Readonly<Record<SystemKind, Readonly<Record<"raceway" | "all", PolicySet>>>> = {
-  service: { raceway: supplySideBondingJumperRacewayPolicies, all: supplySideBondingJumperPolicies },
+type Scope = NonNullable<SupplySideBondingJumperInput["scope"]>;
+
+const policySets: Readonly<Record<SystemKind, Readonly<Record<Scope, PolicySet>>>> = {
+  service: {
+    raceway: supplySideBondingJumperRacewayPolicies,
+    "single-raceway": supplySideBondingJumperSingleRacewayPolicies,
+    all: supplySideBondingJumperPolicies,
+  },
   "separately-derived": {
     raceway: supplySideBondingJumperDerivedRacewayPolicies,
+    "single-raceway": supplySideBondingJumperDerivedSingleRacewayPolicies,
     all: supplySideBondingJumperDerivedPolicies,
   },
 };

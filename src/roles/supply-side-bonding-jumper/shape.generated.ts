@@ -4,8 +4,8 @@ import { temperatureColumnShape } from "../../ampacity/shape.generated.js";
 import { readCode } from "../../edition/read-code.js";
 import type { Code } from "../../edition/shape.generated.js";
 import type { Shape } from "../../input/shapes.js";
-import type { Scope, SystemKind, WantedConductor } from "../../rules/shape.generated.js";
-import { scopeShape, systemKindShape, wantedConductorShape } from "../../rules/shape.generated.js";
+import type { SystemKind, WantedConductor } from "../../rules/shape.generated.js";
+import { systemKindShape, wantedConductorShape } from "../../rules/shape.generated.js";
 import { readSupply } from "../../supply/read.js";
 import type { Supply } from "../../supply/shape.generated.js";
 
@@ -21,8 +21,10 @@ export interface SupplySideBondingJumperInput {
   readonly temperature?: TemperatureColumn;
   /** A service by default. In a separately derived system the jumper is capped at the derived ungrounded conductors. */
   readonly system?: SystemKind;
-  /** Whether the jumper serves one of several raceways, by the ungrounded conductors in that raceway, or all that there is; all by default. */
-  readonly scope?: Scope;
+  /** Whether the jumper serves one of several raceways, by the ungrounded conductors in that raceway; the single raceway that holds all sets; or all that there is, in several raceways or in boxes. All by default. */
+  readonly scope?: "raceway" | "single-raceway" | "all";
+  /** Whether a separately derived system is ungrounded. The size is the same; another section requires the jumper. */
+  readonly ungrounded?: boolean;
   /** What bonds in place of a wire or bus: a nonflexible metal raceway, or, at boxes and raceways of a service, the grounded conductor or fittings that are permitted for it. No jumper is then required. */
   readonly instead?: "nonflexible-metal-raceway" | "grounded-conductor" | "bonding-fittings";
 }
@@ -35,8 +37,9 @@ export const supplySideBondingJumperInputShape: Shape = {
     conductor: wantedConductorShape,
     temperature: temperatureColumnShape,
     system: systemKindShape,
-    scope: scopeShape,
+    scope: { is: "words", of: ["raceway", "single-raceway", "all"] },
+    ungrounded: { is: "flag", says: "whether the system has no grounded conductor" },
     instead: { is: "words", of: ["nonflexible-metal-raceway", "grounded-conductor", "bonding-fittings"] },
   },
-  optional: ["temperature", "system", "scope", "instead"],
+  optional: ["temperature", "system", "scope", "ungrounded", "instead"],
 };

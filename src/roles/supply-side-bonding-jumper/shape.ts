@@ -1,6 +1,6 @@
 import * as v from "valibot";
-import { says } from "../../input/define.js";
-import { bySupply, scope, systemKind } from "../../rules/shape.js";
+import { flag, says } from "../../input/define.js";
+import { bySupply, systemKind } from "../../rules/shape.js";
 
 export const supplySideBondingJumperInput = v.pipe(
   v.strictObject({
@@ -15,9 +15,17 @@ export const supplySideBondingJumperInput = v.pipe(
     ),
     scope: v.optional(
       v.pipe(
-        scope,
+        v.picklist(["raceway", "single-raceway", "all"]),
         says(
-          "Whether the jumper serves one of several raceways, by the ungrounded conductors in that raceway, or all that there is; all by default.",
+          "Whether the jumper serves one of several raceways, by the ungrounded conductors in that raceway; the single raceway that holds all sets; or all that there is, in several raceways or in boxes. All by default.",
+        ),
+      ),
+    ),
+    ungrounded: v.optional(
+      v.pipe(
+        flag("whether the system has no grounded conductor"),
+        says(
+          "Whether a separately derived system is ungrounded. The size is the same; another section requires the jumper.",
         ),
       ),
     ),

@@ -38,8 +38,10 @@ export interface LoadRequirement {
   readonly amperes: number;
   /** Material of the conductors. */
   readonly material: Material;
-  /** Temperature column; 60 C up to 100 A and 75 C above, as 110.14(C)(1) has it, by default. */
+  /** Temperature column; by default 60 C for a circuit through 100 A and 75 C above, as 110.14(C)(1) has it. */
   readonly temperature?: TemperatureColumn;
+  /** Amperes of the circuit, the rating of its device, which decide the temperature column and the smallest conductor (240.4(D)); those of the load by default. */
+  readonly circuitAmperes?: number;
   /** Most parallel sets to consider; 1 by default. */
   readonly mostSets?: number;
 }
@@ -51,9 +53,10 @@ export const loadRequirementShape: Shape = {
     amperes: { is: "number", unit: "amperes" },
     material: { is: "checked", read: readMaterial },
     temperature: temperatureColumnShape,
+    circuitAmperes: { is: "number", unit: "amperes" },
     mostSets: { is: "number", unit: "sets", whole: true },
   },
-  optional: ["temperature", "mostSets"],
+  optional: ["temperature", "circuitAmperes", "mostSets"],
 };
 
 /** What stands on the nameplate of a transformer. */

@@ -13,7 +13,17 @@ export const loadRequirement = v.pipe(
     temperature: v.optional(
       v.pipe(
         temperatureColumn,
-        says("Temperature column; 60 C up to 100 A and 75 C above, as 110.14(C)(1) has it, by default."),
+        says(
+          "Temperature column; by default 60 C for a circuit through 100 A and 75 C above, as 110.14(C)(1) has it.",
+        ),
+      ),
+    ),
+    circuitAmperes: v.optional(
+      v.pipe(
+        positive("amperes"),
+        says(
+          "Amperes of the circuit, the rating of its device, which decide the temperature column and the smallest conductor (240.4(D)); those of the load by default.",
+        ),
       ),
     ),
     mostSets: v.optional(v.pipe(count("sets"), says("Most parallel sets to consider; 1 by default."))),

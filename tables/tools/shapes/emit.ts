@@ -222,8 +222,9 @@ function numberShape({ requires, advice }: Part, unit: string): string {
   const { min_value: least, max_value: most } = requires;
   const isWhole = "integer" in requires;
   const whole = isWhole ? ", whole: true" : "";
+  const orZero = !isWhole && least !== undefined && most === undefined ? ", orZero: true" : "";
   const hasLimits = most !== undefined && !(isWhole && most === mostOfACount);
-  if (!hasLimits) return `{ is: "number", unit: ${unit}${whole} }`;
+  if (!hasLimits) return `{ is: "number", unit: ${unit}${whole}${orZero} }`;
   const advised = advice === undefined ? "" : `, advice: ${JSON.stringify(advice)}`;
   return `{ is: "between", unit: ${unit}, least: ${least}, most: ${most}${whole}${advised} }`;
 }

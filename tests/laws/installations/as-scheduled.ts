@@ -1,16 +1,29 @@
-import { endName, type Installation, type ScheduledConductor } from "bondmil";
-import type { Built } from "./built.js";
+import type { Installation, ScheduledConductor } from "bondmil";
+import { type Built, idAt } from "./built.js";
+import { placeOfEnd } from "./electrodes.js";
 import type { Installed } from "./parts.js";
 
 /** Which alternative of the arrangements that a system compares is built. */
 export type Chosen = (conductor: ScheduledConductor) => boolean;
 
-/** Everything that the schedule names, installed exactly so; what no one conductor can be is left out. */
-export function installedAsScheduled({ schedule }: Built, isChosen: Chosen): readonly Installed[] {
-  return schedule.conductors.filter(isChosen).flatMap(({ id, quantity, result }): Installed[] => {
-    const { outcome, material } = result;
-    if (outcome.kind !== "conductor" || quantity === 0) return [];
-    return [{ conductor: id, size: outcome.size, material, ...(quantity > 1 && { quantity }) }];
+/** What was found of a conductor of the schedule, whose id it goes by here. */
+export interface Listed {
+  readonly id: string;
+  readonly found: Installed;
+}
+
+/** Everything that the schedule names, found exactly so. */
+export function listedAsScheduled({ schedule }: Built, isChosen: Chosen): readonly Listed[] {
+  return schedule.conductors.filter(isChosen).flatMap((line): Listed[] => {
+    const { id, role, subject, place, part, from, quantity, result } = line;
+    const { outcome, material, requiredArea } = result;
+    if (quantity === 0) return [];
+    const form = outcome.kind === "conductor" ? { size: outcome.size } : { busArea: requiredArea };
+    const isAlone =
+      schedule.conductors.filter((one) => one.role === role && one.subject === subject).length === 1;
+    const at = place ?? (isAlone && part !== "tap" ? undefined : idAt(from));
+    const found = { role, of: subject, ...(at !== undefined && { at }), ...form, material };
+    return [{ id, found: quantity > 1 ? { ...found, quantity } : found }];
   });
 }
 
@@ -24,11 +37,15 @@ export function oneAlternative(jumperAtSource: boolean): Chosen {
 export function eachItsOwn({ derivedSystems = [] }: Installation, jumperAtSource: boolean): Chosen {
   const own = derivedSystems.map(
     ({ source, disconnects, runs, electrodes = [] }) =>
-      new Set([source, ...disconnects, ...runs, ...electrodes].map(({ id }) => id)),
+      new Set([source, ...disconnects, ...runs, ...electrodes].flatMap(({ id }) => id ?? [])),
   );
   return (conductor) => {
     const { subject, from, to } = conductor;
-    const i = own.findIndex((ids) => [subject, endName(from), endName(to)].some((id) => ids.has(id)));
+    const ofSystem = derivedSystems.findIndex(({ id }) => id === conductor.system);
+    const i =
+      ofSystem >= 0
+        ? ofSystem
+        : own.findIndex((ids) => [subject, placeOfEnd(from), placeOfEnd(to)].some((id) => ids.has(id)));
     return oneAlternative(jumperAtSource === (i % 2 === 0))(conductor);
   };
 }

@@ -4,11 +4,11 @@ import type { DrawnSupply } from "./parts.js";
 /** The ungrounded conductors that a drawing gives, or those that its load requires. */
 export function supplyOf(drawn: DrawnSupply, { code: { year } }: Installation): Supply {
   if ("sets" in drawn) return { sets: drawn.sets };
-  const { amperes, material, sets } = drawn.forLoad;
-  const found = suppliesForLoad({ edition: year, amperes, material, mostSets: sets }).find(
+  const { sets, ...load } = drawn.forLoad;
+  const found = suppliesForLoad({ edition: year, ...load, mostSets: sets }).find(
     (one) => one.sets[0]?.count === sets,
   );
-  if (found === undefined) throw new RangeError(`no ${sets} sets for ${amperes} A`);
+  if (found === undefined) throw new RangeError(`no ${sets} sets for ${load.amperes} A`);
   return found;
 }
 

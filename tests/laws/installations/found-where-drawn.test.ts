@@ -10,6 +10,7 @@ const run = (id: string, from: string, to: string, supply: ReturnType<typeof set
   from,
   to,
   supply,
+  raceways: { count: 1, kind: "nonmetallic" as const },
 });
 const disconnect = (id: string, amperes = 400) =>
   ({ id, designation: "service-disconnect", amperes }) as Service["disconnects"][number];
@@ -104,7 +105,13 @@ describe("what once went unsaid", () => {
   });
 
   it("misses every conductor of arrangements of which none was begun", () => {
-    const check = checkOf(installation({ derivedSystems: [derived({ jumperAt: "compare" })] }));
+    const check = checkOf({
+      ...installation({
+        derivedSystems: [derived({ jumperAt: "compare" })],
+        circuits: [{ id: "C1", from: "P1", to: "press", device: { amperes: 60 }, wiring: "raceway" }],
+      }),
+      installed: { asScheduled: ["C1"] },
+    });
     const found = findingsIn(check).join("; ");
     expect(found).toContain("system-bonding-jumper");
     expect(found).toContain("grounded-conductor");
@@ -118,11 +125,11 @@ describe("what once went unsaid", () => {
       ),
     };
     const materials = { ...data.materials, electrodeConductors: "aluminum" as const };
-    const found = (material: Installed["material"]): string => {
+    const found = (material: "aluminum" | "copper-clad aluminum"): string => {
       const installed: Installed[] = [
-        { conductor: "grounding-electrode-conductor E1", size: "4 AWG", material },
+        { role: "grounding-electrode-conductor", of: "E1", size: "4 AWG", material },
       ];
-      return findingsIn(checkOf({ ...data, materials, installed })).join("; ");
+      return findingsIn(checkOf({ ...data, materials, installed: { found: installed } })).join("; ");
     };
     expect(found("aluminum")).not.toContain("grounding-electrode-conductor E1");
     expect(found("copper-clad aluminum")).toContain("grounding-electrode-conductor E1");
@@ -135,11 +142,12 @@ describe("what once went unsaid", () => {
       intersystem: [{ id: "I1", at: "D1", termination: "apart" }],
     });
     const installed: Installed[] = [
-      { conductor: "system-bonding-jumper P1", size: "4/0 AWG", material: "copper" },
-      { conductor: "intersystem-bonding-conductor I1", size: "4/0 AWG", material: "aluminum" },
+      { role: "system-bonding-jumper", at: "T1", size: "4/0 AWG", material: "copper" },
+      { role: "system-bonding-jumper", at: "P1", size: "4/0 AWG", material: "copper" },
+      { role: "intersystem-bonding-conductor", of: "I1", size: "4/0 AWG", material: "aluminum" },
     ];
-    const found = findingsIn(checkOf({ ...data, installed })).join("; ");
-    expect(found).toContain("system-bonding-jumper P1");
+    const found = findingsIn(checkOf({ ...data, installed: { found: installed } })).join("; ");
+    expect(found).toContain("system-bonding-jumper at P1");
     expect(found).toContain("intersystem-bonding-conductor I1");
   });
 

@@ -7,7 +7,7 @@ import { columns, smallestConductor, tableRows } from "./table-rows.js";
 /** Rows, 12.5 percent, floor, and what becomes of the area. */
 export function describeSize(sized: Sizer, facts: JumperFacts): void {
   describe.each(editionYears)("the size in %s", (year) => {
-    const atAnySize = facts.replacedAtAnySize.includes(year);
+    const atAnySize = [...facts.replacedAtAnySize, ...(facts.openThreshold ?? [])].includes(year);
     const floor = withFloor.includes(year);
     const own = ownCautions(facts);
 

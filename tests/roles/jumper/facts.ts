@@ -27,6 +27,8 @@ export interface JumperFacts {
   readonly namesAluminumFrom: EditionYear;
   /** Editions that replace conductors of another material below the threshold too. */
   readonly replacedAtAnySize: readonly EditionYear[];
+  /** Editions in which it is open whether they are replaced through the threshold too, so that the larger result counts. */
+  readonly openThreshold?: readonly EditionYear[];
   readonly mayComeWithEquipment: boolean;
 }
 

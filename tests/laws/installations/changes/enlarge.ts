@@ -1,6 +1,7 @@
 import { type ConductorSize, conductorSizes, type Installation } from "bondmil";
 import type { Dice } from "../dice.js";
 import { drawElectrode } from "../drawn/electrodes.js";
+import { endOf } from "../electrodes.js";
 import { type DrawnSet, type Run, racewaysOf, type System } from "../parts.js";
 import type { Change } from "./change.js";
 import { at, systemsOf } from "./within.js";
@@ -86,11 +87,7 @@ function furtherDisconnects(
 
 function furtherElectrode(dice: Dice, system: System, put: (parts: Partial<System>) => Installation): Change {
   const { id, electrodes = [], disconnects } = system;
-  const starts = [
-    ...electrodes.map((one) => one.from),
-    ...electrodes.map((one) => one.id),
-    disconnects[0]?.id ?? "",
-  ];
+  const starts = [...electrodes.map((one) => one.from), ...electrodes.map(endOf), disconnects[0]?.id ?? ""];
   const one = drawElectrode(dice, `${id} further`, dice.pick(starts));
   return {
     what: `a further electrode from ${one.from}`,
@@ -122,7 +119,7 @@ function ofBuildings(installation: Installation, dice: Dice): readonly Change[] 
   const buildings = installation.buildings ?? [];
   return buildings.flatMap(({ id, electrodes = [], onSingleBranchCircuit }, i) => {
     if (electrodes.length === 0 || onSingleBranchCircuit) return [];
-    const one = drawElectrode(dice, `${id} further`, dice.pick([id, ...electrodes.map((other) => other.id)]));
+    const one = drawElectrode(dice, `${id} further`, dice.pick([id, ...electrodes.map(endOf)]));
     const put = at(buildings, i, (building) => ({ ...building, electrodes: [...electrodes, one] }));
     return [
       { what: `a further electrode from ${one.from}`, installation: { ...installation, buildings: put } },

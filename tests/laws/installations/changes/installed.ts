@@ -1,6 +1,5 @@
 import {
   conductorName,
-  endName,
   InputError,
   type Installation,
   type Material,
@@ -12,7 +11,8 @@ import {
   type StandardSize,
   scheduleOf,
 } from "bondmil";
-import { type Built, idAt, named, nameOf } from "../built.js";
+import type { Listed } from "../as-scheduled.js";
+import { askedOf, type Built, idAt, named, nameOf } from "../built.js";
 import type { Installed, Service } from "../parts.js";
 import { at } from "./within.js";
 
@@ -26,20 +26,25 @@ export interface InstalledChange {
 type Changed = readonly Installed[] | undefined;
 
 /** Everything that makes one installed conductor worse than the schedule asks for. */
-export function worsenings(before: Built, installed: readonly Installed[]): readonly InstalledChange[] {
-  return installed.flatMap((one) => {
-    const { size, quantity = 1 } = one;
-    const change = changeOf(installed, one);
-    const down = nextSizeDown(size as StandardSize);
+export function worsenings(before: Built, listed: readonly Listed[]): readonly InstalledChange[] {
+  const lines = new Map(before.schedule.conductors.map((one) => [one.id, one]));
+  return listed.flatMap((entry) => {
+    const { id, found: one } = entry;
+    const { size, busArea, quantity = 1 } = one;
+    const line = lines.get(id);
+    const change = changeOf(listed, entry);
+    const down = size && nextSizeDown(size as StandardSize);
+    const isElsewhere = line !== undefined && ![line.from, line.to].some((end) => idAt(end) === elsewhereId);
     return [
       change("taken away", () => []),
-      change("at a place that is nowhere", () => [{ ...one, at: "nowhere in this drawing" }]),
+      ...(isElsewhere ? [change("at a place that is not its own", () => [{ ...one, at: elsewhereId }])] : []),
       ...(quantity > 1 ? [change("one too few", () => [{ ...one, quantity: quantity - 1 }])] : []),
+      ...(busArea ? [change("a circular mil smaller", () => [{ ...one, busArea: busArea - 1 }])] : []),
       ...(down ? [change("one size smaller", () => [{ ...one, size: down }])] : []),
       ...(down && quantity > 1 ? [change("one of them smaller", () => oneSmaller(one, down))] : []),
       ...materials.map((material) =>
         change(`of ${material}, too small`, () => {
-          const wanted = inMaterial(before, one, material);
+          const wanted = inMaterial(before, entry, material);
           const less = wanted && nextSizeDown(wanted);
           return less ? [{ ...one, size: less, material }] : undefined;
         }),
@@ -51,60 +56,65 @@ export function worsenings(before: Built, installed: readonly Installed[]): read
   });
 }
 
+/** Something that every drawing names as existing beyond its edge. */
+const elsewhereId = "main panel";
+
 /** Everything else that is lawful in place of what the schedule names. */
-export function lawfulChanges(before: Built, installed: readonly Installed[]): readonly InstalledChange[] {
-  const { conductors } = before.schedule;
+export function lawfulChanges(before: Built, listed: readonly Listed[]): readonly InstalledChange[] {
+  const { conductors, code } = before.schedule;
   const enclosed = new Set(
     conductors.flatMap(({ from }) => (from.kind === "raceway" ? [conductorName(from.around)] : [])),
   );
   const scheduled = new Map(conductors.map((one) => [one.id, one]));
-  return installed.flatMap((one) => {
-    const { conductor, size, quantity = 1 } = one;
-    const change = changeOf(installed, one);
-    const line = scheduled.get(conductor);
+  const isPlain = Object.keys(code).every((key) => key === "year");
+  return listed.flatMap((entry) => {
+    const { id, found: one } = entry;
+    const { size, quantity = 1 } = one;
+    const change = changeOf(listed, entry);
+    const line = scheduled.get(id);
     // What bonds the raceway of an electrode conductor grows with the conductor as it is installed.
     const isFree = line === undefined || !enclosed.has(conductorName(line));
-    const up = nextSizeUp(size as StandardSize);
+    const up = size && nextSizeUp(size as StandardSize);
+    const places = line === undefined ? [] : [line.from, line.to].flatMap((end) => idAt(end) ?? []);
     return [
       ...(quantity > 1 ? [change("one by one", () => oneByOne(one, quantity))] : []),
       change("and a spare one", () => [one, { ...one, quantity: 1 }]),
-      ...(line === undefined
-        ? []
-        : [
-            change("at its start", () => [{ ...one, at: endName(line.from) }]),
-            change("at its end", () => [{ ...one, at: endName(line.to) }]),
-          ]),
+      change("under a name of its own", () => [{ ...one, name: "green wire" }]),
+      ...(isPlain ? [change("built under this edition", () => [{ ...one, edition: code.year }])] : []),
+      ...places.map((at) => change(`at its end ${at}`, () => [{ ...one, at }])),
       ...(up && isFree ? [change("one size larger", () => [{ ...one, size: up }])] : []),
       ...(isFree
         ? materials.map((material) =>
             change(`of ${material}`, () => {
-              const wanted = inMaterial(before, one, material);
+              const wanted = inMaterial(before, entry, material);
               return wanted && [{ ...one, size: wanted, material }];
             }),
           )
         : []),
       ...(isFree
-        ? placesFor(before, one).map((place) => change(`at ${place}`, () => elsewhere(before, one, place)))
+        ? placesFor(before, entry).map((place) =>
+            change(`at ${place}`, () => elsewhere(before, entry, place)),
+          )
         : []),
     ];
   });
 }
 
 function changeOf(
-  installed: readonly Installed[],
-  one: Installed,
+  listed: readonly Listed[],
+  entry: Listed,
 ): (what: string, changed: () => Changed) => InstalledChange {
   return (what, changed) => ({
-    what: `${one.conductor} ${what}`,
-    conductor: one.conductor,
+    what: `${entry.id} ${what}`,
+    conductor: entry.id,
     installed: () => {
       const instead = changed();
-      return instead && installed.flatMap((same) => (same === one ? instead : [same]));
+      return instead && listed.flatMap((same) => (same === entry ? instead : [same.found]));
     },
   });
 }
 
-function oneSmaller(one: Installed, size: Installed["size"]): readonly Installed[] {
+function oneSmaller(one: Installed, size: StandardSize): readonly Installed[] {
   return [
     { ...one, quantity: (one.quantity ?? 1) - 1 },
     { ...one, size, quantity: 1 },
@@ -118,16 +128,20 @@ function oneByOne(one: Installed, quantity: number): readonly Installed[] {
 /** The size that the schedule asks for of another material, where that may be used and the same number is wanted. */
 function inMaterial(
   { installation, schedule }: Built,
-  one: Installed,
+  { id: own, found }: Listed,
   material: Material,
 ): StandardSize | undefined {
-  const drawn = schedule.conductors.find(({ id, quantity }) => id === one.conductor && quantity > 0);
+  if (found.size === undefined) return undefined;
+  const drawn = schedule.conductors.find(({ id, quantity }) => id === own && quantity > 0);
   const group = drawn && groupOf[drawn.role];
   if (drawn === undefined || group === undefined || drawn.result.material === material) return undefined;
   const other = scheduleOfRead({
-    ...installation,
+    ...withoutOwn(installation),
     materials: { ...installation.materials, [group]: material },
   });
+  // Where own materials of another group size this one, the comparison says nothing.
+  const same = scheduleOfRead(withoutOwn(installation));
+  if (same && askedOf(drawn) !== askedOf(named(same).get(nameOf(drawn)) ?? drawn)) return undefined;
   const wanted = other && named(other).get(nameOf(drawn));
   const isForbidden = wanted?.result.cautions.some(({ code }) => code === "material-forbidden");
   if (wanted?.result.outcome.kind !== "conductor" || isForbidden) return undefined;
@@ -164,13 +178,13 @@ function scheduleOfRead(installation: Installation): Built["schedule"] | undefin
 }
 
 /** The conductor to an intersystem termination is of copper, 250.94. */
-function isCopperOnly({ conductor }: Installed): boolean {
-  return conductor.startsWith("intersystem-bonding-conductor ");
+function isCopperOnly({ role }: Installed): boolean {
+  return role === "intersystem-bonding-conductor";
 }
 
 /** An electrode conductor of a service with one disconnect may start anywhere ahead of that, 250.24(A)(1). */
-function placesFor({ installation, schedule }: Built, { conductor }: Installed): readonly string[] {
-  const scheduled = schedule.conductors.find(({ id }) => id === conductor);
+function placesFor({ installation, schedule }: Built, listed: Listed): readonly string[] {
+  const scheduled = schedule.conductors.find(({ id }) => id === listed.id);
   if (scheduled?.role !== "grounding-electrode-conductor") return [];
   const service = installation.services?.find((one) => has(one, scheduled));
   return service === undefined ? [] : aheadOf(service).filter((place) => place !== idAt(scheduled.from));
@@ -181,16 +195,14 @@ function has({ electrodes = [] }: Service, { to, from }: ScheduledConductor): bo
 }
 
 /** The same conductor from another place, of the size that the schedule asks for there. */
-function elsewhere({ installation }: Built, one: Installed, place: string): Changed {
-  const end = one.conductor.slice("grounding-electrode-conductor ".length);
+function elsewhere({ installation }: Built, { id: own, found: one }: Listed, place: string): Changed {
+  const end = one.of;
   const services = (installation.services ?? []).map((service) => {
     const n = service.electrodes?.findIndex(({ id }) => id === end) ?? -1;
     if (n < 0) return service;
     return { ...service, electrodes: at(service.electrodes ?? [], n, (same) => ({ ...same, from: place })) };
   });
-  const there = scheduleOfRead({ ...installation, services })?.conductors.find(
-    ({ id }) => id === one.conductor,
-  );
+  const there = scheduleOfRead({ ...installation, services })?.conductors.find(({ id }) => id === own);
   const outcome = there?.result.outcome;
   return outcome?.kind === "conductor" ? [{ ...one, size: outcome.size, at: place }] : undefined;
 }
@@ -207,4 +219,12 @@ function aheadOf({
   const isChain = new Set(starts).size === starts.length;
   if (only === undefined || others.length > 0 || !isChain || common !== undefined) return [];
   return [...boxes.map(({ id }) => id), only.id];
+}
+
+/** An installation whose things name no materials of their own. */
+function withoutOwn({ materials: all, ...rest }: Installation): Installation {
+  const plain = JSON.parse(
+    JSON.stringify(rest, (key, value) => (key === "materials" ? undefined : value)),
+  ) as Omit<Installation, "materials">;
+  return { ...plain, materials: all };
 }

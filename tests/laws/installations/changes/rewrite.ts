@@ -1,6 +1,7 @@
 import type { Installation } from "bondmil";
 import type { Dice } from "../dice.js";
-import { type Circuit, type Electrode, racewaysOf, type System } from "../parts.js";
+import { endOf, listsOf } from "../electrodes.js";
+import type { Circuit, ElectrodeEntry, System } from "../parts.js";
 import { systemsOf } from "./within.js";
 
 /** Everything renamed, and the names as they were by the new ones. */
@@ -9,7 +10,10 @@ export interface Renamed {
   readonly before: (text: string) => string;
 }
 
-const idKeys: readonly string[] = ["id", "from", "to", "of", "at", "circuit"];
+const idKeys: readonly string[] = [
+  ...["id", "from", "to", "of", "at", "circuit", "circuits", "disconnect", "transferSwitch"],
+  ...["in", "beside", "bus", "electrode", "bondedTo", "asScheduled"],
+];
 
 /** Every id, and every name of their own that things have, under another name. */
 export function renamed(installation: Installation): Renamed {
@@ -18,14 +22,15 @@ export function renamed(installation: Installation): Renamed {
     if (!names.includes(name)) names.push(name);
     return `\u00ab${names.indexOf(name)}\u00bb`;
   };
+  const renamedIn = (value: unknown): unknown => {
+    if (Array.isArray(value)) return value.map(renamedIn);
+    return typeof value === "string" ? rename(value) : walk(value);
+  };
   const walk = (value: unknown): unknown => {
     if (Array.isArray(value)) return value.map(walk);
     if (typeof value !== "object" || value === null) return value;
     return Object.fromEntries(
-      Object.entries(value).map(([key, one]) => [
-        key,
-        idKeys.includes(key) && typeof one === "string" ? rename(one) : walk(one),
-      ]),
+      Object.entries(value).map(([key, one]) => [key, idKeys.includes(key) ? renamedIn(one) : walk(one)]),
     );
   };
   const { code, title, ...rest } = installation;
@@ -60,18 +65,20 @@ export function reordered(installation: Installation, dice: Dice): Installation 
 
 /** Every optional member that has a usual value written out with it. */
 export function writtenOut(installation: Installation): Installation {
-  const electrodes = (list: readonly Electrode[] | undefined): readonly Electrode[] =>
+  const electrodes = (list: readonly ElectrodeEntry[] | undefined): readonly ElectrodeEntry[] =>
     (list ?? []).map((one) => ({ ferrousRaceway: false, ...one }));
   const all = systemsOf(installation).reduce((so, _, i) => {
     const { system, put } = systemsOf(so)[i] ?? { system: undefined, put: undefined };
     if (system === undefined || put === undefined) return so;
     const parts = {
-      runs: system.runs.map((run) => ({ raceways: racewaysOf(run), ...run })),
       electrodes: electrodes(system.electrodes),
       ...("utility" in system ? { boxes: system.boxes ?? [] } : { source: sourceOf(system) }),
     };
     return put(parts as Partial<System>);
   }, installation);
+  const reached = new Set(listsOf(all).flatMap((list) => (list.electrodes ?? []).map(endOf)));
+  const noElectrode = <T extends { readonly id: string }>(one: T): T =>
+    reached.has(one.id) ? one : { isElectrode: false, ...one };
   const { services, derivedSystems, generators, circuits, buildings, piping, structuralMetal, intersystem } =
     all;
   return {
@@ -85,10 +92,10 @@ export function writtenOut(installation: Installation): Installation {
       one.wiring === "raceway" ? { raceways: 1, ...one } : one,
     ) as Circuit[],
     buildings: (buildings ?? []).map((one) => ({ ...one, electrodes: electrodes(one.electrodes) })),
-    piping: (piping ?? []).map((one) => ("of" in one ? { isElectrode: false, ...one } : one)),
-    structuralMetal: (structuralMetal ?? []).map((one) => ({ isElectrode: false, ...one })),
+    piping: (piping ?? []).map((one) => ("of" in one ? noElectrode(one) : one)),
+    structuralMetal: (structuralMetal ?? []).map(noElectrode),
     intersystem: (intersystem ?? []).map((one) => ({ communicationsUnlikely: false, ...one })),
-    installed: [],
+    installed: {},
   };
 }
 
@@ -120,6 +127,5 @@ const usualFlags: readonly string[] = [
 
 function isUsual(key: string, value: unknown): boolean {
   if (usualFlags.includes(key)) return value === false;
-  if (Array.isArray(value)) return value.length === 0;
-  return key === "raceways" && JSON.stringify(value) === JSON.stringify({ count: 1, kind: "nonmetallic" });
+  return Array.isArray(value) && value.length === 0;
 }

@@ -1,7 +1,7 @@
 import { materials } from "bondmil";
 import { type Dice, several } from "../dice.js";
-import type { Building, Circuit, Generator } from "../parts.js";
-import { drawElectrodes } from "./electrodes.js";
+import type { Building, Circuit, Generator, LoadSide } from "../parts.js";
+import { drawElectrodes, drawUnused } from "./electrodes.js";
 import { drawSets, drawSupply } from "./supplies.js";
 
 /** A generator of either kind that is not separately derived. */
@@ -40,6 +40,7 @@ export function drawCircuit(dice: Dice, n: number, from: string, to: string): Ci
           reason: dice.pick(["voltage-drop", "temperature-or-number", "other"] as const),
         },
       }),
+    ...(isGiven && dice.chance(6) && { parallelException: "control-power" as const }),
     wiring,
     ...(several && { raceways: dice.between(1, 4) }),
     ...(dice.chance(30) && { lengthFeet: dice.pick([20, 90, 150]) }),
@@ -51,7 +52,7 @@ function drawDevice(dice: Dice): Circuit["device"] {
   const amperes = dice.pick([15, 20, 30, 100, 110, 225, 400, 1000, 1200, 4000, 6000]);
   switch (dice.between(0, 5)) {
     case 0:
-      return { motor: { kind: "inverse-time-or-fuse", amperes } };
+      return { motor: { kind: "inverse-time-or-fuse", deviceAmperes: amperes } };
     case 1:
       return { motor: { kind: "instantaneous-trip", dualElementFuseAmperes: amperes } };
     case 2:
@@ -87,5 +88,46 @@ function drawBuilding(dice: Dice, id: string, { id: circuit, conductors }: Circu
   const onSingleBranchCircuit = dice.chance(25);
   const hasElectrodes = (conductors !== undefined || onSingleBranchCircuit) && dice.chance(80);
   const electrodes = hasElectrodes ? drawElectrodes(dice, `${id}E`, [id]) : [];
-  return { id, circuit, onSingleBranchCircuit, ...((hasElectrodes || dice.chance(50)) && { electrodes }) };
+  return {
+    id,
+    circuit,
+    onSingleBranchCircuit,
+    ...(dice.chance(6) && { electrodesNotConnected: drawUnused(dice, id) }),
+    ...((hasElectrodes || dice.chance(50)) && { electrodes }),
+  };
+}
+
+/** Connections of the grounded conductor to ground behind the circuits, with and without an exception. */
+export function drawLoadSide(
+  dice: Dice,
+  circuits: readonly Circuit[],
+  sources: readonly string[],
+): LoadSide[] {
+  const ends = [...new Set(circuits.map(({ to }) => to))].filter((to) => !sources.includes(to));
+  return ends
+    .filter(() => dice.chance(8))
+    .map((at, i) => ({ id: `L${i}`, at, ...(dice.chance(60) && { exception: drawException(dice) }) }));
+}
+
+function drawException(dice: Dice): NonNullable<LoadSide["exception"]> {
+  const groundedConductor = {
+    size: dice.pick(["12 AWG", "10 AWG", "8 AWG", "3/0 AWG"] as const),
+    material: dice.pick(materials),
+  };
+  switch (dice.between(0, 1)) {
+    case 0:
+      return {
+        kind: "range-or-dryer",
+        existingBranchCircuit: dice.chance(80),
+        insulatedOrServiceCable: dice.chance(80),
+        groundedConductor,
+      };
+    default:
+      return {
+        kind: "meter-enclosure",
+        besideServiceDisconnect: dice.chance(80),
+        groundFaultProtection: dice.chance(20),
+        groundedConductor,
+      };
+  }
 }

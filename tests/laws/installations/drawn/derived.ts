@@ -3,6 +3,8 @@ import type { Derived } from "../parts.js";
 import { drawElectrodes } from "./electrodes.js";
 import { drawGrounding } from "./groundings.js";
 import { drawRun } from "./runs.js";
+import { withSharedRaceway } from "./shared-raceways.js";
+import { withSourceDevice } from "./sources.js";
 
 /** The name of the common electrode conductor that derived systems tap. */
 export const commonOfDerived = "XC";
@@ -50,7 +52,7 @@ export function drawDerived(dice: Dice, n: number): Derived {
     ...(hasCommon && { commonElectrodeConductor: { id: commonOfDerived } }),
     ...((electrodes.length > 0 || dice.chance(20)) && { electrodes }),
   };
-  return isControl ? asControl(system) : system;
+  return isControl ? asControl(system) : withSourceDevice(dice, withSharedRaceway(dice, system, false));
 }
 
 /** A control transformer with the one small circuit that its 1000 VA can feed. */
@@ -58,13 +60,19 @@ function asControl(system: Derived): Derived {
   const [first] = system.disconnects;
   const [run] = system.runs;
   if (first === undefined || run === undefined) return system;
-  const { raceways: _, racewayJumpers: __, ...plain } = run;
+  const { racewayJumpers: _, ...plain } = run;
   const gone = new Set(system.disconnects.slice(1).map(({ id }) => id));
   const electrodes = system.electrodes?.map((one) => (gone.has(one.from) ? { ...one, from: first.id } : one));
   return {
     ...system,
     source: { ...system.source, controlTransformer: true },
-    runs: [{ ...plain, supply: { sets: [{ count: 1, size: "12 AWG", material: "copper" }] } }],
+    runs: [
+      {
+        ...plain,
+        raceways: { count: 1, kind: "nonmetallic" },
+        supply: { sets: [{ count: 1, size: "12 AWG", material: "copper" }] },
+      },
+    ],
     disconnects: [{ ...first, amperes: 20 }],
     ...(electrodes && { electrodes }),
   };

@@ -1,3 +1,4 @@
+import type { Installation } from "bondmil";
 import { type Dice, several } from "../dice.js";
 import type { Electrode } from "../parts.js";
 
@@ -35,6 +36,51 @@ export function drawElectrode(dice: Dice, id: string, from: string): Electrode {
     ...(kind === "ring" && {
       ringConductor: dice.pick(["2 AWG", "1/0 AWG", "4/0 AWG", "500 kcmil"] as const),
     }),
-    ...(dice.chance(30) && { ferrousRaceway: dice.chance(60) }),
+    ...withRoute(dice),
+    ...(driven.includes(kind) && dice.chance(30) && { ohms: dice.pick([5, 25, 25.5, 100]) }),
+    ...(kind === "metal-water-pipe" &&
+      dice.chance(40) && { removable: [{ id: `${id}M`, kind: dice.pick(["meter", "filter"] as const) }] }),
   };
+}
+
+const driven: readonly Electrode["kind"][] = ["rod", "pipe", "plate"];
+
+/** A ferrous raceway, or how the conductor runs otherwise. */
+function withRoute(dice: Dice): Pick<Electrode, "ferrousRaceway" | "route"> {
+  const isFerrous = dice.chance(18);
+  return {
+    ...(dice.chance(30) && { ferrousRaceway: isFerrous }),
+    ...(!isFerrous && dice.chance(20) && { route: drawRoute(dice) }),
+  };
+}
+
+function drawRoute(dice: Dice): NonNullable<Electrode["route"]> {
+  return {
+    ...(dice.chance(60) && { cover: dice.pick(["bare", "covered", "insulated"] as const) }),
+    ...(dice.chance(40) && {
+      against: [dice.pick(["masonry", "concrete", "earth", "corrosive-surroundings"] as const)],
+    }),
+    ...(dice.chance(40) && {
+      outdoorEnd: {
+        inchesAboveEarth: dice.pick([2, 17.5, 18, 30]),
+        ...(dice.chance(40) && { inListedEnclosure: dice.chance(60) }),
+      },
+    }),
+    ...(dice.chance(60) && {
+      protection: dice.pick(["none", "rigid-metal", "pvc-schedule-40", "pvc-schedule-80"] as const),
+    }),
+    ...(dice.chance(30) && { exposedToDamage: dice.chance(50) }),
+  };
+}
+
+/** Electrodes that are there and not connected. */
+export function drawUnused(
+  dice: Dice,
+  prefix: string,
+): NonNullable<NonNullable<Installation["buildings"]>[number]["electrodesNotConnected"]> {
+  return several(dice.between(1, 2), (i) => {
+    const kind = dice.pick(["concrete-encased", "structural-metal", "rod"] as const);
+    const isHidden = kind === "concrete-encased" && dice.chance(50);
+    return { id: `${prefix}X${i}`, kind, ...(isHidden && { steelNotAccessible: true }) };
+  });
 }

@@ -1,11 +1,15 @@
 import { type Installation, materials } from "bondmil";
 import fc from "fast-check";
 import { type Dice, diceOf, several } from "../dice.js";
-import { drawBranches, drawGenerator } from "./circuits.js";
+import { drawBranches, drawGenerator, drawLoadSide } from "./circuits.js";
 import { drawCode } from "./code.js";
 import { drawDerived } from "./derived.js";
+import { drawInstalled } from "./installed.js";
 import { drawIntersystem, drawPiping, drawStructures } from "./metal.js";
+import { withOwnMaterials } from "./own-materials.js";
 import { drawService } from "./services.js";
+import { withSharedElectrodes } from "./shared.js";
+import { withSources } from "./sources.js";
 
 /** Installations that can be read, of every kind that the format knows; small ones far more often. */
 export const anyInstallation: fc.Arbitrary<Installation> = fc
@@ -45,7 +49,7 @@ export function drawInstallation(dice: Dice): Installation {
   const starts = [...disconnects, ...generators.map(({ id }) => id), "main panel"];
   const sources = derivedSystems.map((one) => one.source.id).filter(() => starts.length > 0);
   const { circuits, buildings } = drawBranches(dice, withoutDerived(starts), sources);
-  const plain: Installation = {
+  const plain: Installation = withSources(dice, {
     format: 1,
     title: dice.pick(["Shop", "Depot \u{1f3ed}", "=1+1"]),
     code,
@@ -61,14 +65,17 @@ export function drawInstallation(dice: Dice): Installation {
     ...listed("generators", generators, dice),
     ...listed("circuits", circuits, dice),
     ...listed("buildings", buildings, dice),
-  };
+    ...listed("loadSideConnections", drawLoadSide(dice, circuits, sources), dice),
+  });
   const hasOwner = services + derived > 0;
-  return {
+  const drawn: Installation = {
     ...plain,
     ...listed("piping", hasOwner ? drawPiping(dice, plain) : [], dice),
     ...listed("structuralMetal", hasOwner ? drawStructures(dice, plain) : [], dice),
     ...listed("intersystem", drawIntersystem(dice, plain), dice),
+    ...drawInstalled(dice, plain),
   };
+  return withOwnMaterials(dice, withSharedElectrodes(dice, drawn));
 }
 
 /** Circuits may feed a derived source, so they start where no derived system comes before. */

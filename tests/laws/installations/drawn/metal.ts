@@ -10,7 +10,8 @@ export function drawPiping(dice: Dice, installation: Installation): Piping[] {
     const kind = dice.pick(["water", "water", "water-of-occupancy", "other"] as const);
     const deviceAmperes = dice.pick([15, 100, 400, 1600]);
     if (kind !== "water") return { id, kind, deviceAmperes };
-    return { id, kind, ...belonging(dice, owners) };
+    const removable = [{ id: `${id}F`, kind: "fitting" as const }];
+    return { id, kind, ...belonging(dice, owners), ...(dice.chance(30) && { removable }) };
   });
 }
 
@@ -22,12 +23,16 @@ export function drawStructures(dice: Dice, installation: Installation): Structur
 
 interface Owner {
   readonly id: string;
-  /** Whether its metal may be its electrode: it is a derived system that needs one. */
+  /** Whether its metal may be its electrode: it needs one. */
   readonly hasElectrode: boolean;
 }
 
 function belonging(dice: Dice, owners: readonly Owner[]): Pick<Structure, "of" | "isElectrode"> {
-  const { id: of, hasElectrode } = dice.pick(owners);
+  const first = dice.pick(owners);
+  const second = dice.pick(owners);
+  const chosen = first !== second && dice.chance(50) ? [first, second] : [first];
+  const of = chosen.length === 1 ? first.id : chosen.map(({ id }) => id);
+  const hasElectrode = chosen.every((one) => one.hasElectrode);
   return { of, ...(dice.chance(40) && { isElectrode: hasElectrode && dice.chance(50) }) };
 }
 
@@ -39,9 +44,11 @@ function ownersOf({
 }: Installation): readonly Owner[] {
   const supplied = new Set(circuits.filter((one) => one.conductors !== undefined).map(({ id }) => id));
   return [
-    ...services.map(({ id }) => ({ id, hasElectrode: false })),
+    ...services.map(({ id }) => ({ id, hasElectrode: true })),
     ...derivedSystems.map(({ id, source }) => ({ id, hasElectrode: source.controlTransformer !== true })),
-    ...buildings.filter((one) => supplied.has(one.circuit)).map(({ id }) => ({ id, hasElectrode: false })),
+    ...buildings
+      .filter(({ circuit, disconnect }) => disconnect !== undefined || supplied.has(circuit ?? ""))
+      .map(({ id }) => ({ id, hasElectrode: true })),
   ];
 }
 

@@ -1,8 +1,10 @@
 import { type Dice, several } from "../dice.js";
 import { isGrounded, type Run, type Service } from "../parts.js";
-import { drawElectrodes } from "./electrodes.js";
+import { withBus } from "./buses.js";
+import { drawElectrodes, drawUnused } from "./electrodes.js";
 import { drawGrounding } from "./groundings.js";
 import { drawRun } from "./runs.js";
+import { withSharedRaceway } from "./shared-raceways.js";
 
 type Box = NonNullable<Service["boxes"]>[number];
 type Disconnect = Service["disconnects"][number];
@@ -20,8 +22,10 @@ export function drawService(dice: Dice, n: number): Service {
   const { phases, ...grounded } = drawGrounding(dice);
   const id = `S${n}`;
   const utility = `${id}U`;
-  const bond = (): Box["bondedBy"] =>
-    isGrounded(grounded) && dice.chance(50) ? "grounded-conductor" : "jumper";
+  const bond = (): Box["bondedBy"] => {
+    if (dice.chance(4)) return "locknuts";
+    return isGrounded(grounded) && dice.chance(50) ? "grounded-conductor" : "jumper";
+  };
   const ahead = drawAhead(dice, id, utility, bond);
   const starts = [utility, ...ahead.map((one) => one.id)];
   const last = starts.at(-1) ?? utility;
@@ -43,16 +47,37 @@ export function drawService(dice: Dice, n: number): Service {
     ...(hasCommon ? [common, common, common] : []),
   ];
   const electrodes = drawElectrodes(dice, `${id}E`, hanging);
-  return {
+  const housing = dice.pick(["separate-enclosures", "listed-assembly"] as const);
+  const service: Service = {
     id,
     ...grounded,
     utility: { id: utility, outdoorTransformer: dice.chance(40) },
     ...((boxes.length > 0 || dice.chance(20)) && { boxes }),
+    ...(dice.chance(10) && {
+      boxesWithoutSupply: [
+        {
+          id: `${id}V`,
+          kind: "meter",
+          beside: dice.pick(places),
+          bondedBy: dice.pick(["equipment-grounding-conductor", "metal-raceway"] as const),
+        },
+      ],
+    }),
     runs: drawRuns(dice, id, supplied, { grounding: grounded.grounding, phases, fittings: true }),
     disconnects: [...ahead.flatMap(({ disconnect }) => disconnect ?? []), ...disconnects],
-    housing: dice.pick(["separate-enclosures", "listed-assembly"] as const),
+    housing,
+    ...(housing === "listed-assembly" && dice.chance(40) && { assembly: drawAssembly(dice) }),
     ...(hasCommon && { commonElectrodeConductor: { id: common } }),
     ...((electrodes.length > 0 || dice.chance(20)) && { electrodes }),
+    ...(dice.chance(8) && { electrodesNotConnected: drawUnused(dice, id) }),
+  };
+  return withSharedRaceway(dice, withBus(dice, service), true);
+}
+
+function drawAssembly(dice: Dice): NonNullable<Service["assembly"]> {
+  return {
+    compartments: dice.pick(["one-for-each", "shared"] as const),
+    ...(dice.chance(40) && { existing: dice.chance(60) }),
   };
 }
 

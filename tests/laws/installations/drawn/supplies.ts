@@ -54,5 +54,7 @@ function drawSize(dice: Dice, { matched = false }: SupplyShape): ConductorSize {
 
 function drawLoad(dice: Dice, sets: number, material: Material): DrawnSupply {
   const each = sets === 1 ? dice.between(15, 300) : dice.between(180, 300);
-  return { forLoad: { amperes: each * sets, material, sets } };
+  const amperes = each * sets;
+  const rating = dice.chance(30) ? { circuitAmperes: amperes + dice.between(0, 60) } : {};
+  return { forLoad: { amperes, ...rating, material, sets } };
 }

@@ -25,22 +25,29 @@ import {
 } from "bondmil";
 import { type Built, idAt } from "../built.js";
 import { inOneOf } from "../conductors.js";
-import type { Circuit, Derived, Electrode as DrawnElectrode, Run, Service } from "../parts.js";
+import { electrodesIn, listOf, served } from "../electrodes.js";
+import { materialsAt } from "../materials.js";
+import type { Circuit, Electrode as DrawnElectrode, Run, Service } from "../parts.js";
 import { isJumperInEach, racewaysOf } from "../parts.js";
 
 /** Asks the sizing function of a conductor's role anew, with everything taken from the drawing but the supply. */
 export function asked(
-  { installation, schedule }: Built,
+  { installation: drawn, schedule }: Built,
   scheduled: ScheduledConductor,
   supply: Supply,
 ): SizingResult | null {
+  const installation = { ...drawn, materials: materialsAt(drawn, scheduled) };
   const { code, conductors } = schedule;
   const { bondingJumpers, groundedConductors, electrodeConductors } = installation.materials;
   const conductor = { material: bondingJumpers };
   const { subject, from } = scheduled;
   switch (scheduled.role) {
     case "main-bonding-jumper":
-      return size(mainBondingJumper, { code, supply, conductor });
+      return size(mainBondingJumper, {
+        code,
+        supply,
+        conductor: { ...conductor, ...formOf(installation, subject) },
+      });
     case "system-bonding-jumper":
       return size(systemBondingJumper, { code, supply, conductor });
     case "supply-side-bonding-jumper":
@@ -48,14 +55,20 @@ export function asked(
     case "grounded-conductor":
       return grounded(installation, code, scheduled, supply, groundedConductors);
     case "grounding-electrode-conductor":
-      return electrodeConductor(installation, code, scheduled, subject, supply);
+      return electrodeConductor(installation, code, scheduled, supply);
     case "electrode-bonding-jumper": {
-      const { electrodes } = treeOf(installation, subject);
+      if (isRemovable(installation, subject))
+        return size(electrodeBondingJumper, {
+          code,
+          supply,
+          conductor: { material: electrodeConductors },
+          electrodes: [{ kind: "metal-water-pipe" }],
+        });
       return size(electrodeBondingJumper, {
         code,
         supply,
         conductor: { material: electrodeConductors },
-        electrodes: served(electrodes, subject),
+        electrodes: served(installation, subject),
       });
     }
     case "electrode-raceway-bonding-jumper": {
@@ -63,7 +76,7 @@ export function asked(
         (one) => from.kind === "raceway" && conductorName(one) === conductorName(from.around),
       );
       if (inside?.result.outcome.kind !== "conductor") return null;
-      const enclosed = [{ size: inside.result.outcome.size, material: electrodeConductors }];
+      const enclosed = [{ size: inside.result.outcome.size, material: inside.result.material }];
       return size(electrodeRacewayBondingJumper, { code, ferrous: true, enclosed, conductor });
     }
     case "impedance-grounding-conductor": {
@@ -76,7 +89,7 @@ export function asked(
     case "equipment-grounding-conductor":
       return equipmentGrounding(installation, code, subject);
     case "water-piping-bonding-jumper":
-      return waterPiping(installation, code, subject, supply);
+      return waterPiping(installation, code, scheduled, supply);
     case "other-piping-bonding-jumper": {
       const pipe = installation.piping?.find(({ id }) => id === subject);
       if (pipe?.kind !== "other") return null;
@@ -85,7 +98,7 @@ export function asked(
     case "structural-metal-bonding-jumper": {
       const frame = installation.structuralMetal?.find(({ id }) => id === subject);
       if (frame === undefined) return null;
-      const system = kindOf(installation, frame.of);
+      const system = kindOf(installation, ownerOf(scheduled, frame.of));
       return size(structuralMetalBondingJumper, { code, system, supply, conductor });
     }
     case "intersystem-bonding-conductor": {
@@ -97,6 +110,23 @@ export function asked(
     default:
       return null;
   }
+}
+
+/** The form in which the main bonding jumper of a bus is drawn. */
+function formOf({ services = [] }: Installation, id: string): { readonly form?: "wire" | "bus" } {
+  const bus = services.flatMap(({ buses = [] }) => buses).find((one) => one.id === id);
+  return bus?.jumperForm === undefined ? {} : { form: bus.jumperForm };
+}
+
+/** Whether it is something that is likely to be taken out of a water pipe. */
+function isRemovable(
+  { services = [], derivedSystems = [], buildings = [], piping = [] }: Installation,
+  id: string,
+): boolean {
+  const electrodes = [...services, ...derivedSystems, ...buildings].flatMap((one) => one.electrodes ?? []);
+  return [...electrodes, ...piping].some(
+    (one) => "removable" in one && one.removable?.some((fitting) => fitting.id === id),
+  );
 }
 
 function runOf(
@@ -113,6 +143,13 @@ function runOf(
 function supplySide(installation: Installation, code: Code, subject: string, supply: Supply): SizingResult {
   const conductor = { material: installation.materials.bondingJumpers };
   const found = runOf(installation, subject);
+  const sharing = [...(installation.services ?? []), ...(installation.derivedSystems ?? [])].find(
+    ({ sharedRaceways = [] }) => sharedRaceways.some(({ id }) => id === subject),
+  );
+  if (sharing !== undefined) {
+    const system = "utility" in sharing ? "service" : "separately-derived";
+    return size(supplySideBondingJumper, { code, supply, conductor, system, scope: "single-raceway" });
+  }
   if (found === null) return size(supplySideBondingJumper, { code, supply, conductor });
   const { run, isService } = found;
   const { count } = racewaysOf(run);
@@ -122,7 +159,7 @@ function supplySide(installation: Installation, code: Code, subject: string, sup
     supply: isEach ? inOneOf(count, supply) : supply,
     conductor,
     system: isService ? "service" : "separately-derived",
-    scope: isEach ? "raceway" : "all",
+    scope: isEach ? "raceway" : count > 1 ? "all" : "single-raceway",
   });
 }
 
@@ -140,6 +177,7 @@ function grounded(
   if (system === undefined || run === undefined) return null;
   const { count } = racewaysOf(run);
   const isDerived = "source" in system;
+  const device = isDerived ? system.source.deviceAmperes : undefined;
   const atSource =
     isDerived &&
     (system.jumperAt === "source" || (system.jumperAt === "compare" && alternative !== inEnclosures));
@@ -150,71 +188,40 @@ function grounded(
     scope: count > 1 ? "raceway" : "all",
     conductor: { material },
     ...(system.grounding === "grounded-phase" && { grounded: "phase" as const }),
-    ...(isDerived && { jumperAt: atSource ? ("source" as const) : ("enclosure" as const) }),
+    ...(device === undefined ? {} : { feederDeviceAmperes: device }),
+    ...(isDerived &&
+      device === undefined && { jumperAt: atSource ? ("source" as const) : ("enclosure" as const) }),
     ...(run.load && { load: { ...run.load, amperes: run.load.amperes / count } as never }),
   });
 }
 
 const inEnclosures = "jumper-in-each-enclosure";
 
-interface Tree {
-  readonly system: "service" | "separately-derived" | "building";
-  readonly electrodes: readonly DrawnElectrode[];
-  readonly drawn?: Service | Derived;
-}
-
-/** What an electrode belongs to, with all that may hang on it; of a common conductor of derived systems, what hangs on that. */
-function treeOf(installation: Installation, electrode: string): Tree {
-  const { services = [], derivedSystems = [], buildings = [] } = installation;
-  const has = ({
-    electrodes = [],
-  }: {
-    readonly electrodes?: readonly DrawnElectrode[] | undefined;
-  }): boolean => electrodes.some(({ id }) => id === electrode);
-  const service = services.find(has);
-  if (service !== undefined)
-    return { system: "service", electrodes: service.electrodes ?? [], drawn: service };
-  const system = derivedSystems.find(has);
-  if (system === undefined) return { system: "building", electrodes: buildings.find(has)?.electrodes ?? [] };
-  return { system: "separately-derived", electrodes: system.electrodes ?? [], drawn: system };
-}
-
-/** An electrode with those beyond it. */
-function served(electrodes: readonly DrawnElectrode[], start: string): readonly Electrode[] {
-  const own = electrodes.filter(({ id }) => id === start).map(plain);
-  return [
-    ...own,
-    ...electrodes.filter(({ from }) => from === start).flatMap(({ id }) => served(electrodes, id)),
-  ];
-}
-
-function plain({ kind, ringConductor }: DrawnElectrode): Electrode {
-  return kind === "ring" ? { kind, conductor: ringConductor ?? "2 AWG" } : { kind };
-}
-
 function electrodeConductor(
   installation: Installation,
   code: Code,
-  { part: drawnPart, from: start }: ScheduledConductor,
-  subject: string,
+  scheduled: ScheduledConductor,
   supply: Supply,
 ): SizingResult | null {
+  const { part: drawnPart, from: start, subject } = scheduled;
   const { services = [], derivedSystems = [] } = installation;
   const conductor = { material: installation.materials.electrodeConductors };
   const isTap = drawnPart === "tap";
   const from = idAt(start);
   const place = isTap ? subject : from;
   const service = services.find((one) => {
-    const { boxes = [], disconnects, commonElectrodeConductor: common } = one;
-    return [one, ...boxes, ...disconnects].some(({ id: own }) => own === place) || common?.id === place;
+    const { boxes = [], buses = [], disconnects, commonElectrodeConductor: common } = one;
+    return (
+      [one, ...boxes, ...buses, ...disconnects].some(({ id: own }) => own === place) || common?.id === place
+    );
   });
   const tapped = services.find((one) => one.commonElectrodeConductor?.id === place);
   const onCommon = (own: readonly DrawnElectrode[], common: string | undefined): readonly Electrode[] => {
-    const found = own.filter((one) => one.from === common).flatMap((one) => served(own, one.id));
+    const found = own.filter((one) => one.from === common).flatMap((one) => served(installation, one.id));
     return found.length > 0 ? found : [{ kind: "other" }];
   };
   if (service !== undefined) {
-    const own = service.electrodes ?? [];
+    const own = electrodesIn(installation, service);
     const common = service.commonElectrodeConductor?.id;
     const isNamed = own.some((one) => one.id === subject);
     const part = isTap ? "tap" : tapped ? "common" : "only";
@@ -223,15 +230,18 @@ function electrodeConductor(
       system: "service",
       supply,
       conductor,
-      electrodes: isNamed && !isTap ? served(own, subject) : onCommon(own, common),
+      electrodes: isNamed && !isTap ? served(installation, subject) : onCommon(own, common),
       part,
       ...(part === "common" && isFromDrop(service, code) && { fromDrop: true }),
       ...(service.grounding === "ungrounded" && !isTap && isNamed && { ungrounded: true }),
+      ...(service.grounding === "impedance" && !isTap && isNamed && { impedance: true }),
     });
   }
   const systems = derivedSystems.filter((one) => one.commonElectrodeConductor !== undefined);
-  const all = systems.flatMap(({ electrodes: own = [], commonElectrodeConductor: common }) =>
-    own.filter((one) => one.from === common?.id).flatMap((one) => served(own, one.id)),
+  const all = systems.flatMap((system) =>
+    electrodesIn(installation, system)
+      .filter((one) => one.from === system.commonElectrodeConductor?.id)
+      .flatMap((one) => served(installation, one.id)),
   );
   if (isTap) {
     const electrodes = all.length > 0 ? all : [{ kind: "other" } as const];
@@ -246,6 +256,15 @@ function electrodeConductor(
   }
   if (systems.some((one) => one.commonElectrodeConductor?.id === from)) {
     const electrodes = all.length > 0 ? all : [{ kind: "other" } as const];
+    // That of one system alone goes by conductors, which it then names.
+    if (scheduled.by.length > 0)
+      return size(groundingElectrodeConductor, {
+        code,
+        system: "separately-derived",
+        supply,
+        conductor,
+        electrodes,
+      });
     return size(groundingElectrodeConductor, {
       code,
       system: "separately-derived",
@@ -254,24 +273,30 @@ function electrodeConductor(
       electrodes,
     });
   }
-  const { system, electrodes, drawn } = treeOf(installation, subject);
-  if (electrodes.length === 0) return null;
+  const list = listOf(installation, scheduled);
+  if (list === undefined) return null;
+  const system = kindOf(installation, list.id);
+  const drawn = [...services, ...derivedSystems].find(({ id }) => id === list.id);
   return size(groundingElectrodeConductor, {
     code,
     system,
     supply,
     conductor,
-    electrodes: served(electrodes, subject),
+    electrodes: served(installation, subject),
     ...(drawn?.grounding === "ungrounded" && { ungrounded: true }),
+    ...(drawn?.grounding === "impedance" && { impedance: true }),
   });
 }
 
 /** Whether every enclosure with a tap hangs on the drop or lateral itself. */
-function isFromDrop({ disconnects, runs, utility }: Service, { year }: Code): boolean {
-  const tapped = disconnects.filter(
-    ({ designation }) =>
-      designation === "service-disconnect" || (designation === "supply-side-source" && year >= "2020"),
-  );
+function isFromDrop({ buses = [], disconnects, runs, utility }: Service, { year }: Code): boolean {
+  const tapped = [
+    ...buses,
+    ...disconnects.filter(
+      ({ designation }) =>
+        designation === "service-disconnect" || (designation === "supply-side-source" && year >= "2020"),
+    ),
+  ];
   return runs.every(({ from, to }) => from === utility.id || tapped.every(({ id }) => id !== to));
 }
 
@@ -332,11 +357,15 @@ function withCircumstances(code: Code, { lengthFeet, location }: Circuit): Code 
 function waterPiping(
   installation: Installation,
   code: Code,
-  subject: string,
+  scheduled: ScheduledConductor,
   supply: Supply,
 ): SizingResult | null {
   const conductor = { material: installation.materials.bondingJumpers };
-  const pipe = installation.piping?.find(({ id }) => id === subject);
+  const { subject } = scheduled;
+  const pipe = installation.piping?.find(
+    (one) =>
+      one.id === subject || ("removable" in one && one.removable?.some(({ id }) => id === subject) === true),
+  );
   if (pipe === undefined || pipe.kind === "other") return null;
   if (pipe.kind === "water-of-occupancy") {
     return size(waterPipingBondingJumper, {
@@ -346,11 +375,17 @@ function waterPiping(
       conductor,
     });
   }
-  const system = kindOf(installation, pipe.of);
+  // What goes around a fitting of a pipe of several systems is as large as the largest jumper of the pipe.
+  if (subject !== pipe.id && Array.isArray(pipe.of) && pipe.of.length > 1) return null;
+  const owner = ownerOf(scheduled, pipe.of);
+  const system = kindOf(installation, owner);
   if (system !== "building") return size(waterPipingBondingJumper, { code, system, supply, conductor });
-  const feeder = installation.buildings?.find(({ id }) => id === pipe.of)?.circuit;
-  const device = installation.circuits?.find(({ id }) => id === feeder)?.device;
-  const deviceAmperes = device && ratingOf(device);
+  const building = installation.buildings?.find(({ id }) => id === owner);
+  const device = installation.circuits?.find(({ id }) => id === building?.circuit)?.device;
+  const source = installation.derivedSystems?.find(({ disconnects }) =>
+    disconnects.some(({ id }) => id === building?.disconnect),
+  )?.source;
+  const deviceAmperes = device === undefined ? source?.deviceAmperes : ratingOf(device);
   return size(waterPipingBondingJumper, {
     code,
     system,
@@ -363,10 +398,15 @@ function waterPiping(
 function ratingOf(device: Circuit["device"]): number {
   if ("amperes" in device) return device.amperes;
   if ("aheadOfFeeder" in device) return device.aheadOfFeeder.amperes;
-  return "amperes" in device.motor ? device.motor.amperes : device.motor.dualElementFuseAmperes;
+  return "deviceAmperes" in device.motor ? device.motor.deviceAmperes : device.motor.dualElementFuseAmperes;
 }
 
-function kindOf(installation: Installation, owner: string): Tree["system"] {
+/** Whose jumper it is: of several systems that of the one in its identity. */
+function ownerOf({ place }: ScheduledConductor, of: string | readonly string[]): string {
+  return place ?? (typeof of === "string" ? of : (of[0] ?? ""));
+}
+
+function kindOf(installation: Installation, owner: string): "service" | "separately-derived" | "building" {
   if (installation.services?.some(({ id }) => id === owner)) return "service";
   return installation.derivedSystems?.some(({ id }) => id === owner) ? "separately-derived" : "building";
 }

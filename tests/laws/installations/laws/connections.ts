@@ -1,6 +1,7 @@
-import { endName, type Installation, type ScheduledConductor } from "bondmil";
+import type { Installation, ScheduledConductor } from "bondmil";
 import type { Built } from "../built.js";
-import { type Derived, isGrounded, racewaysOf, type Service, type System } from "../parts.js";
+import { endOf, placeOfEnd } from "../electrodes.js";
+import { type Derived, isGrounded, ownersOf, racewaysOf, type Service, type System } from "../parts.js";
 import { Graph } from "./graph.js";
 
 /** Metal of an enclosure or a part, the grounded conductor at a place, and the electrodes of a system. */
@@ -47,10 +48,15 @@ function isThere(one: ScheduledConductor | undefined): boolean {
 }
 
 function connectService(graph: Graph, service: Service, found: Found): void {
-  const { id, utility, boxes = [], disconnects, runs, housing } = service;
+  const common = service.commonElectrodeConductor;
+  if (common !== undefined) graph.connect(earth(service.id), earth(common.id));
+  const { id, utility, boxes = [], buses = [], disconnects, runs, housing } = service;
   const source = isGrounded(service) ? neutral : () => earth(id);
-  const own = disconnects.filter(({ designation }) => designation === "service-disconnect");
-  for (const place of [...boxes, ...disconnects]) {
+  const own = disconnects.filter(
+    ({ designation, bus }) => designation === "service-disconnect" && bus === undefined,
+  );
+  for (const one of disconnects) if (one.bus !== undefined) graph.connect(metal(one.id), metal(one.bus));
+  for (const place of [...boxes, ...buses, ...disconnects]) {
     graph.add(metal(place.id));
     const bond = found.get(`supply-side-bonding-jumper ${place.id}`);
     if (serves(bond)) graph.connect(metal(place.id), source(place.id));
@@ -62,6 +68,8 @@ function connectService(graph: Graph, service: Service, found: Found): void {
     for (const other of others) graph.connect(metal(first ?? ""), metal(other));
     if (isThere(found.get(`main-bonding-jumper ${id}`)))
       graph.connect(metal(first ?? ""), neutral(first ?? ""));
+    if (serves(found.get(`supply-side-bonding-jumper ${id}`)))
+      graph.connect(metal(first ?? ""), source(first ?? ""));
   }
   for (const run of runs) {
     const jumper = found.get(`supply-side-bonding-jumper ${run.id}`);
@@ -71,7 +79,7 @@ function connectService(graph: Graph, service: Service, found: Found): void {
       if (end !== utility.id && isMetal && serves(jumper)) graph.connect(metal(run.id), metal(end));
     }
   }
-  for (const { id: place } of own) graph.connect(metal(place), metal(id));
+  for (const { id: place } of [...own, ...buses]) graph.connect(metal(place), metal(id));
 }
 
 function connectDerived(graph: Graph, system: Derived, found: Found): void {
@@ -82,8 +90,9 @@ function connectDerived(graph: Graph, system: Derived, found: Found): void {
       graph.connect(metal(place.id), neutral(place.id));
   }
   for (const run of runs) {
-    const jumper = found.get(`supply-side-bonding-jumper ${run.id}`);
-    if (serves(jumper)) graph.connect(metal(run.from), metal(run.to));
+    const jumper = found.get(`supply-side-bonding-jumper ${run.in ?? run.id}`);
+    const behindDevice = found.get(`equipment-grounding-conductor ${run.id}`);
+    if (serves(jumper) || isThere(behindDevice)) graph.connect(metal(run.from), metal(run.to));
   }
   graph.connect(metal(source.id), metal(id));
   if (common !== undefined) graph.connect(earth(id), earth(common.id));
@@ -128,15 +137,21 @@ function connectBeyond(graph: Graph, installation: Installation, found: Found): 
     const roles = ["supply-side-bonding-jumper", "equipment-grounding-conductor"];
     if (roles.some((role) => isThere(found.get(`${role} ${id}`)))) graph.connect(metal(id), metal(to));
   }
-  for (const { id, circuit } of buildings) graph.connect(metal(endOf(circuit)), metal(id));
+  for (const { id, circuit, disconnect } of buildings) {
+    graph.connect(metal(circuit === undefined ? (disconnect ?? id) : endOf(circuit)), metal(id));
+  }
   for (const part of [...piping, ...structuralMetal]) {
     if (!("of" in part)) continue;
     graph.add(metal(part.id));
     const role = "kind" in part ? "water-piping-bonding-jumper" : "structural-metal-bonding-jumper";
-    const jumper = found.get(`${role} ${part.id}`);
-    const isElectrode = jumper?.result.outcome.kind === "not-required" && part.isElectrode === true;
-    if (isThere(jumper)) graph.connect(metal(part.id), metal(part.of));
-    else if (isElectrode) graph.connect(metal(part.id), earth(part.of));
+    for (const owner of ownersOf(part)) {
+      const jumper = found.get(`${role} ${part.id}${ownersOf(part).length === 1 ? "" : ` from ${owner}`}`);
+      const isElectrode =
+        jumper?.result.outcome.kind === "not-required" &&
+        jumper.result.outcome.why === "part-is-the-electrode";
+      if (isThere(jumper)) graph.connect(metal(part.id), metal(owner));
+      else if (isElectrode) graph.connect(metal(part.id), earth(owner));
+    }
   }
 }
 
@@ -147,7 +162,7 @@ function connectElectrode(
   { role, part, subject, quantity, ...ends }: ScheduledConductor,
 ): void {
   if (quantity === 0) return;
-  const [from, to] = [endName(ends.from), endName(ends.to)];
+  const [from, to] = [placeOfEnd(ends.from), placeOfEnd(ends.to)];
   if (part === "tap") graph.connect(metal(subject), earth(to));
   if (role !== "grounding-electrode-conductor" && role !== "electrode-bonding-jumper") return;
   for (const system of [
@@ -155,7 +170,7 @@ function connectElectrode(
     ...(installation.derivedSystems ?? []),
     ...(installation.buildings ?? []),
   ]) {
-    if (!(system.electrodes ?? []).some((one) => one.id === to)) continue;
+    if (!(system.electrodes ?? []).some((one) => endOf(one) === to)) continue;
     graph.connect(earth(from), earth(to));
     graph.connect(earth(system.id), earth(to));
     graph.connect(metal(from), earth(from));

@@ -7,6 +7,7 @@ import { largestAhead } from "./largest-ahead.js";
 import type { Law } from "./law.js";
 import { namesAreNames, orderIsOrder, runsAreRuns, setsAreSets, usualIsUsual } from "./same-drawing.js";
 import { sizedByWhatItNames, sumOfWhatItNames } from "./sized-by.js";
+import { violationsAreShown, violationsHaveCauses } from "./violations.js";
 
 /** The laws that every installation is held against as it is. */
 export const lawsOfOne: readonly Law[] = [
@@ -18,6 +19,8 @@ export const lawsOfOne: readonly Law[] = [
   bondedToEarth,
   jumperPlaces,
   nothingFound,
+  violationsHaveCauses,
+  violationsAreShown,
 ];
 
 /** The laws that draw the same installation in another way. */

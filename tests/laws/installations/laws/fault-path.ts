@@ -1,5 +1,6 @@
+import type { ViolationCode } from "bondmil";
 import type { Built } from "../built.js";
-import { racewaysOf, type System } from "../parts.js";
+import { ownersOf, racewaysOf, type System } from "../parts.js";
 import { connectionsOf, earth, metal, neutral } from "./connections.js";
 import type { Law } from "./law.js";
 
@@ -49,7 +50,9 @@ function inEachAlternative(
 
 /** Enclosures, metal raceways, piping and frames of a system, without those of which a violation speaks, and raceways to them. */
 function metalOf({ installation, schedule }: Built, system: System): readonly string[] {
-  const said = new Set(schedule.violations.flatMap(({ at }) => at));
+  const said = new Set(
+    schedule.violations.filter(({ code }) => ofPlaces.includes(code)).flatMap(({ at }) => at),
+  );
   const raceways = system.runs.filter(
     (run) => "utility" in system && racewaysOf(run).kind !== "nonmetallic" && !said.has(run.to),
   );
@@ -58,11 +61,18 @@ function metalOf({ installation, schedule }: Built, system: System): readonly st
     ...("utility" in system ? (system.boxes ?? []) : [system.source]),
     ...system.disconnects,
     ...raceways,
-    ...parts.filter((one) => "of" in one && one.of === system.id),
+    ...parts.filter((one) => "of" in one && ownersOf(one).includes(system.id)),
   ]
     .map(({ id }) => id)
     .filter((id) => !said.has(id));
 }
+
+/** Violations by which a conductor is missing, or not where it should be. */
+const ofPlaces: readonly ViolationCode[] = [
+  "jumper-not-permitted-here",
+  "electrode-conductor-not-at-jumper",
+  "electrode-conductor-missing",
+];
 
 /** Whether a system needs no electrode conductor. */
 function isExcused({ schedule }: Built, { id }: System): boolean {

@@ -1,19 +1,32 @@
-import { eachItsOwn, installedAsScheduled, oneAlternative } from "../as-scheduled.js";
+import { checkOf, type ViolationCode } from "bondmil";
+import { eachItsOwn, type Listed, listedAsScheduled, oneAlternative } from "../as-scheduled.js";
 import type { Built } from "../built.js";
 import type { InstalledChange } from "../changes/installed.js";
-import { findingsOf } from "../findings.js";
+import { findingsIn, findingsOf } from "../findings.js";
 import type { Law } from "./law.js";
 
-/** What the schedule names, installed exactly so, has no finding. */
+/** What the schedule names, listed exactly so, has no finding; nor has the rest as scheduled, whatever is forbidden in the drawing. */
 export const nothingFound: Law = {
   name: "what the schedule names, installed exactly so, has no finding",
   breaches: (built, dice) => {
-    if (built.schedule.violations.length > 0) return [];
     const { installation } = built;
+    const rest = findingsIn(checkOf({ ...installation, installed: { rest: "as-scheduled" } }));
+    const ofRest = rest
+      .filter((one) => !isLeftOpen(built, one))
+      .map((one) => `${one}, though the rest is as scheduled`);
+    if (isForbiddenAsDrawn(built)) return ofRest;
     const isAtSource = dice.chance(50);
     const chosen = dice.pick([oneAlternative(isAtSource), eachItsOwn(installation, isAtSource)]);
-    const found = findingsOf(installation, installedAsScheduled(built, chosen));
-    return found.filter((one) => !isOpen(built, one)).map((one) => `${one}, installed as scheduled`);
+    const listed = listedAsScheduled(built, chosen);
+    if (listed.length === 0) return ofRest;
+    const found = findingsOf(
+      installation,
+      listed.map((one) => one.found),
+    );
+    const wrong = found
+      .filter((one) => !isForbidden(built, one) && !isLeftOpen(built, one))
+      .map((one) => `${one}, installed as scheduled`);
+    return [...ofRest, ...wrong];
   },
 };
 
@@ -23,31 +36,45 @@ export function isFound(
   { what, conductor, installed }: InstalledChange,
 ): readonly string[] {
   const changed = installed();
-  if (changed === undefined) return [];
+  if (changed === undefined || changed.length === 0) return [];
   const found = findingsOf(installation, changed);
   return found.some((one) => one.startsWith(`${conductor}: `)) ? [] : [`${what}: nothing found of it`];
 }
 
 /** What is lawful is not found, where the drawing itself is without fault. */
 export function isNotFound(built: Built, { what, conductor, installed }: InstalledChange): readonly string[] {
-  const changed = built.schedule.violations.length > 0 ? undefined : installed();
+  const changed = isForbiddenAsDrawn(built) ? undefined : installed();
   if (changed === undefined) return [];
   const found = findingsOf(built.installation, changed).filter((one) => one.startsWith(`${conductor}: `));
   return found.map((one) => `${what}: found ${one}`);
 }
 
-/** A conductor that no single size can be, or of a material that is forbidden as drawn. */
-function isOpen({ schedule }: Built, finding: string): boolean {
+/** Whether a conductor of the schedule itself may not be where it is drawn, or of its material. */
+function isForbiddenAsDrawn({ schedule }: Built): boolean {
+  return schedule.violations.some(({ code }) => ofConductors.includes(code));
+}
+
+const ofConductors: readonly ViolationCode[] = [
+  "jumper-not-permitted-here",
+  "electrode-conductor-not-at-jumper",
+  "electrode-conductor-not-at-impedance",
+  "material-forbidden",
+];
+
+/** A conductor of a material that is forbidden as drawn. */
+function isForbidden({ schedule }: Built, finding: string): boolean {
   const id = finding.slice(0, finding.lastIndexOf(": "));
   return schedule.conductors.some(
-    (one) =>
-      one.id === id &&
-      (one.result.outcome.kind === "area-only" ||
-        one.result.cautions.some(({ code }) => code === "material-forbidden")),
+    (one) => one.id === id && one.result.cautions.some(({ code }) => code === "material-forbidden"),
   );
 }
 
-/** Installed conductors to change: those of one alternative throughout. */
-export function toBeChanged(built: Built): ReturnType<typeof installedAsScheduled> {
-  return installedAsScheduled(built, oneAlternative(true));
+/** A conductor of which the drawing leaves open what is required, found open. */
+function isLeftOpen({ schedule }: Built, finding: string): boolean {
+  return schedule.conductors.some((one) => one.open !== undefined && finding === `${one.id}: open`);
+}
+
+/** What is listed as found, to be changed: that of one alternative throughout. */
+export function toBeChanged(built: Built): readonly Listed[] {
+  return listedAsScheduled(built, oneAlternative(true));
 }

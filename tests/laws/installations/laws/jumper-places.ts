@@ -32,11 +32,15 @@ const jumperRoles: readonly string[] = ["main-bonding-jumper", "system-bonding-j
 function mainJumpers({ installation }: Built, service: Service): readonly string[] {
   if (!isGrounded(service)) return [];
   const { id, disconnects, housing } = service;
-  const own = disconnects.filter(({ designation }) => designation === "service-disconnect");
+  const own = disconnects.filter(
+    ({ designation, bus }) => designation === "service-disconnect" && bus === undefined,
+  );
   const since2020 = installation.code.year >= "2020";
   const sources = disconnects.filter(({ designation }) => designation === "supply-side-source" && since2020);
   const isAssembly = housing === "listed-assembly" && own.length > 1;
-  const places = [...(isAssembly ? [id] : own.map((one) => one.id)), ...sources.map((one) => one.id)];
+  const places = [...(isAssembly ? [{ id }] : own), ...sources, ...(service.buses ?? [])].map(
+    (one) => one.id,
+  );
   return places.map((place) => `main-bonding-jumper ${place}`);
 }
 
@@ -60,9 +64,9 @@ function systemJumpers({ installation }: Built, system: Derived): readonly strin
   }
 }
 
-/** From 2011 the jumper of an outdoor source is at the source, 250.30(A)(1) and (C). */
+/** From 2011 the jumper of an outdoor source is at the source, 250.30(A)(1) and (C); always that of one whose first disconnect is its own. */
 function isBound(year: string, { source }: Derived): boolean {
-  return source.outdoors && year >= "2011";
+  return (source.outdoors && year >= "2011") || source.deviceAmperes !== undefined;
 }
 
 /** Where an arrangement that is not permitted is drawn without a violation at one of its places, or a permitted one with it. */
@@ -74,11 +78,11 @@ function unsaid({ installation, schedule }: Built, system: Derived): readonly st
   const isSaid = schedule.violations.some(
     ({ code, at }) => code === "jumper-not-permitted-here" && at.some((place) => places.includes(place)),
   );
-  const isParallel = runs.some((run) => racewaysOf(run).kind !== "nonmetallic");
+  const isParallel = runs.some((run) => racewaysOf(run, system).kind.endsWith("-metal"));
   const isAnySource = year < "2014" || source.outdoors;
   const isPermitted =
     jumperAt === "both-ends"
-      ? isAnySource && !isParallel
+      ? isAnySource && !isParallel && source.deviceAmperes === undefined
       : jumperAt !== "disconnects" || !isBound(year, system);
   if (isPermitted === !isSaid) return [];
   return [

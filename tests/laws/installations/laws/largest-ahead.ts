@@ -1,6 +1,7 @@
-import { endName, type ScheduledConductor, type Supply } from "bondmil";
+import type { Installation, ScheduledConductor, Supply } from "bondmil";
 import { type Built, nameOf } from "../built.js";
 import { suppliesOf, together } from "../conductors.js";
+import { endOf, placeOfEnd } from "../electrodes.js";
 import type { Run, Service } from "../parts.js";
 import { asked } from "./asked.js";
 import type { Law } from "./law.js";
@@ -14,7 +15,7 @@ export const largestAhead: Law = {
   breaches: (built) =>
     (built.installation.services ?? []).flatMap((service) =>
       built.schedule.conductors.flatMap((one) => {
-        const place = placeOf(service, one);
+        const place = placeOf(built, service, one);
         return place === undefined ? [] : breachesOf(built, service, one, place);
       }),
     ),
@@ -39,18 +40,18 @@ function breachesOf(
 }
 
 /** The utility for what belongs to the whole service, a box for its own jumper or for an electrode conductor from it. */
-function placeOf(service: Service, one: ScheduledConductor): string | undefined {
+function placeOf({ installation }: Built, service: Service, one: ScheduledConductor): string | undefined {
   if (one.quantity === 0) return undefined;
   const { role, subject } = one;
-  const [from, to] = [endName(one.from), endName(one.to)];
+  const [from, to] = [placeOfEnd(one.from), placeOfEnd(one.to)];
   const boxes = (service.boxes ?? []).map((box) => box.id);
-  const electrodes = (service.electrodes ?? []).map((electrode) => electrode.id);
+  const electrodes = (service.electrodes ?? []).map(endOf);
   switch (role) {
     case "water-piping-bonding-jumper":
     case "structural-metal-bonding-jumper":
-      return to === service.id ? service.utility.id : undefined;
+      return isOwned(installation, one, service) ? service.utility.id : undefined;
     case "electrode-bonding-jumper":
-      return electrodes.includes(to) ? service.utility.id : undefined;
+      return one.system === service.id ? service.utility.id : undefined;
     case "impedance-bonding-jumper":
       return subject === service.id ? service.utility.id : undefined;
     case "supply-side-bonding-jumper":
@@ -60,6 +61,16 @@ function placeOf(service: Service, one: ScheduledConductor): string | undefined 
     default:
       return undefined;
   }
+}
+
+/** Whether the jumper of a metal part is that of a service. */
+function isOwned(
+  { piping = [], structuralMetal = [] }: Installation,
+  one: ScheduledConductor,
+  { id }: Service,
+): boolean {
+  const part = [...piping, ...structuralMetal].find((other) => other.id === one.subject);
+  return (one.place ?? (part && "of" in part ? part.of : undefined)) === id;
 }
 
 /** Every set of runs that all ways from a place to the service disconnects pass, as ways lead out of a group of places. */

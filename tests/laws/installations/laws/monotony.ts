@@ -4,7 +4,8 @@ import { type Built, named, nameOf } from "../built.js";
 /**
  * A larger installation never makes a conductor smaller that serves what it served before. Not concerned: conductors with a load of
  * their own; the limits that name a size for particular electrodes, which a further electrode can bring; and conductors that now
- * serve less, because others serve the rest.
+ * serve less, because others serve the rest. Nor the fixed size of a common conductor that one system taps once, as one of several systems
+ * would; with several jumpers it is known to be that system's, and goes by its conductors.
  */
 export function neverSmaller(before: Built, after: Built): readonly string[] {
   const { readings = {}, amendments = [] } = before.schedule.code;
@@ -17,6 +18,7 @@ export function neverSmaller(before: Built, after: Built): readonly string[] {
     const other = larger.get(nameOf(one));
     if (other === undefined || other.result.requiredArea >= one.result.requiredArea) return [];
     if (loaded.has(nameOf(one)) || servesLess(one, other) || isLimited(one, other)) return [];
+    if (one.result.governs === "named-size" && other.result.governs !== "named-size") return [];
     const [was, is] = [one, other].map(({ result }) => `${result.requiredArea} (${result.governs})`);
     return [`${nameOf(one)} was ${was}, is ${is}`];
   });

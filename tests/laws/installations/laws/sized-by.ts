@@ -73,10 +73,18 @@ function suppliedBy({ installation }: Built, one: ScheduledConductor): Supply | 
   return supplies.get(drawnWith(installation, one)) ?? sumIn(one);
 }
 
-/** The run in which a conductor lies, or the feeder of the building to whose piping it goes. */
-function drawnWith({ piping = [], buildings = [] }: Installation, { id, role }: ScheduledConductor): string {
-  const subject = id.slice(role.length + 1).replace(/ \(.*\)$/, "");
-  const pipe = piping.find((one) => one.id === subject);
-  const building = buildings.find((one) => pipe?.kind === "water" && one.id === pipe.of);
-  return building?.circuit ?? subject;
+/** The run in which a conductor lies, or the feeder or run to the building to whose piping it goes. */
+function drawnWith(
+  { piping = [], buildings = [], derivedSystems = [] }: Installation,
+  { subject, place }: ScheduledConductor,
+): string {
+  const pipe = piping.find(
+    (one) =>
+      one.id === subject ||
+      ("removable" in one && one.removable?.some(({ id: own }) => own === subject) === true),
+  );
+  const owner = place ?? (pipe?.kind === "water" ? [pipe.of].flat()[0] : undefined);
+  const building = buildings.find(({ id }) => id === owner);
+  const run = derivedSystems.flatMap(({ runs }) => runs).find(({ to }) => to === building?.disconnect);
+  return building?.circuit ?? (building === undefined ? undefined : run?.id) ?? subject;
 }

@@ -1,0 +1,24 @@
+import { type ViolationCode, violationCodes } from "bondmil";
+import { describe, expect, it } from "vitest";
+import { expectedOf, installationEntriesOf, type Statement } from "../../corpus/tools/installations/model.js";
+import { readInstallationChecks, validateInstallationChecks } from "../../corpus/tools/installations/read.js";
+
+const { files } = validateInstallationChecks(readInstallationChecks());
+const expected = installationEntriesOf(files).flatMap(({ check }) => expectedOf(check));
+
+/** An amendment alone forbids a material, and the checks have none; of the others no published answer was found yet. */
+const withoutCheck: readonly ViolationCode[] = [
+  "material-forbidden",
+  "factory-jumper-to-be-removed",
+  "jumper-outside-too-long",
+  "electrode-conductor-not-at-impedance",
+];
+
+describe.each(violationCodes.filter((code) => !withoutCheck.includes(code)))("%s", (code) => {
+  const isSaid = (is: (statement: Statement) => boolean): boolean => expected.some(is);
+
+  it("is somewhere found by a published answer", () =>
+    expect(isSaid((one) => "violation" in one && one.violation === code)).toBe(true));
+  it("is somewhere not found by one", () =>
+    expect(isSaid((one) => "noViolation" in one && one.noViolation === code)).toBe(true));
+});

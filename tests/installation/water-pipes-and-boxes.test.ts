@@ -1,0 +1,101 @@
+import { type Installation, render, reportDocument, scheduleOf } from "bondmil";
+import { describe, expect, it } from "vitest";
+import { derived, installation, refused, service, setsOf } from "./installations.js";
+
+type Service = NonNullable<Installation["services"]>[number];
+
+const meter = { id: "M1", kind: "meter" } as const;
+const around = (data: Installation) =>
+  scheduleOf(data).conductors.filter(({ subject }) => subject === meter.id);
+
+describe("a meter in a water pipe", () => {
+  const pipe = { id: "E1", kind: "metal-water-pipe", from: "D1", removable: [meter] } as const;
+
+  it("has a jumper around it of the size of the electrode conductor where the pipe is the electrode", () => {
+    const data = installation({ services: [service({ electrodes: [pipe] })] });
+    // 500 kcmil copper: 1/0 AWG copper by Table 250.66.
+    expect(around(data)).toMatchObject([
+      {
+        role: "electrode-bonding-jumper",
+        from: { kind: "place", id: "E1" },
+        to: { kind: "place", id: "M1" },
+        quantity: 1,
+        result: { outcome: { size: "1/0 AWG" } },
+      },
+    ]);
+    expect(scheduleOf(data).cautions).toContainEqual({
+      code: "jumper-around-removable",
+      section: "250.53(D)(1), 250.68(B)",
+      at: "M1",
+    });
+    expect(render(reportDocument(data), { as: "text" }).replaceAll(/\s+/g, " ")).toContain(
+      "can be taken out with the jumper in place",
+    );
+  });
+
+  it("has one of the size of the bonding jumper where the pipe is bonded", () => {
+    const data = installation({
+      services: [service({ runs: [{ ...run, supply: setsOf(4, "600 kcmil") }] })],
+      piping: [{ id: "W1", of: "S1", kind: "water", removable: [meter] }],
+    });
+    const [jumper] = scheduleOf(data).conductors.filter(({ subject }) => subject === "W1");
+    expect(around(data).map(({ result }) => result)).toEqual([jumper?.result]);
+  });
+
+  it("has one as for an electrode where the pipe is a derived system's own", () => {
+    const data = installation({
+      derivedSystems: [derived()],
+      piping: [{ id: "W1", of: "X1", kind: "water", isElectrode: true, removable: [meter] }],
+    });
+    expect(around(data)).toMatchObject([{ role: "electrode-bonding-jumper", quantity: 1 }]);
+  });
+
+  it("is no part of another electrode, and has an id of its own", () => {
+    const of = (electrodes: unknown) =>
+      refused(installation({ services: [service({ electrodes } as never)] }));
+    expect(of([{ ...pipe, kind: "rod" }])).toEqual([["unknown-key", "services[0].electrodes[0].removable"]]);
+    expect(of([{ ...pipe, removable: [{ ...meter, id: "D1" }] }])).toEqual([
+      ["duplicate-id", "services[0].electrodes[0].removable[0].id"],
+    ]);
+  });
+});
+
+const [run] = service().runs as unknown as [Service["runs"][number]];
+
+describe("a box without supply conductors", () => {
+  const withBox = (parts: object = {}) =>
+    installation({
+      services: [
+        service({
+          boxesWithoutSupply: [
+            {
+              id: "CT meter",
+              kind: "meter",
+              beside: "D1",
+              bondedBy: "equipment-grounding-conductor",
+              ...parts,
+            },
+          ],
+        }),
+      ],
+    });
+
+  it("needs no run, and a line says by what it is bonded", () => {
+    expect(scheduleOf(withBox()).conductors.filter(({ subject }) => subject === "CT meter")).toMatchObject([
+      {
+        role: "supply-side-bonding-jumper",
+        from: { kind: "place", id: "D1" },
+        to: { kind: "place", id: "CT meter" },
+        quantity: 0,
+        result: { outcome: { kind: "not-required", why: "bonded-with-its-wiring" } },
+      },
+    ]);
+    const [other] = scheduleOf(withBox({ bondedBy: "metal-raceway" })).conductors.filter(
+      ({ subject }) => subject === "CT meter",
+    );
+    expect(other?.result.outcome).toMatchObject({ why: "bonded-by-its-raceway" });
+    expect(refused(withBox({ beside: "D9" }))).toEqual([
+      ["dangling-reference", "services[0].boxesWithoutSupply[0].beside"],
+    ]);
+  });
+});
