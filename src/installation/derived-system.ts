@@ -41,10 +41,13 @@ export function mayHaveBothEnds(at: DerivedInCode): boolean {
   return isOfKindForBothEnds(at) && metalBetween(at).length === 0;
 }
 
-/** Whether the edition knows jumpers at both ends for such a source, whose first disconnect is not its own. */
-export function isOfKindForBothEnds({ system: { source }, code }: DerivedInCode): boolean {
+/**
+ * Whether the edition knows jumpers at both ends for such a system: for a source of the right kind, whose first disconnect is not its own, and
+ * with one disconnect, for the exception names the source and the first disconnect alone.
+ */
+export function isOfKindForBothEnds({ system: { source, disconnects }, code }: DerivedInCode): boolean {
   const isRightKind = bothEndsAllowedFor[code.year] === "any-system" || source.outdoors;
-  return isRightKind && source.deviceAmperes === undefined;
+  return isRightKind && source.deviceAmperes === undefined && disconnects.length === 1;
 }
 
 /** Runs whose metal raceway joins the ends, so that current of the grounded conductor would flow in it. */

@@ -56,7 +56,10 @@ function misplacedJumpers(at: DerivedInCode): readonly Violation[] {
       code: "jumper-not-permitted-here",
       ...(mayHave ? systemJumperBothEnds : systemJumperPlace)[code.year],
       at: [system.source.id, ...disconnects],
-      found: { parallelPaths, ...(mayHave ? {} : { unmet: ["source-may-not"] }) },
+      found: {
+        parallelPaths,
+        ...(mayHave ? {} : { unmet: [disconnects.length > 1 ? "several-disconnects" : "source-may-not"] }),
+      },
       remedies: [
         atSource,
         ...(isBound ? [] : [{ code: "jumper-at-disconnects-only", at: disconnects } as const]),

@@ -8,7 +8,7 @@ import { notRequired } from "../rules/finish.js";
 import { ratingOf } from "../rules/protected-circuit.js";
 import type { SizingResult } from "../rules/result.js";
 import { type DrawnBuilding, type DrawnCircuit, mayStayRebonded } from "./building-supply.js";
-import { landing } from "./landing.js";
+import { groundedBar, landing } from "./landing.js";
 import { inMaterialsOf } from "./materials-of.js";
 import { originsOf } from "./origins.js";
 import type { InstallationInCode, PlacedCaution, ScheduledConductor, ScheduledPart } from "./schedule.js";
@@ -117,7 +117,8 @@ function groundedConductorOf(
       : { rebondedAtBuildingWithDevice: amperes }),
     ...(load && { load: shareOfLoad(load, raceways) }),
   });
-  return [scheduled({ subject: id }, from, to, result, { by: [id], times: raceways, run: circuit })];
+  const start = groundedBar({ grounding: isPhase ? "grounded-phase" : "solidly-grounded" }, from);
+  return [scheduled({ subject: id }, start, to, result, { by: [id], times: raceways, run: circuit })];
 }
 
 function increaseCautions(

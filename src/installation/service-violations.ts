@@ -1,5 +1,10 @@
-import { assemblyDivided, undividedAssemblyMayStay } from "../edition/tables/placements.generated.js";
 import {
+  assemblyDivided,
+  emergencyDisconnectExists,
+  undividedAssemblyMayStay,
+} from "../edition/tables/placements.generated.js";
+import {
+  emergencyDisconnectAhead,
   numberOfDisconnects,
   serviceElectrodeSeveralEnclosures,
   serviceRacewayFittings,
@@ -17,6 +22,7 @@ export function serviceViolations(at: ServiceInCode): readonly Violation[] {
   return [
     ...tooManyDisconnects(at),
     ...undividedAssembly(at),
+    ...unknownDesignations(at),
     ...parallelViolations(runs, at.code.year, boxes),
     ...bondedByLocknuts(at),
     ...enclosuresWithoutElectrode(at),
@@ -54,6 +60,16 @@ function undividedAssembly({ service, code: { year } }: ServiceInCode): readonly
       remedies: [{ code: "compartment-for-each" }, { code: "enclosure-for-each" }],
     },
   ];
+}
+
+/** Before the edition that names them, an emergency disconnect ahead of the service disconnect is the service disconnect or a meter disconnect. */
+function unknownDesignations({ service, code: { year } }: ServiceInCode): readonly Violation[] {
+  const at = service.disconnects
+    .filter((one) => one.designation === "emergency-disconnect")
+    .map(({ id }) => id);
+  if (at.length === 0 || emergencyDisconnectExists[year]) return [];
+  const remedies = [{ code: "designate-otherwise" }] as const;
+  return [{ code: "designation-not-in-edition", ...emergencyDisconnectAhead[year], at, remedies }];
 }
 
 /** Metal of the supply side that nothing but ordinary locknuts bonds. */

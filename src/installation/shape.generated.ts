@@ -9,6 +9,7 @@ import { circuitDeviceShape, increaseReasonShape } from "../rules/shape.generate
 import { readChosenConductors } from "../supply/read.js";
 import type { ChosenConductors } from "../supply/shape.generated.js";
 import type { ElectrodeConnection, InstalledElectrode } from "./electrodes/shape.generated.js";
+import { routeShape } from "./electrodes/shape.generated.js";
 import type { Installed } from "./installed/shape.generated.js";
 import { installedShape } from "./installed/shape.generated.js";
 import type { LoadSideJumper } from "./jumpers/shape.generated.js";
@@ -66,9 +67,9 @@ export interface Building {
       | "pipe"
       | "plate"
       | "concrete-encased"
-      | "ring"
       | "metal-water-pipe"
-      | "structural-metal";
+      | "structural-metal"
+      | "ring";
     /** Whether the building exists and the steel of a concrete-encased electrode cannot be reached without disturbing the concrete. */
     readonly steelNotAccessible?: boolean;
   }[];
@@ -122,10 +123,10 @@ export const buildingShape: Shape = {
                   "pipe",
                   "plate",
                   "concrete-encased",
-                  "ring",
                   "metal-water-pipe",
                   "structural-metal",
                   "other",
+                  "ring",
                 ],
               },
               ringConductor: { is: "checked", read: readSize },
@@ -135,41 +136,7 @@ export const buildingShape: Shape = {
               },
               ferrousRaceway: { is: "flag", says: "whether its conductor runs in a ferrous metal raceway" },
               ohms: { is: "number", unit: "ohms" },
-              route: {
-                is: "object",
-                members: {
-                  cover: { is: "words", of: ["bare", "covered", "insulated"] },
-                  against: {
-                    is: "list",
-                    of: { is: "words", of: ["masonry", "concrete", "earth", "corrosive-surroundings"] },
-                    least: 1,
-                    most: 4,
-                  },
-                  outdoorEnd: {
-                    is: "object",
-                    members: {
-                      inchesAboveEarth: { is: "number", unit: "inches" },
-                      inListedEnclosure: { is: "flag", says: "whether it ends in a listed enclosure" },
-                    },
-                    optional: ["inListedEnclosure"],
-                  },
-                  protection: {
-                    is: "words",
-                    of: [
-                      "rigid-metal",
-                      "intermediate-metal",
-                      "electrical-metallic-tubing",
-                      "pvc-schedule-80",
-                      "pvc-schedule-40",
-                      "reinforced-thermosetting",
-                      "cable-armor",
-                      "none",
-                    ],
-                  },
-                  exposedToDamage: { is: "flag", says: "whether it is exposed to physical damage" },
-                },
-                optional: ["cover", "against", "outdoorEnd", "protection", "exposedToDamage"],
-              },
+              route: routeShape,
               removable: { is: "list", of: removableFittingShape, least: 0, most: 50 },
               materials: {
                 is: "object",
@@ -194,41 +161,7 @@ export const buildingShape: Shape = {
                 says: "what its conductor comes from: a disconnect, box, run, source or building, the common electrode conductor, or another electrode",
               },
               ferrousRaceway: { is: "flag", says: "whether its conductor runs in a ferrous metal raceway" },
-              route: {
-                is: "object",
-                members: {
-                  cover: { is: "words", of: ["bare", "covered", "insulated"] },
-                  against: {
-                    is: "list",
-                    of: { is: "words", of: ["masonry", "concrete", "earth", "corrosive-surroundings"] },
-                    least: 1,
-                    most: 4,
-                  },
-                  outdoorEnd: {
-                    is: "object",
-                    members: {
-                      inchesAboveEarth: { is: "number", unit: "inches" },
-                      inListedEnclosure: { is: "flag", says: "whether it ends in a listed enclosure" },
-                    },
-                    optional: ["inListedEnclosure"],
-                  },
-                  protection: {
-                    is: "words",
-                    of: [
-                      "rigid-metal",
-                      "intermediate-metal",
-                      "electrical-metallic-tubing",
-                      "pvc-schedule-80",
-                      "pvc-schedule-40",
-                      "reinforced-thermosetting",
-                      "cable-armor",
-                      "none",
-                    ],
-                  },
-                  exposedToDamage: { is: "flag", says: "whether it is exposed to physical damage" },
-                },
-                optional: ["cover", "against", "outdoorEnd", "protection", "exposedToDamage"],
-              },
+              route: routeShape,
               materials: {
                 is: "object",
                 members: {
@@ -253,7 +186,7 @@ export const buildingShape: Shape = {
           id: { is: "checked", read: readId },
           kind: {
             is: "words",
-            of: ["rod", "pipe", "plate", "concrete-encased", "ring", "metal-water-pipe", "structural-metal"],
+            of: ["rod", "pipe", "plate", "concrete-encased", "metal-water-pipe", "structural-metal", "ring"],
           },
           steelNotAccessible: { is: "flag", says: "whether its steel cannot be reached" },
         },

@@ -32,6 +32,7 @@ export const violationCodes = [
   "grounded-conductor-rebonded",
   "jumper-outside-too-long",
   "electrode-conductor-not-at-impedance",
+  "designation-not-in-edition",
 ] as const;
 
 /** One of {@link violationCodes}. */
@@ -49,6 +50,7 @@ export type RemedyCode =
   | "run-equipment-grounding-conductor"
   | "run-inside-or-shorten"
   | "start-where-named"
+  | "designate-otherwise"
   | "meet-exception"
   | "start-electrode-conductor-here"
   | "connect-each-enclosure"
@@ -87,6 +89,7 @@ export type UnmetCondition =
   | "not-beside-service-disconnect"
   | "ground-fault-protection"
   | "source-may-not"
+  | "several-disconnects"
   | "against-masonry"
   | "against-concrete"
   | "against-earth"

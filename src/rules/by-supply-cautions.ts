@@ -7,6 +7,7 @@ import {
 } from "../edition/tables/sections.generated.js";
 import type { SizedArea } from "../sizing/size-by-supply.js";
 import type { Conductor, Supply } from "../supply/index.js";
+import { isSmallForParallel } from "../supply/parallel-minimum.js";
 import { columnOfSupply, conductorsOf, countSets } from "../supply/sums.js";
 import type { BySupplyInput } from "./by-supply-input.js";
 import type { Caution, CautionCode } from "./caution.js";
@@ -76,7 +77,7 @@ function isCappedAtSupply({ governs, requiredArea, steps }: SizedArea): boolean 
 
 /** Whether parallel sets have conductors that are in parallel in few cases only. */
 export function hasSmallParallelSets(supply: Supply): boolean {
-  return countSets(supply) > 1 && conductorsOf(supply).some((one) => areaOf(one.size) < areaOf("1/0 AWG"));
+  return countSets(supply) > 1 && conductorsOf(supply).some(({ size }) => isSmallForParallel(areaOf(size)));
 }
 
 /** A section that compares sizes alone says nothing of a jumper of aluminum beside copper. */

@@ -1,6 +1,7 @@
 import * as v from "valibot";
 import { temperatureColumn } from "../ampacity/shape.js";
 import { conductorSize, material } from "../conductor/shape.js";
+import { electrodeKinds } from "../edition/electrode-kinds.js";
 import { code } from "../edition/shape.js";
 import { byHand, flag, notNegative, positive, says } from "../input/define.js";
 import { supply } from "../supply/shape.js";
@@ -49,15 +50,7 @@ export const bySupply = {
 export const plainElectrode = v.pipe(
   v.strictObject({
     kind: v.pipe(
-      v.picklist([
-        "rod",
-        "pipe",
-        "plate",
-        "concrete-encased",
-        "metal-water-pipe",
-        "structural-metal",
-        "other",
-      ]),
+      v.picklist(electrodeKinds.filter((kind) => kind !== "ring")),
       says("Kind of electrode (250.52)."),
     ),
   }),

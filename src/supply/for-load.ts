@@ -1,13 +1,12 @@
 import { smallestConductorIn } from "../ampacity/index.js";
 import { readShape } from "../input/read-shape.js";
 import { member, readAll, refuse } from "../input/reader.js";
+import { smallestParallel } from "./parallel-minimum.js";
 import { type LoadRequirement, loadRequirementShape } from "./questions/shape.generated.js";
 import type { Supply } from "./shape.generated.js";
 import { largerSize, leastOfCircuit } from "./small-conductors.js";
 
 export type { LoadRequirement };
-
-const smallestParallel = "1/0 AWG";
 
 /**
  * The conductors that a load would require, for bonding work ahead of the choice of conductors (the note on services without

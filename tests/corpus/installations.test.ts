@@ -82,7 +82,7 @@ const file = (checks: readonly InstallationCheck[]): InstallationCheckFile & Rec
 });
 
 const verdictOf = (...expected: readonly Statement[]) =>
-  judgeSchedule({ ...check, expect: expected }, schedule).verdict;
+  judgeSchedule({ ...check, expect: expected }, schedule, uncoded).verdict;
 
 describe("the judge", () => {
   const jumper = { role: "main-bonding-jumper", subject: "D1" } as const;
@@ -146,9 +146,9 @@ describe("the judge", () => {
     const dispute = { section: "250.24(B)", reason: "A slip.", expectByText: [jumper] };
     const wrong = [{ ...jumper, required: false }] as const;
     const disputed = { ...check, standing: "disputed", expect: wrong, dispute } as const;
-    expect(judgeSchedule(disputed, schedule).verdict).toBe("met");
+    expect(judgeSchedule(disputed, schedule, uncoded).verdict).toBe("met");
     const turned = { ...disputed, expect: [jumper], dispute: { ...dispute, expectByText: wrong } };
-    expect(judgeSchedule(turned, schedule)).toEqual({ verdict: "changed-side", unmet: wrong });
+    expect(judgeSchedule(turned, schedule, uncoded)).toEqual({ verdict: "changed-side", unmet: wrong });
   });
 });
 

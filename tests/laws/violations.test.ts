@@ -50,6 +50,30 @@ const several = (n: number, parts: Partial<Service> = {}): Parts =>
     electrodes: [{ id: "E1", kind: "concrete-encased", from: "C1" }],
     ...parts,
   });
+const ahead = (designation: "emergency-disconnect" | "meter-disconnect"): Parts =>
+  of({
+    disconnects: [{ id: "M1", designation, amperes: 400, bondedBy: "jumper" }, ...disconnects(1)],
+    runs: [
+      { ...runsTo(1)[0], id: "R0", from: "U1", to: "M1" },
+      { ...runsTo(1)[0], id: "R1", from: "M1", to: "D1" },
+    ] as Service["runs"],
+  });
+const twoAt = (jumperAt: "both-ends" | "source"): Parts => ({
+  derivedSystems: [
+    derived({
+      source: { id: "T1", kind: "transformer", outdoors: true },
+      runs: ["P1", "P2"].map((to) => ({
+        id: `to ${to}`,
+        from: "T1",
+        to,
+        supply: setsOf(1, "500 kcmil"),
+        raceways: { count: 1, kind: "nonmetallic" },
+      })),
+      disconnects: ["P1", "P2"].map((id) => ({ id, amperes: 400 })),
+      jumperAt,
+    }),
+  ],
+});
 const assembly = (inside: NonNullable<Service["assembly"]>): Parts =>
   several(3, { housing: "listed-assembly", assembly: inside });
 const run = (parts: Partial<Service["runs"][number]>): Parts =>
@@ -198,6 +222,21 @@ const cases: readonly Case[] = [
     with: assembly({ compartments: "shared", existing: true }),
     without: [],
     in: (year) => year === "2020",
+  },
+  {
+    what: "an emergency disconnect ahead of the service disconnect",
+    code: "designation-not-in-edition",
+    at: ["M1"],
+    with: ahead("emergency-disconnect"),
+    without: [ahead("meter-disconnect")],
+    in: before("2020"),
+  },
+  {
+    what: "jumpers at both ends of an outdoor source with several disconnects",
+    code: "jumper-not-permitted-here",
+    at: ["T1", "P1", "P2"],
+    with: twoAt("both-ends"),
+    without: [twoAt("source")],
   },
   {
     what: "jumpers at both ends of a metal raceway",

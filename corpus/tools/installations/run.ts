@@ -38,7 +38,8 @@ function judged(
 ): Pick<InstallationRow, "verdict" | "unmet" | "refused"> {
   const document = { ...file.installations[check.installation], code: { year: edition } };
   try {
-    return judgeSchedule(check, scheduleOf(readInstallation(document)));
+    const installation = readInstallation(document);
+    return judgeSchedule(check, scheduleOf(installation), installation);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const refused = error.issues.map(({ path, message }) => `${path}: ${message}`);

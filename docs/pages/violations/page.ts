@@ -68,6 +68,8 @@ const causes: Readonly<Record<(typeof violationCodes)[number], string>> = {
     "Said by `existingGroundedConductor` of a building, if a condition is not met.",
   "jumper-outside-too-long":
     "Said by `placed` and `lengthFeet` of `loadSideJumpers`; `atOutdoorPole` takes it away.",
+  "designation-not-in-edition":
+    'Said by `designation: "emergency-disconnect"` of a service disconnect; a violation before 2020.',
   "electrode-conductor-not-at-impedance":
     "Said by `impedance.electrodeConductorAt` and `from` of an electrode.",
 };

@@ -6,6 +6,69 @@ import { readId } from "../read-id.js";
 import type { RemovableFitting } from "../water-pipe/shape.generated.js";
 import { removableFittingShape } from "../water-pipe/shape.generated.js";
 
+/** How the conductor or jumper to an electrode runs and ends. */
+export interface Route {
+  /** Its cover; covered is without an extruded covering. */
+  readonly cover?: "bare" | "covered" | "insulated";
+  /** What it lies directly against, or what surrounds it. */
+  readonly against?: readonly ("masonry" | "concrete" | "earth" | "corrosive-surroundings")[];
+  /** Where it ends outdoors. */
+  readonly outdoorEnd?: {
+    /** Inches from its end to the earth. */
+    readonly inchesAboveEarth: number;
+    /** Whether it ends in an outdoor enclosure that is listed and identified for the place. */
+    readonly inListedEnclosure?: boolean;
+  };
+  /** The raceway or armor that protects it; none if it runs open. */
+  readonly protection?:
+    | "rigid-metal"
+    | "intermediate-metal"
+    | "electrical-metallic-tubing"
+    | "pvc-schedule-80"
+    | "pvc-schedule-40"
+    | "reinforced-thermosetting"
+    | "cable-armor"
+    | "none";
+  /** Whether it is exposed to physical damage. */
+  readonly exposedToDamage?: boolean;
+}
+
+export const routeShape: Shape = {
+  is: "object",
+  members: {
+    cover: { is: "words", of: ["bare", "covered", "insulated"] },
+    against: {
+      is: "list",
+      of: { is: "words", of: ["masonry", "concrete", "earth", "corrosive-surroundings"] },
+      least: 1,
+      most: 4,
+    },
+    outdoorEnd: {
+      is: "object",
+      members: {
+        inchesAboveEarth: { is: "number", unit: "inches" },
+        inListedEnclosure: { is: "flag", says: "whether it ends in a listed enclosure" },
+      },
+      optional: ["inListedEnclosure"],
+    },
+    protection: {
+      is: "words",
+      of: [
+        "rigid-metal",
+        "intermediate-metal",
+        "electrical-metallic-tubing",
+        "pvc-schedule-80",
+        "pvc-schedule-40",
+        "reinforced-thermosetting",
+        "cable-armor",
+        "none",
+      ],
+    },
+    exposedToDamage: { is: "flag", says: "whether it is exposed to physical damage" },
+  },
+  optional: ["cover", "against", "outdoorEnd", "protection", "exposedToDamage"],
+};
+
 /** A further conductor to an electrode that stands in the document once, such as that of another system. */
 export interface ElectrodeConnection {
   /** Id of an electrode that is named elsewhere in the document, or metal water piping or structural metal that is one. */
@@ -15,31 +78,7 @@ export interface ElectrodeConnection {
   /** Whether its conductor runs in a ferrous metal raceway, whose ends are bonded to it. */
   readonly ferrousRaceway?: boolean;
   /** How the conductor or jumper to an electrode runs and ends. */
-  readonly route?: {
-    /** Its cover; covered is without an extruded covering. */
-    readonly cover?: "bare" | "covered" | "insulated";
-    /** What it lies directly against, or what surrounds it. */
-    readonly against?: readonly ("masonry" | "concrete" | "earth" | "corrosive-surroundings")[];
-    /** Where it ends outdoors. */
-    readonly outdoorEnd?: {
-      /** Inches from its end to the earth. */
-      readonly inchesAboveEarth: number;
-      /** Whether it ends in an outdoor enclosure that is listed and identified for the place. */
-      readonly inListedEnclosure?: boolean;
-    };
-    /** The raceway or armor that protects it; none if it runs open. */
-    readonly protection?:
-      | "rigid-metal"
-      | "intermediate-metal"
-      | "electrical-metallic-tubing"
-      | "pvc-schedule-80"
-      | "pvc-schedule-40"
-      | "reinforced-thermosetting"
-      | "cable-armor"
-      | "none";
-    /** Whether it is exposed to physical damage. */
-    readonly exposedToDamage?: boolean;
-  };
+  readonly route?: Route;
   /** Materials of its own conductors. The nearest wins: what is left out is of the material of what it belongs to, and last of the installation's. */
   readonly materials?: {
     /** Material of its grounding electrode conductors. */
@@ -61,41 +100,7 @@ export const electrodeConnectionShape: Shape = {
       says: "what its conductor comes from: a disconnect, box, run, source or building, the common electrode conductor, or another electrode",
     },
     ferrousRaceway: { is: "flag", says: "whether its conductor runs in a ferrous metal raceway" },
-    route: {
-      is: "object",
-      members: {
-        cover: { is: "words", of: ["bare", "covered", "insulated"] },
-        against: {
-          is: "list",
-          of: { is: "words", of: ["masonry", "concrete", "earth", "corrosive-surroundings"] },
-          least: 1,
-          most: 4,
-        },
-        outdoorEnd: {
-          is: "object",
-          members: {
-            inchesAboveEarth: { is: "number", unit: "inches" },
-            inListedEnclosure: { is: "flag", says: "whether it ends in a listed enclosure" },
-          },
-          optional: ["inListedEnclosure"],
-        },
-        protection: {
-          is: "words",
-          of: [
-            "rigid-metal",
-            "intermediate-metal",
-            "electrical-metallic-tubing",
-            "pvc-schedule-80",
-            "pvc-schedule-40",
-            "reinforced-thermosetting",
-            "cable-armor",
-            "none",
-          ],
-        },
-        exposedToDamage: { is: "flag", says: "whether it is exposed to physical damage" },
-      },
-      optional: ["cover", "against", "outdoorEnd", "protection", "exposedToDamage"],
-    },
+    route: routeShape,
     materials: {
       is: "object",
       members: {
@@ -118,10 +123,10 @@ export interface InstalledElectrode {
     | "pipe"
     | "plate"
     | "concrete-encased"
-    | "ring"
     | "metal-water-pipe"
     | "structural-metal"
-    | "other";
+    | "other"
+    | "ring";
   /** Size of the bare copper conductor of a ring. */
   readonly ringConductor?: ConductorSize;
   /** Id of what its conductor comes from: a disconnect, box, run, source or building, the common electrode conductor, or another electrode. */
@@ -131,31 +136,7 @@ export interface InstalledElectrode {
   /** Resistance to ground on record, in ohms, of a rod, pipe or plate. */
   readonly ohms?: number;
   /** How the conductor or jumper to an electrode runs and ends. */
-  readonly route?: {
-    /** Its cover; covered is without an extruded covering. */
-    readonly cover?: "bare" | "covered" | "insulated";
-    /** What it lies directly against, or what surrounds it. */
-    readonly against?: readonly ("masonry" | "concrete" | "earth" | "corrosive-surroundings")[];
-    /** Where it ends outdoors. */
-    readonly outdoorEnd?: {
-      /** Inches from its end to the earth. */
-      readonly inchesAboveEarth: number;
-      /** Whether it ends in an outdoor enclosure that is listed and identified for the place. */
-      readonly inListedEnclosure?: boolean;
-    };
-    /** The raceway or armor that protects it; none if it runs open. */
-    readonly protection?:
-      | "rigid-metal"
-      | "intermediate-metal"
-      | "electrical-metallic-tubing"
-      | "pvc-schedule-80"
-      | "pvc-schedule-40"
-      | "reinforced-thermosetting"
-      | "cable-armor"
-      | "none";
-    /** Whether it is exposed to physical damage. */
-    readonly exposedToDamage?: boolean;
-  };
+  readonly route?: Route;
   /** Meters and fittings in the pipe that are likely to be taken out. */
   readonly removable?: readonly RemovableFitting[];
   /** Materials of its own conductors. The nearest wins: what is left out is of the material of what it belongs to, and last of the installation's. */
@@ -178,10 +159,10 @@ export const installedElectrodeShape: Shape = {
         "pipe",
         "plate",
         "concrete-encased",
-        "ring",
         "metal-water-pipe",
         "structural-metal",
         "other",
+        "ring",
       ],
     },
     ringConductor: { is: "checked", read: readSize },
@@ -191,41 +172,7 @@ export const installedElectrodeShape: Shape = {
     },
     ferrousRaceway: { is: "flag", says: "whether its conductor runs in a ferrous metal raceway" },
     ohms: { is: "number", unit: "ohms" },
-    route: {
-      is: "object",
-      members: {
-        cover: { is: "words", of: ["bare", "covered", "insulated"] },
-        against: {
-          is: "list",
-          of: { is: "words", of: ["masonry", "concrete", "earth", "corrosive-surroundings"] },
-          least: 1,
-          most: 4,
-        },
-        outdoorEnd: {
-          is: "object",
-          members: {
-            inchesAboveEarth: { is: "number", unit: "inches" },
-            inListedEnclosure: { is: "flag", says: "whether it ends in a listed enclosure" },
-          },
-          optional: ["inListedEnclosure"],
-        },
-        protection: {
-          is: "words",
-          of: [
-            "rigid-metal",
-            "intermediate-metal",
-            "electrical-metallic-tubing",
-            "pvc-schedule-80",
-            "pvc-schedule-40",
-            "reinforced-thermosetting",
-            "cable-armor",
-            "none",
-          ],
-        },
-        exposedToDamage: { is: "flag", says: "whether it is exposed to physical damage" },
-      },
-      optional: ["cover", "against", "outdoorEnd", "protection", "exposedToDamage"],
-    },
+    route: routeShape,
     removable: { is: "list", of: removableFittingShape, least: 0, most: 50 },
     materials: {
       is: "object",

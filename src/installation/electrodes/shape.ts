@@ -1,10 +1,11 @@
 import * as v from "valibot";
 import { conductorSize } from "../../conductor/shape.js";
+import { electrodeKinds } from "../../edition/electrode-kinds.js";
 import { anyOf, listOf, positive, says } from "../../input/define.js";
 import { id, ownMaterials, reference, yes } from "../define.js";
 import { removable } from "../water-pipe/shape.js";
 
-const route = v.pipe(
+export const route = v.pipe(
   v.strictObject({
     cover: v.optional(
       v.pipe(
@@ -54,23 +55,16 @@ const route = v.pipe(
   says("How the conductor or jumper to an electrode runs and ends."),
 );
 
-const electrodeKind = v.picklist([
-  "rod",
-  "pipe",
-  "plate",
-  "concrete-encased",
-  "ring",
-  "metal-water-pipe",
-  "structural-metal",
-]);
-
 export const electrodesNotConnected = v.optional(
   v.pipe(
     anyOf(
       v.pipe(
         v.strictObject({
           id,
-          kind: v.pipe(electrodeKind, says("Kind of electrode (250.52).")),
+          kind: v.pipe(
+            v.picklist(electrodeKinds.filter((kind) => kind !== "other")),
+            says("Kind of electrode (250.52)."),
+          ),
           steelNotAccessible: v.optional(
             yes(
               "whether its steel cannot be reached",
@@ -100,19 +94,7 @@ const electrodeStart = reference(
 export const installedElectrode = v.pipe(
   v.strictObject({
     id,
-    kind: v.pipe(
-      v.picklist([
-        "rod",
-        "pipe",
-        "plate",
-        "concrete-encased",
-        "ring",
-        "metal-water-pipe",
-        "structural-metal",
-        "other",
-      ]),
-      says("Kind of electrode (250.52)."),
-    ),
+    kind: v.pipe(v.picklist(electrodeKinds), says("Kind of electrode (250.52).")),
     ringConductor: v.optional(v.pipe(conductorSize, says("Size of the bare copper conductor of a ring."))),
     from: electrodeStart,
     ferrousRaceway,

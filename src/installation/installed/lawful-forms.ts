@@ -1,13 +1,11 @@
 import type { Material } from "../../conductor/index.js";
 import { areaOf } from "../../conductor/index.js";
+import { isSmallForParallel } from "../../supply/parallel-minimum.js";
 import type { ScheduledConductor } from "../schedule.js";
 import type { Context } from "./context.js";
 import { withRun } from "./instead.js";
 import { areaFound } from "./judge.js";
 import type { Purposed } from "./match.js";
-
-/** The smallest conductors that may be joined in parallel in the place of one larger conductor. */
-const smallestInParallel = /* @__PURE__ */ areaOf("1/0 AWG");
 
 /** The same conductor in the other way in which the jumpers of several raceways may be run: one in each, or one for all. */
 export function otherWays(
@@ -46,7 +44,7 @@ export function reserveInParallel(
   });
   const each = all.reduce((sum, { found }) => sum + (found.quantity ?? 1), 0) / quantity;
   const required = requiredArea(first.material);
-  if (!isAlike || !Number.isInteger(each) || each < 2 || area < smallestInParallel || required === null)
+  if (!isAlike || !Number.isInteger(each) || each < 2 || isSmallForParallel(area) || required === null)
     return null;
   return each * area >= required ? each * area - required : null;
 }

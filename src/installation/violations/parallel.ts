@@ -4,6 +4,7 @@ import { elevatorParallelException } from "../../edition/tables/placements.gener
 import { parallelAlike, parallelMinimum } from "../../edition/tables/sections.generated.js";
 import { hasSmallParallelSets } from "../../rules/by-supply-cautions.js";
 import type { Conductor, Supply } from "../../supply/index.js";
+import { isSmallForParallel } from "../../supply/parallel-minimum.js";
 import type { PlacedCaution } from "../schedule.js";
 import { type DrawnRun, joined, supplyOf } from "../supplies.js";
 import type { Violation } from "../violation.js";
@@ -30,7 +31,6 @@ interface Bundle {
   readonly isOneLoad: boolean;
 }
 
-const smallest = /* @__PURE__ */ areaOf("1/0 AWG");
 const smallestNeutral = /* @__PURE__ */ areaOf("2 AWG");
 
 /** Conductors in parallel that are too small, or of one phase that are not alike, and small grounded conductors beside them. */
@@ -112,7 +112,7 @@ function smallConductors({ runs, supply }: Bundle, year: EditionYear): readonly 
 }
 
 function isSmall({ size }: Conductor): boolean {
-  return areaOf(size) < smallest;
+  return isSmallForParallel(areaOf(size));
 }
 
 /** The exceptions of an edition: control power and 360 Hz in all, elevators in the first. */
@@ -165,7 +165,8 @@ function smallGroundedConductors({ runs }: Bundle, year: EditionYear): readonly 
   if (count === 1) return [];
   const small = runs.filter(({ groundedConductors: drawn }) => {
     if (drawn === undefined) return false;
-    return areaOf(drawn.size) < (drawn.existingUnderSupervision ? smallestNeutral : smallest);
+    const area = areaOf(drawn.size);
+    return drawn.existingUnderSupervision ? area < smallestNeutral : isSmallForParallel(area);
   });
   if (small.length === 0) return [];
   const sizes = new Set(small.flatMap(({ groundedConductors: drawn }) => drawn?.size ?? []));

@@ -7,6 +7,7 @@ import {
   electrodeConductorProtection,
   electrodeSupplement,
   electrodesPresent,
+  emergencyDisconnectAhead,
   frameByGroundedConductor,
   impedanceElectrode,
   impedanceNoOtherConnection,
@@ -61,4 +62,5 @@ export const violationSections: Readonly<Record<ViolationCode, readonly ByEditio
   "grounded-conductor-rebonded": [rebondedBuilding],
   "jumper-outside-too-long": [jumperOutsideRaceway],
   "electrode-conductor-not-at-impedance": [impedanceElectrode],
+  "designation-not-in-edition": [emergencyDisconnectAhead],
 };

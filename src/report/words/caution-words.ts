@@ -41,7 +41,7 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
   "impaired-knockouts-need-jumpers":
     "Bonded by fittings: ordinary locknuts and bushings do not count, and reducing washers and oversized, concentric or eccentric knockouts still get a jumper around them.",
   "load-not-counted":
-    "No load is given for the grounded conductor: this is the minimum size for the fault path. Its load may require more.",
+    "No load is given for the grounded conductor; its load may require more than what is said here.",
   "no-load-stated":
     "The load of the grounded conductor is stated as zero. The minimum size for the fault path applies all the same.",
   "no-device-sized-by-conductors":

@@ -13,6 +13,8 @@ export const remedyWords: Readonly<Record<RemedyCode, string>> = {
   "run-equipment-grounding-conductor":
     "run an equipment grounding conductor and keep the grounded conductor apart at the building",
   "run-inside-or-shorten": "run it inside, or shorten it; it follows the raceway",
+  "designate-otherwise":
+    "mark it as the service disconnect, or as a meter disconnect if it is one, or go by an edition that names it",
   "start-where-named": "start it at the place that is named for it, or name the place where it starts",
   "meet-exception": "meet every condition of the exception",
   "start-electrode-conductor-here": "start it where the jumper is",

@@ -6,6 +6,7 @@ const words: Readonly<Record<UnmetCondition, string>> = {
   "conductor-too-small": "the grounded conductor is too small",
   "not-beside-service-disconnect": "it does not stand beside the service disconnect",
   "ground-fault-protection": "there is ground-fault protection of equipment",
+  "several-disconnects": "the exception names one first disconnect, and there are several",
   "source-may-not": "the source may not have it",
   "against-masonry": "it lies against masonry",
   "against-concrete": "it lies against concrete",

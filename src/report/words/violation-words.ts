@@ -15,6 +15,9 @@ export const violationWords: Readonly<Record<ViolationCode, (found: ViolationFac
       ...(unmet.includes("source-may-not")
         ? ["Jumpers at both ends are permitted for other sources only."]
         : []),
+      ...(unmet.includes("several-disconnects")
+        ? ["Jumpers at both ends are permitted at the source and one first disconnect, and here are several."]
+        : []),
       ...(parallelPaths.length > 0
         ? [
             `The metal raceway of ${parallelPaths.join(", ")} joins both ends and makes a parallel path for the current of the grounded conductor.`,
@@ -52,6 +55,8 @@ export const violationWords: Readonly<Record<ViolationCode, (found: ViolationFac
     "The grounded conductor may stay the fault path of an existing building only where no equipment grounding conductor runs with the supply, no continuous metal path is bonded at both buildings, and no ground-fault protection of equipment stands on the supply side.",
   "jumper-outside-too-long": () =>
     "A bonding jumper outside its raceway or enclosure is longer than 6 ft; longer ones are for outdoor poles and electrodes.",
+  "designation-not-in-edition": () =>
+    "This edition names no emergency disconnect ahead of the service disconnect: marked so it would be the service disconnect itself, with the main bonding jumper.",
   "electrode-conductor-not-at-impedance": () =>
     "The electrode conductor of a system that is grounded through an impedance starts between the grounded side of the impedance and the first disconnect, where it is said to be connected.",
 };

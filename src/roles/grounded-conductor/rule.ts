@@ -28,6 +28,7 @@ import type { NotRequiredResult, SizedResult } from "../../rules/result.js";
 import type { NeutralLoad, SystemKind } from "../../rules/shape.generated.js";
 import type { CapStep, LoadStep, RatingRowStep } from "../../sizing/index.js";
 import { floorStep } from "../../sizing/limits.js";
+import { smallestParallel } from "../../supply/parallel-minimum.js";
 import { columnOfSupply, sumOf } from "../../supply/sums.js";
 import { groundedPhase } from "./grounded-phase.js";
 import type { GroundedConductorInput } from "./input.js";
@@ -227,7 +228,7 @@ function smallSetCautions({ code, supply }: GroundedConductorInput): readonly Ca
 
 /** Conductors in parallel have a minimum size of their own, whatever else requires less (310.10). */
 function aboveParallelMinimum(decided: Decided<Id>): Decided<Id> {
-  const floor = floorStep("1/0 AWG", parallelMinimum[decided.code.year], "least-size");
+  const floor = floorStep(smallestParallel, parallelMinimum[decided.code.year], "least-size");
   const larger = floor.requiredArea > decided.requiredArea;
   return {
     ...decided,

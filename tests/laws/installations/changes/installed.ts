@@ -75,7 +75,9 @@ export function lawfulChanges(before: Built, listed: readonly Listed[]): readonl
     // What bonds the raceway of an electrode conductor grows with the conductor as it is installed.
     const isFree = line === undefined || !enclosed.has(conductorName(line));
     const up = size && nextSizeUp(size as StandardSize);
-    const places = line === undefined ? [] : [line.from, line.to].flatMap((end) => idAt(end) ?? []);
+    // A place that tells several conductors apart stays.
+    const ends = line === undefined || one.at !== undefined ? [] : [line.from, line.to];
+    const places = ends.flatMap((end) => idAt(end) ?? []);
     return [
       ...(quantity > 1 ? [change("one by one", () => oneByOne(one, quantity))] : []),
       change("and a spare one", () => [one, { ...one, quantity: 1 }]),

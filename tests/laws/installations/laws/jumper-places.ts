@@ -82,7 +82,7 @@ function unsaid({ installation, schedule }: Built, system: Derived): readonly st
   const isAnySource = year < "2014" || source.outdoors;
   const isPermitted =
     jumperAt === "both-ends"
-      ? isAnySource && !isParallel && source.deviceAmperes === undefined
+      ? isAnySource && !isParallel && source.deviceAmperes === undefined && disconnects.length === 1
       : jumperAt !== "disconnects" || !isBound(year, system);
   if (isPermitted === !isSaid) return [];
   return [

@@ -18,10 +18,15 @@ export function neverSmaller(before: Built, after: Built): readonly string[] {
     const other = larger.get(nameOf(one));
     if (other === undefined || other.result.requiredArea >= one.result.requiredArea) return [];
     if (loaded.has(nameOf(one)) || servesLess(one, other) || isLimited(one, other)) return [];
-    if (one.result.governs === "named-size" && other.result.governs !== "named-size") return [];
+    if (isOfOneSystemNow(one, other)) return [];
     const [was, is] = [one, other].map(({ result }) => `${result.requiredArea} (${result.governs})`);
     return [`${nameOf(one)} was ${was}, is ${is}`];
   });
+}
+
+function isOfOneSystemNow(before: ScheduledConductor, after: ScheduledConductor): boolean {
+  const isInferred = after.result.cautions.some(({ code }) => code === "common-conductor-inferred");
+  return before.result.governs === "named-size" && isInferred;
 }
 
 function servesLess(before: ScheduledConductor, after: ScheduledConductor): boolean {
