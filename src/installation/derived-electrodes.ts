@@ -1,4 +1,5 @@
 import { chosenReading } from "../edition/index.js";
+import { groundingElectrodeConductor } from "../roles/grounding-electrode-conductor/index.js";
 import {
   type DerivedInCode,
   isBoundToSource,
@@ -74,10 +75,25 @@ function startsIn(
   const connected = new Set(inEnclosures.map(({ from }) => from));
   const bare = places.filter((id) => !connected.has(id));
   const wanted = wantsEachConnected(at, arrangement) ? bare : connected.size > 0 ? [] : places.slice(0, 1);
-  const moved = places.find((id) => connected.has(id)) ?? wanted[0] ?? source;
+  const moved =
+    neediest(at, connected.size > 0 ? places.filter((id) => connected.has(id)) : wanted) ?? source;
   const starts = new Map(drawn.map((one) => [one, [one.from === source ? moved : one.from]]));
   const further = wanted.filter((id) => ![...starts.values()].flat().includes(id));
   return eachOnce(starts.set(first, [...(starts.get(first) ?? []), ...further]));
+}
+
+/** The enclosure whose conductors require the largest electrode conductor, so that no order of the enclosures decides a size; of equals the first. */
+function neediest(at: DerivedInCode, places: readonly string[]): string | undefined {
+  const required = (place: string): number =>
+    groundingElectrodeConductor.decide({
+      code: at.code,
+      system: "separately-derived",
+      supply: servingToDisconnect(at, place).supply,
+      conductor: { material: "copper" },
+      electrodes: [{ kind: "other" }],
+    }).requiredArea;
+  const [first, ...others] = places.map((place) => ({ place, area: required(place) }));
+  return first && others.reduce((so, one) => (one.area > so.area ? one : so), first).place;
 }
 
 /** Conductors that were moved to one place and go to one electrode are one conductor. */

@@ -41,6 +41,31 @@ function refused(installed: Installed) {
   }
   return [];
 }
+it("names the places among which a found one has to choose by their ids", () => {
+  const two = { ...data.services?.[0] } as NonNullable<Installation["services"]>[number];
+  const drawn = {
+    ...data,
+    services: [
+      {
+        ...two,
+        boxes: [{ id: "M1", kind: "meter", bondedBy: "jumper" }],
+        runs: [
+          { ...two.runs[0], id: "R0", to: "M1" },
+          { ...two.runs[0], from: "M1" },
+        ],
+        electrodes: [
+          { id: "E1", kind: "concrete-encased", from: "D1" },
+          { electrode: "E1", from: "M1" },
+        ],
+      },
+    ],
+    installed: {
+      found: [{ role: "grounding-electrode-conductor", of: "E1", size: "4 AWG", material: "copper" }],
+    },
+  };
+  expect(() => checkOf(drawn as never)).toThrow('installed.found[0].at: missing, expected "D1" or "M1"');
+});
+
 const found = (one: object) =>
   refused({ found: [{ size: "4 AWG", material: "copper", ...one } as FoundConductor] });
 
