@@ -10,6 +10,7 @@ import { collect, type Gathered } from "./generator/collect.js";
 import { csvFiles } from "./generator/csv.js";
 import { checkDebts, collectDebts } from "./generator/debts.js";
 import * as emit from "./generator/emit.js";
+import { emitPlainTable } from "./generator/emit-plain.js";
 import { emitRatingPolicies, emitRatingTable, emitTrayTable } from "./generator/emit-rating.js";
 import { emitWithstand } from "./generator/emit-withstand.js";
 import { formatted } from "./generator/format.js";
@@ -49,7 +50,10 @@ function main(check: boolean): void {
 }
 
 /** Everything that is generated, as it is to be, by path. */
-function filesOf({ collected, unwitnessed }: Gathered, unconfirmed: string): ReadonlyMap<string, string> {
+function filesOf(
+  { collected, unwitnessed, plain }: Gathered,
+  unconfirmed: string,
+): ReadonlyMap<string, string> {
   const { policies, ratingPolicies, roles, sections, namedSizes, placements, withstand, readings } =
     collected;
   const seen = (id: string): TableFile => tableOf(collected.tables, id);
@@ -62,6 +66,7 @@ function filesOf({ collected, unwitnessed }: Gathered, unconfirmed: string): Rea
     ["raceway-ampacity", emit.emitAmpacityTable(seen("raceway-ampacity"))],
     ["equipment-grounding", emitRatingTable(seen("equipment-grounding"))],
     ["tray-as-conductor", emitTrayTable(seen("tray-as-conductor"))],
+    ...plain.map((id) => [id, emitPlainTable(seen(id))] as const),
     ["policies", emit.emitPolicies(policies)],
     ["rating-policies", emitRatingPolicies(ratingPolicies)],
     ["roles", emit.emitRoles(roles)],

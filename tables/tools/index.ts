@@ -44,6 +44,7 @@ export {
 export type { Source, Sources } from "./source.js";
 export {
   bondingConductor,
+  conductorCountAdjustment,
   conductorProperties,
   electrodeConductor,
   equipmentGrounding,

@@ -1,4 +1,5 @@
 import bondingConductorFile from "../bonding-conductor.json" with { type: "json" };
+import conductorCountAdjustmentFile from "../conductor-count-adjustment.json" with { type: "json" };
 import conductorPropertiesFile from "../conductor-properties.json" with { type: "json" };
 import electrodeConductorFile from "../electrode-conductor.json" with { type: "json" };
 import equipmentGroundingFile from "../equipment-grounding.json" with { type: "json" };
@@ -18,6 +19,17 @@ import type { PrintedTable } from "./generator/copies.js";
  * ```
  */
 export const bondingConductor: PrintedTable = bondingConductorFile as unknown as PrintedTable;
+
+/**
+ * Table 310.15(C)(1): adjustment for more than three current-carrying conductors, in percent. As in `tables/conductor-count-adjustment.json`.
+ *
+ * @example
+ * ```ts
+ * import { conductorCountAdjustment } from "bondmil/tables";
+ * conductorCountAdjustment.blocks[0]?.rows[0]; // => [6, 80]
+ * ```
+ */
+export const conductorCountAdjustment: PrintedTable = conductorCountAdjustmentFile as unknown as PrintedTable;
 
 /**
  * Chapter 9 Table 8: the sizes of conductors and their areas in circular mils. As in `tables/conductor-properties.json`.

@@ -85,7 +85,7 @@ describe("table files", () => {
     });
     expect(checkTable(broken)).toEqual(["2014: row 2 has 3 cells"]);
     expect(checkRising(broken, 2, (cell) => areaOf(String(cell)))).toEqual([
-      "2014: column copper does not rise at 6 AWG",
+      "2014: column copper is out of order at 6 AWG",
     ]);
   });
 
@@ -163,7 +163,7 @@ describe("table files", () => {
       ((copy as unknown as Loose).blocks[0]?.rows[3] ?? [])[2] = "10 AWG";
     });
     expect(checkRising(broken, 2, measure, "may-be-alike")).toEqual([
-      "2008: column aluminum does not rise at 10 AWG",
+      "2008: column aluminum is out of order at 10 AWG",
     ]);
   });
 });

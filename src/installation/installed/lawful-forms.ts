@@ -1,5 +1,4 @@
 import type { Material } from "../../conductor/index.js";
-import { areaOf } from "../../conductor/index.js";
 import { isSmallForParallel } from "../../supply/parallel-minimum.js";
 import type { ScheduledConductor } from "../schedule.js";
 import type { Context } from "./context.js";

@@ -64,11 +64,21 @@ export function checkRising(
       if (cell === null || cell === undefined || typeof cell === "boolean") continue;
       const value = measure(cell);
       if (rows === "rise" ? value <= before : value < before)
-        faults.push(`${block.from}: column ${table.columns[column]?.id} does not rise at ${cell}`);
+        faults.push(`${block.from}: column ${table.columns[column]?.id} is out of order at ${cell}`);
       before = value;
     }
   }
   return faults;
+}
+
+/** Faults of the columns that say how they go from row to row; sizes go by their area. */
+export function checkOrder(table: TableFile, areaOf: (size: string) => number): readonly string[] {
+  return table.columns.flatMap(({ unit, order }, column) => {
+    if (order === undefined) return [];
+    const measure = (cell: string | number): number =>
+      (order === "falls" ? -1 : 1) * (unit === "size" ? areaOf(String(cell)) : Number(cell));
+    return checkRising(table, column, measure, order === "rises" ? "rise" : "may-be-alike");
+  });
 }
 
 /** Faults of entries that hold from an edition on, by name: every edition answered, in order, and each saying something new. */

@@ -14,6 +14,7 @@ import { type ChannelsFile, checkChannels } from "./channels.js";
 import {
   checkEntries,
   checkEvidence,
+  checkOrder,
   checkParts,
   checkPlacements,
   checkPolicies,
@@ -38,6 +39,7 @@ import type {
   SectionsFile,
   TableFile,
 } from "./model.js";
+import { plainTables } from "./plain-tables.js";
 import { readSchemas } from "./schemas.js";
 import type { WithstandFile } from "./withstand-file.js";
 import { checkWitness, readWitnesses, withWitnesses } from "./witnesses.js";
@@ -47,6 +49,8 @@ export interface Gathered {
   readonly collected: Collected;
   /** The tables without what witnesses confirmed, in the same order. */
   readonly unwitnessed: readonly TableFile[];
+  /** Ids of the tables that no rule of their own reads. */
+  readonly plain: readonly string[];
   readonly allowed: DebtsFile;
 }
 
@@ -83,6 +87,7 @@ export function collect(folder: string): Gathered {
   const ampacity = readTable("raceway-ampacity");
   const ratings = readTable("equipment-grounding");
   const trays = readTable("tray-as-conductor");
+  const plain = plainTables(folder).map(readTable);
   const policyFiles = ["policies", "rating-policies"].map((name) => ({
     name,
     file: read<PoliciesFile>(name),
@@ -105,7 +110,7 @@ export function collect(folder: string): Gathered {
 
   const areaOf = areaReader(conductors);
   const cellArea = (cell: string | number): number => areaOf(String(cell));
-  const tables = [...supplyAreaTables, ratings, trays, ampacity, conductors];
+  const tables = [...supplyAreaTables, ratings, trays, ampacity, conductors, ...plain];
   for (const table of tables) note(table.id, checkTable(table));
   note(conductors.id, checkRising(conductors, 1, Number));
   for (const table of supplyAreaTables) {
@@ -117,6 +122,7 @@ export function collect(folder: string): Gathered {
   note(ratings.id, checkRising(ratings, 1, cellArea));
   note(ratings.id, checkRising(ratings, 2, cellArea, "may-be-alike"));
   for (const column of [1, 2, 3, 4]) note(trays.id, checkRising(trays, column, Number, "may-be-alike"));
+  for (const table of plain) note(table.id, checkOrder(table, areaOf));
 
   for (const { name, file, evidence } of policyFiles) {
     note(name, checkEntries(file.policies));
@@ -156,7 +162,7 @@ export function collect(folder: string): Gathered {
     withstand,
     channels,
   };
-  return { collected, unwitnessed: tables, allowed };
+  return { collected, unwitnessed: tables, plain: plain.map(({ id }) => id), allowed };
 }
 
 function stopAt(faults: readonly string[]): void {

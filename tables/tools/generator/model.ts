@@ -18,6 +18,8 @@ export interface TableFile {
     readonly unit: string;
     /** What it says, in our own words. */
     readonly says: string;
+    /** How it goes from row to row; absent where no order is checked. */
+    readonly order?: "rises" | "may-be-alike" | "falls";
   }[];
   /** Number of the table in each edition. */
   readonly number: Readonly<Record<EditionYear, string | null>>;
