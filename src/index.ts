@@ -4,13 +4,41 @@
  * @packageDocumentation
  */
 
-export { type Ampacity, ampacityOf, smallestConductorFor, type TemperatureColumn } from "./ampacity/index.js";
+export {
+  type Ampacity,
+  type AmpacityCaution,
+  type AmpacityStep,
+  ampacityOf,
+  type ConditionsOfUse,
+  type ConductorAmpacity,
+  type CurrentCarrying,
+  currentCarryingConductors,
+  type DeviceAnswer,
+  type DeviceCaution,
+  type DwellingConductor,
+  deviceFor,
+  dwellingConductor,
+  type InsulationType,
+  insulationTypes,
+  type RequiredByLoad,
+  requiredByLoad,
+  smallestConductorFor,
+  type TemperatureColumn,
+  tableAmpacity,
+} from "./ampacity/index.js";
+export { bind } from "./asking/bind.js";
 export { type LargestDevice, largestDevice } from "./asking/largest-device.js";
 export { type LargestSupply, largestSupply } from "./asking/largest-supply.js";
 export { type Prepared, type PreparedByRating, prepare } from "./asking/prepare.js";
 export { requireEvidence } from "./asking/require-evidence.js";
 export { type Reserve, reserveOf } from "./asking/reserve.js";
 export { type Sizing, size } from "./asking/size.js";
+export {
+  candidateCautionCodes,
+  type SupplyCandidate,
+  type SupplyCandidates,
+} from "./candidates/candidate.js";
+export { type SupplyCandidatesQuestion, supplyCandidates } from "./candidates/supply-candidates.js";
 export { compare } from "./comparison/compare.js";
 export type {
   AmendmentComparison,
@@ -61,6 +89,17 @@ export {
   roleIds,
   weakestEvidence,
 } from "./edition/index.js";
+export { type MetalMass, type MetalMassQuestion, metalMass } from "./engineering/metal-mass/metal-mass.js";
+export {
+  type Fill,
+  type RacewayFill,
+  type RacewayFillCautionCode,
+  type RacewayFillQuestion,
+  type RacewayKind,
+  racewayFill,
+  racewayFillCautionCodes,
+  type TradeSize,
+} from "./engineering/raceway-fill/raceway-fill.js";
 export { rectangularBarsFor } from "./engineering/rectangular-bar.js";
 export {
   type ShortTimeWithstand,
@@ -68,11 +107,20 @@ export {
   shortTimeWithstand,
   withstandCautionCodes,
 } from "./engineering/short-time-withstand.js";
+export {
+  type SufficientConductors,
+  type VoltageDrop,
+  type VoltageDropCautionCode,
+  type VoltageDropQuestion,
+  voltageDrop,
+  voltageDropCautionCodes,
+} from "./engineering/voltage-drop/voltage-drop.js";
 export { InputError, type Issue, type IssueCode } from "./input/input-error.js";
 export type { StandardSchema } from "./input/standard-schema.js";
 export { version } from "./input/version.generated.js";
 export type { Arrangement, ArrangementComparison } from "./installation/arrangements/arrangement.js";
 export { type ArrangementsInput, arrangementsOf } from "./installation/arrangements/arrangements-of.js";
+export { candidatesOf, type InstallationCandidates } from "./installation/candidates-of.js";
 export { checkOf } from "./installation/check.js";
 export { compareInstallation } from "./installation/compare-installation.js";
 export type { ConductorEnd, ConductorIdentity } from "./installation/conductor-identity.js";
@@ -93,6 +141,7 @@ export { scheduleOf } from "./installation/schedule-of.js";
 export { installationSchema } from "./installation/standard-schema.js";
 export { type Violation, type ViolationCode, violationCodes } from "./installation/violation.js";
 export { arrangementsDocument } from "./report/arrangements-document.js";
+export { candidatesDocument } from "./report/candidates-document.js";
 export { checkDocument } from "./report/check-document.js";
 export { comparisonDocument } from "./report/comparison-document.js";
 export type { Document, DocumentPart } from "./report/document.js";
@@ -100,10 +149,12 @@ export { explain } from "./report/explain.js";
 export type { DocumentOptions } from "./report/frame.js";
 export { drawingAsSvg } from "./report/render/drawing-svg.js";
 export { render } from "./report/render/render.js";
+export { tradeOffAsSvg } from "./report/render/trade-off-svg.js";
 export { reportDocument } from "./report/report-document.js";
 export { resultDocument } from "./report/result-document.js";
 export { rowsDocument } from "./report/rows-document.js";
 export { scheduleDocument } from "./report/schedule-document.js";
+export type { DrawingOptions } from "./report/shape.generated.js";
 export type { AnyRole, Input, Result, RoleByRating, RoleBySupply } from "./roles/definition.js";
 export { cableTrayAsEquipmentGroundingConductor } from "./roles/equipment-grounding-conductor/cable-tray.js";
 export * from "./roles/register.generated.js";
@@ -118,9 +169,11 @@ export {
   type Supply,
   type SupplySet,
   sumOfLargest,
-  suppliesForLoad,
   transformerCurrent,
 } from "./supply/index.js";
+export { type FeederTap, feederTap } from "./supply/taps/feeder-tap.js";
+export { type TapCaution, tapCautionCodes } from "./supply/taps/tap-cautions.js";
+export { type TransformerSecondary, transformerSecondary } from "./supply/taps/transformer-secondary.js";
 export type {
   Designation,
   DesignationBonding,

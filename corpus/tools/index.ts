@@ -36,7 +36,9 @@ export {
   mistakes,
   type Standing,
   standings,
+  type Voice,
+  voices,
 } from "./runner/model.js";
 export { type Case, judgeCase, type Row } from "./runner/run-checks.js";
-export type { Filter } from "./runner/select.js";
+export type { Assumed, Filter } from "./runner/select.js";
 export { writeSummary } from "./runner/summary.js";

@@ -12,7 +12,8 @@ import {
 } from "../../src/input/reader.js";
 import { withOneError } from "../../tables/tools/one-error.js";
 import { isGiven } from "./runner/answer.js";
-import { standings } from "./runner/model.js";
+import { standings, voices } from "./runner/model.js";
+import { assumedKinds } from "./runner/select.js";
 
 /** Checks what a run is narrowed to. */
 export function checkFilter(filter: unknown): void {
@@ -20,11 +21,13 @@ export function checkFilter(filter: unknown): void {
 }
 
 function isFilter(at: Reader): boolean {
-  if (!readObject(at, ["role", "source", "flag", "standing", "edition"])) return false;
+  if (!readObject(at, ["role", "source", "flag", "standing", "voice", "assumed", "edition"])) return false;
   optional(member(at, "role"), (one) => readOneOf(one, roleIds));
   optional(member(at, "source"), (one) => readName(one, "a source"));
   optional(member(at, "flag"), (one) => readName(one, "a flag"));
   optional(member(at, "standing"), (one) => readOneOf(one, standings));
+  optional(member(at, "voice"), (one) => readOneOf(one, voices));
+  optional(member(at, "assumed"), (one) => readOneOf(one, assumedKinds));
   optional(member(at, "edition"), (one) => readOneOf(one, editionYears));
   return true;
 }

@@ -15,13 +15,18 @@ import { runChecks } from "./runner/run-checks.js";
 import { type Filter, select } from "./runner/select.js";
 import { writeSummary } from "./runner/summary.js";
 import { validate } from "./runner/validate.js";
+import { supplyEntriesOf } from "./supply/model.js";
+import { readSupplyChecks, validateSupplyChecks } from "./supply/read.js";
+import { writeSupplyMisses, writeSupplySummary } from "./supply/report.js";
+import { runSupplies, selectSupplies } from "./supply/run.js";
 
 process.exitCode = main();
 
 function main(): number {
   const { corpus, faults: ofRoles } = validate(readDocuments());
   const { files, faults: ofInstallations } = validateInstallationChecks(readInstallationChecks());
-  const faults = [...ofRoles, ...ofInstallations];
+  const supplies = validateSupplyChecks(readSupplyChecks());
+  const faults = [...ofRoles, ...ofInstallations, ...supplies.faults];
   if (faults.length > 0) console.error(`The corpus is not valid:\n${faults.join("\n")}\n`);
   if (corpus === null) return 1;
   const filter = filterFor(corpus);
@@ -29,14 +34,20 @@ function main(): number {
   const { sources } = corpus;
   const runs = runChecks(select(entriesOf(corpus), filter), library);
   const rows = runInstallations(selectInstallations(installationEntriesOf(files), filter));
-  if (runs.length + rows.length === 0) {
+  const chosen = runSupplies(selectSupplies(supplyEntriesOf(supplies.files), filter));
+  if (runs.length + rows.length + chosen.length === 0) {
     console.error("No check matches the filter.");
     return 1;
   }
-  const misses = [writeMisses(runs, sources), writeInstallationMisses(rows, sources)].filter(isText);
+  const misses = [
+    writeMisses(runs, sources),
+    writeInstallationMisses(rows, sources),
+    writeSupplyMisses(chosen, sources),
+  ].filter(isText);
   const counts = [
     runs.length === 0 ? "" : writeSummary(runs, sources),
     rows.length === 0 ? "" : writeInstallationSummary(rows),
+    chosen.length === 0 ? "" : writeSupplySummary(chosen),
   ].filter(isText);
   console.log([...counts, ...misses].join("\n\n"));
   return misses.length === 0 && faults.length === 0 ? 0 : 1;

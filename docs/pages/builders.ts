@@ -1,18 +1,29 @@
 import { fileURLToPath } from "node:url";
+import { readDefaults } from "../../corpus/tools/flat/defaults.js";
+import { flatLines } from "../../corpus/tools/flat/lines.js";
 import { mutateOwnCells } from "../../corpus/tools/mutation/run.js";
 import { missesOf } from "../../corpus/tools/references/judge.js";
 import { readReferences, validateReferences } from "../../corpus/tools/references/read.js";
+import { entriesOf } from "../../corpus/tools/runner/model.js";
 import { readDocuments } from "../../corpus/tools/runner/read.js";
 import { validate } from "../../corpus/tools/runner/validate.js";
+import { judgeAll, settledAccount } from "../../corpus/tools/wrong-programs/account.js";
+import { mistakeGroups, namedMistakes } from "../../corpus/tools/wrong-programs/mistakes.js";
 import { collect } from "../../tables/tools/generator/collect.js";
+import { csvFiles } from "../../tables/tools/generator/csv.js";
+import { formatted } from "../../tables/tools/generator/format.js";
 import { atlasPage } from "./atlas/page.js";
 import { cellsPage } from "./cells/page.js";
 import { commandPage } from "./command.js";
+import { readColumns } from "./data-packages/columns.js";
+import { packageOfCorpus } from "./data-packages/corpus.js";
+import { packageOfTables } from "./data-packages/tables.js";
 import { mistakeSentences } from "./published-errors/mistake-sentences.js";
 import { publishedErrorsPage } from "./published-errors/page.js";
 import { referencesPage } from "./references/page.js";
 import { reportSamples } from "./report.js";
 import { coveragePage } from "./role-coverage/page.js";
+import { roleDrawings } from "./role-drawings.js";
 import { guideWithRooms } from "./rooms/map.js";
 import { editionsPage } from "./tables/editions.js";
 import { readingsPage } from "./tables/readings.js";
@@ -21,6 +32,7 @@ import { versionModule } from "./version.js";
 import { violationsPage } from "./violations/page.js";
 import { wordsPage } from "./words/page.js";
 import { readWords } from "./words/words.js";
+import { wrongProgramsPage } from "./wrong-programs/page.js";
 
 /** Files of the repository by their paths, as they are to be. */
 export type Written = Readonly<Record<string, string>>;
@@ -35,6 +47,8 @@ const corpus = once(() => {
 
 const tables = once(() => collect(fileURLToPath(new URL("../../tables/", import.meta.url))).collected);
 
+const flat = once(() => flatLines(entriesOf(corpus()), readDefaults()));
+
 const references = once(() => {
   const { files, faults } = validateReferences(readReferences());
   const wrong = [...faults, ...missesOf(files)];
@@ -48,6 +62,7 @@ export const builders: Readonly<Record<string, () => Written>> = {
   rooms: () => ({ "DEVELOPERS.md": guideWithRooms() }),
   command: () => ({ "docs/command.md": commandPage() }),
   report: reportSamples,
+  "role-drawings": roleDrawings,
   version: () => ({ "src/input/version.generated.ts": versionModule() }),
   tables: () => ({ "docs/tables.md": tablesPage(tables().tables) }),
   editions: () => ({ "docs/editions.md": editionsPage(tables()) }),
@@ -57,10 +72,29 @@ export const builders: Readonly<Record<string, () => Written>> = {
   "published-errors": () => ({
     "docs/published-errors.md": publishedErrorsPage(corpus(), mistakeSentences(documents().checksSchema)),
   }),
+  flat: () => ({ "corpus/flat/checks.jsonl": flat() }),
+  "data-packages": () => ({
+    "corpus/datapackage.json": asJson("corpus/datapackage.json", packageOfCorpus(flat())),
+    "tables/datapackage.json": asJson(
+      "tables/datapackage.json",
+      packageOfTables(csvFiles(tables()), tables().tables, readColumns()),
+    ),
+  }),
   violations: () => ({ "docs/violations.md": violationsPage() }),
   atlas: () => ({ "docs/atlas.md": atlasPage() }),
+  "wrong-programs": () => ({
+    "docs/wrong-programs.md": wrongProgramsPage(
+      mistakeGroups,
+      judgeAll(entriesOf(corpus()), namedMistakes),
+      settledAccount,
+    ),
+  }),
   cells: () => ({ "docs/unnoticed-cells.md": cellsPage(mutateOwnCells(corpus())) }),
 };
+
+function asJson(path: string, value: object): string {
+  return formatted(path, JSON.stringify(value));
+}
 
 function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;

@@ -10,14 +10,14 @@ import { racewayAmpacity } from "../edition/tables/raceway-ampacity.generated.js
 import { readShape } from "../input/read-shape.js";
 import { readAll } from "../input/reader.js";
 import {
-  type AmpacityQuestion,
-  ampacityQuestionShape,
   type ConductorQuestion,
   conductorQuestionShape,
+  type TableAmpacityQuestion,
   type TemperatureColumn,
+  tableAmpacityQuestionShape,
 } from "./shape.generated.js";
 
-export type { AmpacityQuestion, ConductorQuestion };
+export type { ConductorQuestion, TableAmpacityQuestion };
 
 const columns = [60, 75, 90] as const;
 
@@ -39,15 +39,15 @@ export interface Ampacity {
  *
  * @example
  * ```ts
- * import { ampacityOf } from "bondmil";
+ * import { tableAmpacity } from "bondmil";
  * const edition = "2023";
- * ampacityOf({ edition, size: "600 kcmil", material: "aluminum", temperature: 75 }).amperes; // => 340
- * ampacityOf({ edition, size: "14 AWG", material: "aluminum", temperature: 75 }).amperes; // => null
+ * tableAmpacity({ edition, size: "600 kcmil", material: "aluminum", temperature: 75 }).amperes; // => 340
+ * tableAmpacity({ edition, size: "14 AWG", material: "aluminum", temperature: 75 }).amperes; // => null
  * ```
  */
-export function ampacityOf(question: AmpacityQuestion): Ampacity {
+export function tableAmpacity(question: TableAmpacityQuestion): Ampacity {
   const { edition, size, material, temperature } = readAll(question, (at) =>
-    readShape<AmpacityQuestion>(at, ampacityQuestionShape),
+    readShape<TableAmpacityQuestion>(at, tableAmpacityQuestionShape),
   );
   return ampacityIn(edition, size, material, temperature);
 }
@@ -67,7 +67,8 @@ export function ampacityIn(
   };
 }
 
-function amperesIn(
+/** Its amperes alone. */
+export function amperesIn(
   year: EditionYear,
   size: ConductorSize,
   material: Material,

@@ -5,9 +5,16 @@ import { member, type Reader, readAll, refuse } from "../input/reader.js";
 import type { RoleByRating, RoleBySupply } from "../roles/definition.js";
 import { largestRating, ratingTable } from "../rules/rating-table.js";
 import { tableOf } from "../rules/tables.js";
-import { type DecidedBy, decidedBy } from "../sizing/assumption.js";
-import { areaByRule, capArea, hasLastRowFloor, lastRowArea } from "../sizing/required-area.js";
-import { ratingRowStep } from "../sizing/size-by-rating.js";
+import {
+  areaByFlatRatings,
+  areaByFlatRule,
+  type FlatDecision,
+  flatDecisions,
+  flatLimits,
+  flatRatings,
+  flatRule,
+  limitedFlatly,
+} from "../sizing/flat-rule.js";
 import { checkRole } from "./check-role.js";
 import {
   type PreparedRatingRequest,
@@ -65,9 +72,8 @@ function isPositiveWhole(value: number): boolean {
 }
 
 /** Refuses an argument of a prepared function. */
-function refuseUnless(isRight: boolean, name: string, expected: string, value: unknown): void {
-  if (isRight) return;
-  readAll({ [name]: value }, (at) =>
+function refuseArgument(name: string, expected: string, value: unknown): never {
+  return readAll<never>({ [name]: value }, (at) =>
     refuse(member(at, name), "out-of-range", expected, "give such a number"),
   );
 }
@@ -118,17 +124,19 @@ function preparedByRating(
   { policies }: RoleByRating,
   { code, conductor }: PreparedRatingRequest,
 ): PreparedByRating {
-  const table = ratingTable(code);
   const read = columnOf(conductor.material);
+  const rows = flatRatings(ratingTable(code), read);
   const floor = policies === null ? null : policyUnder(code, policies).floor;
   const least = floor === null ? 0 : areaOf(floor[read]);
   const most = largestRating(code);
-  const expected = `a rating above 0 A and at most ${most} A, where the table ends`;
   return {
     kind: "by-rating",
     requiredArea: (amperes) => {
-      refuseUnless(Number.isFinite(amperes) && amperes > 0 && amperes <= most, "amperes", expected, amperes);
-      return Math.max(least, ratingRowStep(table, amperes, read).requiredArea);
+      if (!(Number.isFinite(amperes) && amperes > 0 && amperes <= most)) {
+        refuseArgument("amperes", `a rating above 0 A and at most ${most} A, where the table ends`, amperes);
+      }
+      const required = areaByFlatRatings(rows, amperes);
+      return Math.max(required, least);
     },
   };
 }
@@ -141,47 +149,39 @@ export function prepareChecked(
   const policy = policyUnder(code, policies);
   const rule = { table: tableOf(policy, code), policy, read: columnOf(conductor.material) };
   const column = columnOf(supplyMaterial);
-  const least = policy.floor === null ? 0 : areaOf(policy.floor[rule.read]);
-  const most = policy.ceiling === null ? Number.POSITIVE_INFINITY : areaOf(policy.ceiling[rule.read]);
-  const lastRow = lastRowArea(rule.table, rule.read);
-
-  const limited = (area: number, required: number, assumed = 0): number => {
-    const cap = Math.min(most, capArea(rule, { column, area, largest: area, sets: 1 }));
-    const atTableEnd = hasLastRowFloor(rule, column, area) || hasLastRowFloor(rule, rule.read, assumed);
-    const floor = atTableEnd ? Math.max(least, lastRow) : least;
-    return Math.max(floor, Math.min(cap, required));
-  };
+  const limits = flatLimits(rule, column);
+  const installed = flatRule(rule, column);
   if (column === rule.read) {
     return {
       kind: "by-area",
       requiredArea: (area) => {
-        refuseUnless(isPositiveWhole(area), "supplyArea", wholeArea, area);
-        return limited(area, areaByRule(rule, column, area));
+        if (!isPositiveWhole(area)) refuseArgument("supplyArea", wholeArea, area);
+        return limitedFlatly(limits, areaByFlatRule(installed, area), area, area > installed.threshold);
       },
     };
   }
-  const by = (area: number, sets: number): DecidedBy =>
-    decidedBy(policy.otherMaterial, rule.table, { column, area, sets }, rule.read);
+  const assumed = flatRule(rule, rule.read);
+  const decisions = flatDecisions(rule, column);
+  const decision = (area: number, sets: number): FlatDecision => {
+    if (!isPositiveWhole(sets)) refuseArgument("sets", "a whole number of sets, at least 1", sets);
+    return decisions(area > installed.threshold, sets === 1);
+  };
   return {
     kind: "by-assumed-area",
     needsAssumedArea: (area, sets) => {
-      refuseUnless(isPositiveWhole(area), "supplyArea", wholeArea, area);
-      refuseUnless(isPositiveWhole(sets), "sets", "a whole number of sets, at least 1", sets);
-      return by(area, sets) !== "installed";
+      if (!isPositiveWhole(area)) refuseArgument("supplyArea", wholeArea, area);
+      return decision(area, sets).assumed;
     },
-    requiredArea: (area, assumed, sets) => {
-      refuseUnless(isPositiveWhole(area), "supplyArea", wholeArea, area);
-      refuseUnless(
-        assumed === 0 || isPositiveWhole(assumed),
-        "assumedArea",
-        `${wholeArea}, or 0 where none counts`,
-        assumed,
-      );
-      refuseUnless(isPositiveWhole(sets), "sets", "a whole number of sets, at least 1", sets);
-      const decides = by(area, sets);
-      const byInstalled = decides === "assumed" ? 0 : areaByRule(rule, column, area);
-      const byAssumed = decides === "installed" ? 0 : areaByRule(rule, rule.read, assumed);
-      return limited(area, Math.max(byInstalled, byAssumed), decides === "installed" ? 0 : assumed);
+    requiredArea: (area, assumedArea, sets) => {
+      if (!isPositiveWhole(area)) refuseArgument("supplyArea", wholeArea, area);
+      if (assumedArea !== 0 && !isPositiveWhole(assumedArea)) {
+        refuseArgument("assumedArea", `${wholeArea}, or 0 where none counts`, assumedArea);
+      }
+      const by = decision(area, sets);
+      const byInstalled = by.installed ? areaByFlatRule(installed, area) : 0;
+      const byAssumed = by.assumed ? areaByFlatRule(assumed, assumedArea) : 0;
+      const isAbove = area > installed.threshold || (by.assumed && assumedArea > assumed.threshold);
+      return limitedFlatly(limits, Math.max(byInstalled, byAssumed), area, isAbove);
     },
   };
 }

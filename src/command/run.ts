@@ -8,6 +8,7 @@ import { generalHelp, subcommandHelp } from "./help.js";
 import { answer, Unwritten } from "./output.js";
 import { standardInput } from "./source.js";
 import { streamTask } from "./stream-task.js";
+import { suppliesTask } from "./supplies-task.js";
 import type { Surroundings } from "./surroundings.js";
 import { type Answer, answerTask } from "./tasks.js";
 import { alarm, colored, fitted, isColored, printable, readingWidth } from "./terminal.js";
@@ -51,7 +52,11 @@ async function answered(asked: Asked, around: Surroundings, version: string): Pr
   try {
     if (subcommand === "stream") return await streamTask(asked.options, around);
     const given =
-      subcommand === "corpus" ? await corpusTask(asked.options) : await answerTask(subcommand, asked, around);
+      subcommand === "corpus"
+        ? await corpusTask(asked.options)
+        : subcommand === "supplies"
+          ? await suppliesTask(asked, around)
+          : await answerTask(subcommand, asked, around);
     return given.value === undefined ? given : await written(given.value, around);
   } catch (error) {
     if (error instanceof InputError)

@@ -23,7 +23,7 @@ export interface SubcommandFact {
   readonly examples: readonly (readonly [line: string, says: string])[];
 }
 
-export type SubcommandName = "schedule" | "report" | "check" | "compare" | "stream" | "corpus";
+export type SubcommandName = "schedule" | "report" | "check" | "compare" | "supplies" | "stream" | "corpus";
 
 /** The ways in which the output can be written. */
 export const formats = ["text", "markdown", "csv", "json", "html"] as const;
@@ -31,8 +31,22 @@ export const formats = ["text", "markdown", "csv", "json", "html"] as const;
 /** The ways in which a report can be written; SVG is the drawing alone. */
 export const reportFormats = ["html", "markdown", "svg"] as const;
 
+/** The ways in which candidates for a supply can be written; a table is for reading, SVG is the picture alone. */
+export const supplyFormats = ["table", "markdown", "csv", "json", "html", "svg"] as const;
+
 /** How far a published check can count. */
 export const countable = ["cited", "arithmetic", "common-practice", "memory", "disputed"] as const;
+
+/** Who says what a published check has. */
+export const saying = [
+  "author",
+  "keyed-answer",
+  "reply",
+  "asker",
+  "generated-text",
+  "code",
+  "unknown",
+] as const;
 
 /** What an installation can be compared by. */
 export const comparable = ["edition", "amendment", "reading", "arrangement"] as const;
@@ -155,6 +169,29 @@ export const subcommands: readonly SubcommandFact[] = [
     ],
   },
   {
+    name: "supplies",
+    says: "Name every lawful way to supply a load: sets, size, material and raceways, with the conductors that each causes.",
+    takesInstallation: true,
+    more: [
+      'The file is a question of supplyCandidates, or an installation some of whose runs give "toChoose" in place of conductors; then each such run has its candidates.',
+      "None is preferred. Unbeaten are those of which no other has as little copper, aluminum, terminations and raceways. At most 10,000 are listed, and it is said how many there are.",
+    ],
+    options: [
+      {
+        name: "as",
+        value: "format",
+        choices: supplyFormats,
+        says: "How they are written; a table by default, of those that are unbeaten and the smallest sizes. CSV and JSON have every candidate; SVG draws metal against terminations and raceways, of a question alone.",
+      },
+      ...titleBlock,
+    ],
+    examples: [
+      ["bondmil supplies feeder.json", "read it here"],
+      ["bondmil supplies feeder.json --as csv > feeder.csv", "one row for each candidate, for a spreadsheet"],
+      ["bondmil supplies feeder.json --as svg > feeder.svg", "the trade-off as a picture"],
+    ],
+  },
+  {
     name: "stream",
     says: "Read installations from standard input, one JSON document on each line, and write one JSON line for each.",
     takesInstallation: false,
@@ -200,6 +237,13 @@ export const subcommands: readonly SubcommandFact[] = [
       { name: "role", value: "role", choices: roleIds, says: "Only checks of this role." },
       { name: "edition", value: "year", choices: editionYears, says: "Only under this edition." },
       { name: "standing", value: "standing", choices: countable, says: "Only checks that count so far." },
+      { name: "voice", value: "voice", choices: saying, says: "Only what this voice says." },
+      {
+        name: "assumed",
+        value: "what",
+        choices: ["none", "some"],
+        says: "Only checks of which the source gives the whole input, or the others.",
+      },
       { name: "source", value: "id", says: "Only checks of this source, by its id in tables/sources.json." },
       { name: "flag", value: "flag", says: "Only checks with this flag." },
     ],

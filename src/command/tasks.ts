@@ -33,7 +33,7 @@ type Task = Extract<Asked, { readonly kind: "task" }>;
 
 /** Runs a subcommand on one installation. */
 export async function answerTask(
-  subcommand: Exclude<SubcommandName, "stream" | "corpus">,
+  subcommand: Exclude<SubcommandName, "stream" | "corpus" | "supplies">,
   { installation: path, options }: Pick<Task, "installation" | "options">,
   around: Surroundings,
 ): Promise<Outcome<Answer>> {
@@ -68,7 +68,7 @@ export async function answerTask(
 }
 
 /** What stands in the title block beside what the library knows; what is blank is not given. */
-function documentOptions(options: Options): DocumentOptions {
+export function documentOptions(options: Options): DocumentOptions {
   const [preparedBy = "", date = ""] = [options["prepared-by"], options["date"]];
   return { ...(preparedBy.trim() !== "" && { preparedBy }), ...(date.trim() !== "" && { date }) };
 }

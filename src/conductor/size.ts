@@ -1,4 +1,4 @@
-import { readAll, readBetween } from "../input/reader.js";
+import { type Reader, readAll, readBetween } from "../input/reader.js";
 import { refuseSize } from "./refuse-size.js";
 import { sizeRows } from "./sizes.generated.js";
 
@@ -38,6 +38,8 @@ export const conductorSizes: readonly ConductorSize[] = /* @__PURE__ */ sizeRows
 export const standardSizes: readonly StandardSize[] = /* @__PURE__ */ sizeRows
   .filter((row) => row[2])
   .map(([size]) => size as StandardSize);
+
+const standardAreas: readonly number[] = /* @__PURE__ */ standardSizes.map((size) => areaOf(size));
 
 /**
  * Whether a text is the canonical name of a size.
@@ -109,8 +111,17 @@ export function areaOf(size: ConductorSize): number {
  * ```
  */
 export function standardSizeFor(area: number): StandardSize | null {
-  const least = readAll(area, (at) => readBetween(at, "circular mils", 0, Number.MAX_SAFE_INTEGER));
-  return standardSizes.find((size) => areaOf(size) >= least) ?? null;
+  if (!(typeof area === "number" && area >= 0 && area <= Number.MAX_SAFE_INTEGER)) {
+    return readAll<null>(area, refuseArea);
+  }
+  for (let place = 0; place < standardSizes.length; place += 1) {
+    if ((standardAreas[place] as number) >= area) return standardSizes[place] as StandardSize;
+  }
+  return null;
+}
+
+function refuseArea(at: Reader): undefined {
+  readBetween(at, "circular mils", 0, Number.MAX_SAFE_INTEGER);
 }
 
 /**

@@ -4,11 +4,11 @@ import type { Schedule } from "../installation/schedule.js";
 import { scheduleOfRead } from "../installation/schedule-of.js";
 import type { Drawing } from "./drawing.js";
 import { groupsOf } from "./groups.js";
-import { sheetOf } from "./layout.js";
+import { sheetsOf } from "./sheets.js";
 
 /**
- * Lays the path of a drawing out in layers, one sheet for each service and each arrangement of a derived system: sources, boxes,
- * enclosures, electrodes, and every conductor of the schedule with its number, id and size. The same drawing gives the same picture.
+ * Lays the path of a drawing out from the source down, one sheet for each service and each arrangement of a derived system with what follows it: enclosures with
+ * their bars, what connects them, electrodes in the earth, and every conductor of the schedule with its size and number. The same drawing gives the same picture.
  *
  * @param installation - the installation; {@link readInstallation} reads one from text
  * @returns shapes with coordinates in CSS pixels; plain JSON
@@ -41,5 +41,5 @@ export function drawingOf(installation: Installation): Drawing {
 /** The drawing of an installation that was read. */
 export function drawingOfRead(installation: Installation, schedule: Schedule): Drawing {
   const groups = groupsOf(installation, schedule);
-  return { title: installation.title, sheets: groups.map(sheetOf) };
+  return { title: installation.title, sheets: sheetsOf(groups) };
 }

@@ -14,15 +14,18 @@ export function withViolations(groups: readonly Group[], violations: readonly Vi
   for (const one of drawn) {
     for (const id of new Set(one.violation.at)) byId.set(id, [...(byId.get(id) ?? []), one]);
   }
-  const marked = groups.map((group) => markedGroup(group, byId, shown));
+  const marked = groups.map((group) => markedGroup(group, drawn, byId, shown));
   const left = drawn.filter(({ mark }) => !shown.has(mark));
   return marked.map((group, i) =>
-    i === 0 ? { ...group, violations: [...(group.violations ?? []), ...left] } : group,
+    i === 0
+      ? { ...group, violations: drawn.filter((one) => group.violations?.includes(one) || left.includes(one)) }
+      : group,
   );
 }
 
 function markedGroup(
   group: Group,
+  drawn: readonly DrawnViolation[],
   byId: ReadonlyMap<string, readonly DrawnViolation[]>,
   shown: Set<string>,
 ): Group {
@@ -33,7 +36,7 @@ function markedGroup(
       own.add(one);
       shown.add(one.mark);
     }
-    return found.length === 0 ? undefined : `not permitted: ${found.map(({ mark }) => mark).join(", ")}`;
+    return found.length === 0 ? undefined : found.map(({ mark }) => mark).join(", ");
   };
   const conductor = (one: Marked): Marked => {
     const forbidden = of(one.conductor.id);
@@ -42,25 +45,21 @@ function markedGroup(
   const place = (one: Place): Place => {
     const forbidden = of(one.key);
     const inside = one.inside.map(conductor);
-    return forbidden === undefined
-      ? { ...one, inside }
-      : { ...one, inside, details: [...one.details, forbidden] };
+    return forbidden === undefined ? { ...one, inside } : { ...one, inside, forbidden };
   };
   const link = (one: Link): Link => {
     const forbidden = one.id === undefined ? undefined : of(one.id);
     const conductors = one.conductors.map(conductor);
-    if (forbidden === undefined) return { ...one, conductors };
-    const context = one.context === undefined ? forbidden : `${one.context}; ${forbidden}`;
-    return { ...one, conductors, context };
+    return forbidden === undefined ? { ...one, conductors } : { ...one, conductors, forbidden };
   };
   const places = group.places.map(place);
   const links = group.links.map(link);
   const ofSystem = group.id === undefined ? undefined : of(group.id);
   return {
     ...group,
-    title: ofSystem === undefined ? group.title : `${group.title} (${ofSystem})`,
+    title: ofSystem === undefined ? group.title : `${group.title} (not permitted: ${ofSystem})`,
     places,
     links,
-    violations: [...own],
+    violations: drawn.filter((one) => own.has(one)),
   };
 }

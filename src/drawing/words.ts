@@ -1,5 +1,7 @@
 import type { Installation } from "../installation/document.js";
 import type { DrawnElectrode } from "../installation/electrodes-of.js";
+import type { SymbolKind } from "./drawing.js";
+import type { Windings } from "./group.js";
 
 type Service = NonNullable<Installation["services"]>[number];
 type Box = NonNullable<Service["boxes"]>[number];
@@ -42,3 +44,65 @@ export const electrodeNames: Readonly<Record<DrawnElectrode["kind"], string>> = 
   "structural-metal": "structural metal",
   other: "other electrode",
 };
+
+/** Electrodes, as symbols. */
+export const electrodeSymbols: Readonly<Record<DrawnElectrode["kind"], SymbolKind>> = {
+  rod: "rod",
+  pipe: "rod",
+  plate: "plate",
+  "concrete-encased": "concrete",
+  ring: "ring",
+  "metal-water-pipe": "water-pipe",
+  "structural-metal": "frame",
+  other: "electrode",
+};
+
+type Circuit = NonNullable<Installation["circuits"]>[number];
+
+/** How circuits run, as labels. */
+export const wiringNames: Readonly<Record<Circuit["wiring"], string>> = {
+  raceway: "raceway",
+  "parallel-raceways": "parallel raceways",
+  "parallel-cables": "parallel cables",
+  "tray-single-conductor": "single conductors in a tray",
+  "tray-cable": "cable in a tray",
+};
+
+/** The bar on which the grounded conductor of a system lands, as a label. */
+export const barNames: Readonly<Record<Service["grounding"], string>> = {
+  "solidly-grounded": "N bar",
+  "grounded-phase": "phase bar",
+  impedance: "N bar",
+  ungrounded: "N bar",
+};
+
+const connectionNames: Readonly<Record<Service["connection"], string>> = {
+  "three-phase-wye": "three-phase wye",
+  "single-phase-three-wire": "single-phase three-wire",
+  "three-phase-delta": "three-phase delta",
+  "high-leg-delta": "high-leg delta",
+};
+
+const groundingNames: Readonly<Record<Service["grounding"], string>> = {
+  "solidly-grounded": "solidly grounded",
+  "grounded-phase": "corner-grounded",
+  impedance: "grounded through an impedance",
+  ungrounded: "ungrounded",
+};
+
+const windingKinds: Readonly<Record<Service["connection"], Windings["kind"]>> = {
+  "three-phase-wye": "wye",
+  "single-phase-three-wire": "single-phase",
+  "three-phase-delta": "delta",
+  "high-leg-delta": "high-leg-delta",
+};
+
+/** The windings of a system. */
+export function windingsOf({ connection, grounding }: Pick<Service, "connection" | "grounding">): Windings {
+  const isCorner = connection === "three-phase-delta" && grounding === "grounded-phase";
+  return {
+    kind: isCorner ? "corner-grounded-delta" : windingKinds[connection],
+    words: `${connectionNames[connection]}, ${groundingNames[grounding]}`,
+    isGrounded: grounding !== "ungrounded",
+  };
+}

@@ -11,7 +11,7 @@ export function widthOf(line: string): number {
 }
 
 function wideOr(letter: string): number {
-  return /[MW@%mw]/.test(letter) ? 11.5 : LETTER_WIDTH;
+  return "MW@%mw".includes(letter) ? 11.5 : LETTER_WIDTH;
 }
 
 /** Breaks a text into lines that fit; between words and after hyphens, and inside a word only where nothing else helps. */

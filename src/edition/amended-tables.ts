@@ -1,6 +1,7 @@
 import { areaOf, isConductorSize } from "../conductor/index.js";
 import { type Amended, amendmentsInForce, citeAmendment } from "./amendment.js";
 import type { EditionYear } from "./edition-year.js";
+import { perCode } from "./kept-code.js";
 import type { SupplyAreaTableId } from "./policy.js";
 import type { RatingTable } from "./rating-table.js";
 import type { CellAmendment } from "./shape.generated.js";
@@ -20,6 +21,14 @@ interface AmendedEdition extends Amended {
 
 /** A table of supply areas under a code, amendments included; `null` if the edition lacks it. */
 export function supplyTableUnder(id: SupplyAreaTableId, code: AmendedEdition): SupplyAreaTable | null {
+  return code.amendments === undefined
+    ? supplyTables[id][code.year]
+    : supplyTablesUnder(code, id, () => amendedSupplyTable(id, code));
+}
+
+const supplyTablesUnder = /* @__PURE__ */ perCode<SupplyAreaTableId, SupplyAreaTable | null>();
+
+function amendedSupplyTable(id: SupplyAreaTableId, code: AmendedEdition): SupplyAreaTable | null {
   const table: SupplyAreaTable | null = supplyTables[id][code.year];
   const cells = cellsOf(code, id);
   if (table === null || cells.length === 0) return table;
@@ -43,6 +52,14 @@ export function supplyTableUnder(id: SupplyAreaTableId, code: AmendedEdition): S
 
 /** The table of equipment grounding conductors under a code, amendments included. */
 export function ratingTableUnder(code: AmendedEdition): RatingTable {
+  return code.amendments === undefined
+    ? equipmentGrounding[code.year]
+    : ratingTablesUnder(code, "equipment-grounding", () => amendedRatingTable(code));
+}
+
+const ratingTablesUnder = /* @__PURE__ */ perCode<"equipment-grounding", RatingTable>();
+
+function amendedRatingTable(code: AmendedEdition): RatingTable {
   const table: RatingTable = equipmentGrounding[code.year];
   const cells = cellsOf(code, "equipment-grounding");
   if (cells.length === 0) return table;

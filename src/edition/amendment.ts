@@ -27,6 +27,7 @@ export function amendmentsInForce<K extends Amendment["kind"]>(
   { amendments = [], circumstances }: Amended,
   kind: K,
 ): readonly Extract<Amendment, { readonly kind: K }>[] {
+  if (amendments.length === 0) return [];
   return amendments.filter(
     (one): one is Extract<Amendment, { readonly kind: K }> =>
       one.kind === kind && holds(one, circumstances) === "yes",

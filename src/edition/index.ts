@@ -12,6 +12,8 @@ export {
 export { type EditionYear, editionYears, isEditionYear } from "./edition-year.js";
 export { type ElectrodeKind, electrodeKinds } from "./electrode-kinds.js";
 export { type Evidence, evidenceLevels, weakestEvidence } from "./evidence.js";
+export { otherThan, perPlace } from "./kept-code.js";
+export { evidenceOfCell } from "./plain-table.js";
 export type {
   Limit,
   NamedSize,

@@ -17,3 +17,6 @@ export const mostPhases = 3;
 
 /** Items of any other list. */
 export const mostItems = 2000;
+
+/** Candidates for a supply that are listed; further ones are counted. */
+export const mostCandidates = 10_000;

@@ -18,6 +18,8 @@ import {
   show,
 } from "./reader.js";
 import type { BetweenShape, ExactlyShape, ObjectShape, Shape, VariantsShape, WordsShape } from "./shapes.js";
+import { hasAny, isNamed, ownMembers, take, wrong } from "./take.js";
+import { isTrial, refuseUntold } from "./trial.js";
 
 /** What of an object was right, member by member. */
 export type Members<T> = { readonly [K in keyof T]?: T[K] };
@@ -36,9 +38,14 @@ export function readShape<T>(
   refine?: (at: Reader, members: Members<T>) => void,
 ): T | undefined {
   const before = at.issues.length;
-  const members = readAny(at, shape);
+  const members = isTrial(at) ? taken(at, shape) : readAny(at, shape);
   if (refine !== undefined && isRecord(members)) refine(at, members as Members<T>);
   return at.issues.length === before ? (members as T) : undefined;
+}
+
+function taken(at: Reader, shape: Shape): unknown {
+  const copy = take(at.value, shape, at.issues);
+  return copy === wrong ? refuseUntold(at) : copy;
 }
 
 /** A shape without members that a value of one kind does not have. */
@@ -107,7 +114,7 @@ function readVariant(at: Reader, { by, of }: VariantsShape): unknown {
 }
 
 function meantByWord(at: Reader, by: string, of: readonly ObjectShape[]): ObjectShape | undefined {
-  const meant = of.find(({ members }) => (wordsOf(members[by]) as readonly unknown[]).includes(at.value));
+  const meant = of.find(({ members }) => isNamed(at.value, members[by]));
   if (meant === undefined)
     readOneOf(
       at,
@@ -133,11 +140,7 @@ function readCommonMembers(at: Reader, by: string, [first, ...others]: readonly 
 
 function meantByOwnMember({ value }: Reader, of: readonly ObjectShape[]): ObjectShape {
   const given = value as Readonly<Record<string, unknown>>;
-  const hasOwn = (shape: ObjectShape): boolean =>
-    Object.keys(shape.members).some(
-      (key) => given[key] !== undefined && of.every((other) => other === shape || !(key in other.members)),
-    );
-  return of.filter(hasOwn).at(-1) ?? (of[0] as ObjectShape);
+  return of.filter((shape) => hasAny(given, ownMembers(shape, of))).at(-1) ?? (of[0] as ObjectShape);
 }
 
 function readExactly(at: Reader, { value }: ExactlyShape): unknown {

@@ -2,6 +2,7 @@ import { InputError, type Issue, type IssueCode } from "./input-error.js";
 import { mostItems, mostOfACount } from "./limits.js";
 import { nearest } from "./nearest.js";
 import { type Keys, pathOf } from "./place.js";
+import { isTrial, refuseUntold, trial } from "./trial.js";
 
 /**
  * A place in an input that is being checked. Collects every issue instead of stopping at the first. The steps to it are put together
@@ -76,6 +77,7 @@ export function refuse(
   advice: string,
   alternatives: readonly string[] = [],
 ): undefined {
+  if (isTrial(at)) return refuseUntold(at);
   at.issues.push(issueAt(keysOf(at), code, expected, at.value, advice, alternatives));
   return undefined;
 }
@@ -92,12 +94,25 @@ export function refuseType(
     : refuse(at, "wrong-type", expected, advice, alternatives);
 }
 
-/** Runs a check over a whole input and throws everything that it found. */
+/** Runs a check over a whole input and throws everything that it found. A check that may find nothing is run a second time where it found something. */
 export function readAll<T>(value: unknown, check: (at: Reader) => T | undefined): T {
+  const right = tryAll(value, check);
+  if (right !== undefined) return right;
   const at = wholeOf(value);
   const result = check(at);
   if (at.issues.length > 0 || result === undefined) throw new InputError(at.issues);
   return result;
+}
+
+/** What a check makes of an input in which nothing is wrong. A check may itself read something, so that one trial can lie within another. */
+function tryAll<T>(value: unknown, check: (at: Reader) => T | undefined): T | undefined {
+  const before = trial.length;
+  try {
+    const result = check(wholeOf(value, trial));
+    return trial.length === before ? result : undefined;
+  } finally {
+    trial.length = before;
+  }
 }
 
 /** Steps into a member of an object. */
@@ -128,6 +143,10 @@ export function readObject(at: Reader, known: readonly string[]): boolean {
 
 /** A key that is not known: the near one that is free is meant, else all that are free may be. */
 function refuseKey(at: Reader, key: string, known: readonly string[], given: readonly string[]): void {
+  if (isTrial(at)) {
+    refuseUntold(at);
+    return;
+  }
   const free = known.filter((one) => !given.includes(one));
   const near = nearest(key, free);
   const rest = free.length === 0 ? "remove it" : `remove it, or use one of ${free.join(", ")}`;

@@ -4,8 +4,9 @@ import {
   derivedMetalByPiping,
   derivedPipingByFrame,
 } from "../edition/tables/sections.generated.js";
+import { isExcusedFromElectrode } from "./derived-system.js";
 import type { Installation } from "./document.js";
-import { electrodeIds, metalKind } from "./electrodes-of.js";
+import { electrodeIds, listsOf, metalKind, type WithElectrodes } from "./electrodes-of.js";
 import { ownerIds } from "./metal-owners.js";
 
 /** A metal part that several systems may bond, and that may be an electrode. */
@@ -21,20 +22,52 @@ export function metalParts({ piping = [], structuralMetal = [] }: Installation):
   return [...piping.filter((one) => one.kind === "water"), ...structuralMetal];
 }
 
-/** Whether a metal part is an electrode of a system: it says so, or the system has it among its electrodes. */
+/**
+ * Whether a metal part is an electrode of a system: it says so, or the system has it among its electrodes. A control transformer has no electrode
+ * conductor, so that no conductor to an electrode bonds the part (250.30(A)).
+ */
 export function isElectrodeOf(installation: Installation, part: MetalPart, owner: string): boolean {
+  const system = installation.derivedSystems?.find(({ id }) => id === owner);
+  if (system !== undefined && isExcusedFromElectrode(installation.code, system)) return false;
   const isSaid = part.isElectrode === true && ownerIds(part).includes(owner);
-  return isSaid || isReached(installation, part.id, owner);
+  return isSaid || isReachedBy(installation, part.id, owner);
+}
+
+/** Whether a list of electrodes holds a metal part. */
+export function isReached({ electrodes = [] }: WithElectrodes, part: string): boolean {
+  return electrodes.some(({ electrode }) => electrode === part);
 }
 
 /** Whether a system has a metal part among its electrodes. */
-export function isReached(
+export function isReachedBy(
   { services = [], derivedSystems = [], buildings = [] }: Installation,
   part: string,
   owner: string,
 ): boolean {
   const one = [...services, ...derivedSystems, ...buildings].find(({ id }) => id === owner);
-  return one?.electrodes?.some(({ electrode }) => electrode === part) === true;
+  return one !== undefined && isReached(one, part);
+}
+
+/** Whether a water pipe continues the metal water pipe that a system or building has among its electrodes, under another id. */
+export function continuesElectrode(
+  installation: Installation,
+  { id, bondedTo }: MetalPart,
+  owner: string,
+): boolean {
+  const list = listsOf(installation).find((one) => one.id === owner);
+  const electrode = list?.electrodes?.find((one) => one.id === bondedTo && bondedTo !== undefined);
+  return electrode?.kind === "metal-water-pipe" && metalKind(installation, id) === "metal-water-pipe";
+}
+
+/** Whether a system or building has a metal water pipe of another id among its electrodes, which water piping might continue. */
+export function mayContinueElectrode(installation: Installation, part: MetalPart, owner: string): boolean {
+  const list = listsOf(installation).find((one) => one.id === owner);
+  const pipes = list?.electrodes?.filter(({ kind }) => kind === "metal-water-pipe") ?? [];
+  return (
+    metalKind(installation, part.id) === "metal-water-pipe" &&
+    !isElectrodeOf(installation, part, owner) &&
+    pipes.length > 0
+  );
 }
 
 /** Whether a metal part serves as the common electrode conductor of a derived system. */

@@ -11,7 +11,7 @@ import { feederFaults } from "./feeder-faults.js";
 import { ownerIds } from "./metal-owners.js";
 import { commonMaterialFaults, metalPartFaults } from "./shared-faults.js";
 import { transferFaults } from "./source-faults.js";
-import { hasGroundedConductor } from "./supplies.js";
+import { hasGroundedConductor, setCountsOf } from "./supplies.js";
 
 type Service = NonNullable<Installation["services"]>[number];
 type Derived = NonNullable<Installation["derivedSystems"]>[number];
@@ -168,7 +168,7 @@ function bondFaults(system: Service, bondedBy: string | undefined, at: Keys): re
 
 function unevenRaceways({ raceways, supply }: Service["runs"][number], at: Keys): readonly Fault[] {
   if (raceways === undefined) return [];
-  const counts = "sets" in supply ? supply.sets.map((set) => set.count) : [supply.forLoad.sets];
+  const counts = setCountsOf(supply);
   if (counts.every((count) => count % raceways.count === 0)) return [];
   const expected = `sets that ${raceways.count} raceways share evenly`;
   const keys = [...at, "raceways", "count"];
@@ -191,12 +191,15 @@ function ringFaults(electrodes: readonly ElectrodeEntry[] | undefined, at: Keys)
 }
 
 function circuitFaults(circuit: Circuit, at: Keys): readonly Fault[] {
-  const { wiring, raceways, conductors, increasedFrom } = circuit;
+  const { wiring, raceways, racewayServes, conductors, increasedFrom } = circuit;
   const parallel = wiring === "parallel-raceways" || wiring === "parallel-cables";
   const keys = [...at, "raceways"];
   return [
     ...(parallel && raceways === undefined
       ? [fault("missing", keys, "the number of raceways or cables", raceways, "one conductor runs in each")]
+      : []),
+    ...(racewayServes === true && wiring !== "raceway" && wiring !== "parallel-raceways"
+      ? [fault("unknown-value", [...at, "racewayServes"], "false", true, `no raceway runs with ${wiring}`)]
       : []),
     ...(wiring === "raceway" && raceways !== undefined && raceways > 1
       ? [fault("unknown-value", keys, "one raceway", raceways, "several are parallel-raceways")]

@@ -82,6 +82,17 @@ export type ConductorEnd =
       /** Id of the run. */
       readonly of: string;
     }
+  /** A metal water pipe on one side of something that is likely to be taken out of it. */
+  | {
+      /** Tells the members of the union apart. */
+      readonly kind: "pipe-side";
+      /** Id of the pipe. */
+      readonly of: string;
+      /** Id of what may be taken out. */
+      readonly fitting: string;
+      /** Which side of it; nobody says which is the street's. */
+      readonly side: "one" | "other";
+    }
   /** The ferrous raceway around a conductor. */
   | {
       /** Tells the members of the union apart. */
@@ -145,6 +156,8 @@ export function idsOfEnd(end: ConductorEnd): readonly string[] {
     case "impedance":
     case "raceway-fitting":
       return [end.of];
+    case "pipe-side":
+      return [end.of, end.fitting];
     case "raceway":
       return [end.around.subject];
     default:

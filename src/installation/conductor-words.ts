@@ -40,6 +40,8 @@ export function endWords(end: ConductorEnd): string {
       return `impedance of ${end.of}`;
     case "raceway-fitting":
       return `raceway fitting of ${end.of}`;
+    case "pipe-side":
+      return `${end.of} on ${end.side === "one" ? "one" : "the other"} side of ${end.fitting}`;
     case "raceway":
       return `raceway of ${conductorWords(end.around)}`;
     default:

@@ -96,20 +96,21 @@ function neediest(at: DerivedInCode, places: readonly string[]): string | undefi
   return first && others.reduce((so, one) => (one.area > so.area ? one : so), first).place;
 }
 
-/** Conductors that were moved to one place and go to one electrode are one conductor. */
+/** Conductors that were moved to one place and go to one electrode are one conductor: the one that is drawn there, if there is one. */
 function eachOnce(
   starts: ReadonlyMap<DrawnElectrode, readonly string[]>,
 ): ReadonlyMap<DrawnElectrode, readonly string[]> {
-  const seen = new Set<string>();
+  const key = (electrode: DrawnElectrode, place: string): string => JSON.stringify([electrode.id, place]);
+  const all = [...starts].flatMap(([electrode, places]) => places.map((place) => ({ electrode, place })));
+  const asDrawn = all.filter(({ electrode, place }) => electrode.from === place);
+  // The last of a key stays in a map.
+  const one = new Map(
+    [...[...all].reverse(), ...asDrawn].map(({ electrode, place }) => [key(electrode, place), electrode]),
+  );
   return new Map(
     [...starts].map(([electrode, places]) => [
       electrode,
-      places.filter((place) => {
-        const key = JSON.stringify([electrode.id, place]);
-        const isNew = !seen.has(key);
-        seen.add(key);
-        return isNew;
-      }),
+      places.filter((place) => one.get(key(electrode, place)) === electrode),
     ]),
   );
 }

@@ -1,4 +1,6 @@
+import type { Code } from "../edition/index.js";
 import { bothEndsAllowedFor, outdoorSourceAtSource } from "../edition/tables/placements.generated.js";
+import { isAlwaysWire } from "../rules/amendment-effects.js";
 import type { Alternative } from "./conductor-identity.js";
 import type { Installation } from "./document.js";
 import type { InstallationInCode } from "./schedule.js";
@@ -55,6 +57,11 @@ export function metalBetween({ system }: DerivedInCode): readonly string[] {
   const isMetal = (run: DrawnRun): boolean =>
     !["nonmetallic", "unknown"].includes(racewaysOf(run, system).kind);
   return system.runs.filter(isMetal).map(({ id }) => id);
+}
+
+/** Whether a small control transformer goes without an electrode conductor, which an amendment may forbid. */
+export function isExcusedFromElectrode(code: Code, { source }: DrawnDerivedSystem): boolean {
+  return source.controlTransformer === true && !isAlwaysWire(code, "grounding-electrode-conductor");
 }
 
 /** Where the system bonding jumper is: as drawn, or one of the arrangements that are put side by side. */

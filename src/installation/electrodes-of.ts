@@ -23,7 +23,7 @@ export interface DrawnElectrode extends WithMaterials {
 }
 
 /** Something with electrodes. */
-interface WithElectrodes {
+export interface WithElectrodes {
   readonly electrodes?: readonly ElectrodeEntry[];
 }
 
@@ -32,7 +32,7 @@ export function listsOf({
   services = [],
   derivedSystems = [],
   buildings = [],
-}: Installation): readonly WithElectrodes[] {
+}: Installation): readonly (WithElectrodes & { readonly id: string })[] {
   return [...services, ...derivedSystems, ...buildings];
 }
 

@@ -28,7 +28,7 @@ export function examine(source: unknown): Examined {
   if (faults.length > 0) return { installation: null, faults };
   const issues: Issue[] = [];
   const installation = readShape<Installation>(wholeOf(data, issues), installationShape);
-  const wrong = installation === undefined ? issues : meaningFaults(installation);
+  const wrong = installation === undefined ? issues.map(inWordsOfPiping) : meaningFaults(installation);
   return installation !== undefined && wrong.length === 0
     ? { installation, faults: null }
     : { installation: null, faults: wrong };
@@ -41,13 +41,26 @@ export function dataOf(source: unknown): { readonly data: unknown; readonly faul
 }
 
 function meaningFaults(installation: Installation): readonly Fault[] {
+  const doubled = duplicateIds(installation);
+  const names = new Set(doubled.map(({ received }) => received));
+  // Two things of one id make circles that are none.
+  const follows = ({ code, received }: Fault): boolean => code === "cycle" && names.has(received);
   return [
-    ...duplicateIds(installation),
-    ...referenceFaults(installation),
+    ...doubled,
+    ...referenceFaults(installation).filter((one) => !follows(one)),
     ...coherenceFaults(installation),
     ...tableFaults(installation),
     ...installedFaults(installation),
   ];
+}
+
+/** Piping that belongs to nobody is often given an owner, as water piping is. */
+export function inWordsOfPiping(issue: Issue): Fault {
+  const [list, , key, ...inner] = issue.keys;
+  if (issue.code !== "unknown-key" || list !== "piping" || key !== "of" || inner.length > 0) return issue;
+  const advice =
+    'remove it: piping of this kind is sized by the device of the circuit that is likely to energize it, or that supplies the occupancy, in deviceAmperes; only piping of kind "water" belongs to a system';
+  return { ...issue, ...fault("unknown-key", issue.keys, "no owner of such piping", "of", advice) };
 }
 
 function parsed(text: string): { readonly data: unknown; readonly faults: readonly Fault[] } {

@@ -9,20 +9,42 @@ interface Named {
   readonly keys: Keys;
 }
 
-/** Ids that are given twice. */
+interface Doubled extends Named {
+  /** Where the id was given first. */
+  readonly before: Keys;
+}
+
+/** Ids that are given twice; of something that was copied whole, its own id alone. */
 export function duplicateIds(installation: Installation): readonly Fault[] {
   const first = new Map<string, Keys>();
-  return [...allIds(installation), ...commonOfDerived(installation)].flatMap(({ id, keys }) => {
-    const before = first.get(id);
-    if (before === undefined) {
-      first.set(id, keys);
-      return [];
-    }
-    const isElectrode = [keys, before].every((one) => one.includes("electrodes"));
-    const once = `, or let one name the other: { "electrode": ${JSON.stringify(id)} }`;
-    const advice = `${pathOf(before)} has it already; give one of them a different id${isElectrode ? once : ""}`;
-    return [fault("duplicate-id", keys, "an id of its own", id, advice)];
-  });
+  const doubled = [...allIds(installation), ...commonOfDerived(installation)].flatMap(
+    ({ id, keys }): readonly Doubled[] => {
+      const before = first.get(id);
+      if (before === undefined) first.set(id, keys);
+      return before === undefined ? [] : [{ id, keys, before }];
+    },
+  );
+  const copies = new Map(
+    doubled.filter(isOfList).map(({ keys, before }) => [ownerOf(keys), ownerOf(before)]),
+  );
+  return doubled
+    .filter((one) => isOfList(one) || copies.get(ownerOf(one.keys)) !== ownerOf(one.before))
+    .map(({ id, keys, before }) => {
+      const isElectrode = [keys, before].every((one) => one.includes("electrodes"));
+      const once = `, or let one name the other: { "electrode": ${JSON.stringify(id)} }`;
+      const advice = `${pathOf(before)} has it already; give one of them a different id${isElectrode ? once : ""}`;
+      return fault("duplicate-id", keys, "an id of its own", id, advice);
+    });
+}
+
+/** Whether an id is that of an item of one of the installation's lists, not of something within. */
+function isOfList({ keys, before }: Doubled): boolean {
+  return keys.length === 3 && before.length === 3;
+}
+
+/** The item of the installation's lists in which a place is. */
+function ownerOf(keys: Keys): string {
+  return JSON.stringify(keys.slice(0, 2));
 }
 
 /** Every id of an installation with its place. */

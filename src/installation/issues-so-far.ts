@@ -3,7 +3,7 @@ import { readShape } from "../input/read-shape.js";
 import { isRecord, issueAt, wholeOf } from "../input/reader.js";
 import type { Shape } from "../input/shapes.js";
 import { coherenceFaults } from "./coherence.js";
-import { dataOf } from "./examine.js";
+import { dataOf, inWordsOfPiping } from "./examine.js";
 import { duplicateIds } from "./ids.js";
 import { installedFaults } from "./installed/references.js";
 import { installedShape } from "./installed/shape.generated.js";
@@ -66,7 +66,9 @@ export function issuesSoFar(source: unknown): readonly Issue[] {
       ? []
       : tableFaults(whole)),
   ].map((one) => replaced(one, places));
-  return [...issues, ...between].filter(({ code }) => code !== "missing" && code !== "empty-list");
+  return [...issues.map(inWordsOfPiping), ...between].filter(
+    ({ code }) => code !== "missing" && code !== "empty-list",
+  );
 }
 
 interface Parts {

@@ -1,9 +1,14 @@
 import type { Code } from "../edition/index.js";
 import { equipmentGroundingConductorFacts } from "../edition/tables/roles.generated.js";
-import { feederGroundedConductor, rebondedBuilding } from "../edition/tables/sections.generated.js";
+import {
+  equipmentGroundingKinds,
+  feederGroundedConductor,
+  rebondedBuilding,
+} from "../edition/tables/sections.generated.js";
 import { equipmentGroundingConductor } from "../roles/equipment-grounding-conductor/index.js";
 import type { GroundingRun } from "../roles/equipment-grounding-conductor/shape.generated.js";
 import { groundedConductor } from "../roles/grounded-conductor/index.js";
+import { isAlwaysWire } from "../rules/amendment-effects.js";
 import { notRequired } from "../rules/finish.js";
 import { ratingOf } from "../rules/protected-circuit.js";
 import type { SizingResult } from "../rules/result.js";
@@ -80,8 +85,20 @@ function equipmentGroundingOf(
     );
     return scheduled({ subject: id }, from, to, result, { run: circuit });
   }
+  const inForce = codeOfCircuit(code, circuit);
+  if (circuit.racewayServes === true && !isAlwaysWire(inForce, "equipment-grounding-conductor")) {
+    const citation = equipmentGroundingKinds[code.year];
+    const none = notRequired(
+      equipmentGroundingConductorFacts,
+      inForce,
+      material,
+      "metal-raceway-serves",
+      citation,
+    );
+    return scheduled({ subject: id }, landing(from, "grounding-bar"), to, none, { run: circuit });
+  }
   const result = equipmentGroundingConductor.decide({
-    code: codeOfCircuit(code, circuit),
+    code: inForce,
     circuits: [
       { device, ...(installed && { conductors: installed }), ...(increasedFrom && { increasedFrom }) },
     ],

@@ -17,6 +17,7 @@ import { derivedElectrodeStarts } from "./derived-electrodes.js";
 import {
   type DerivedInCode,
   isBoundToSource,
+  isExcusedFromElectrode,
   jumperChoices,
   mayHaveBothEnds,
   servingToDisconnect,
@@ -58,7 +59,7 @@ export function derivedPart(drawn: DerivedInCode): ScheduledPart {
     sharedRaceways,
   };
   const servings = [wholeServing(at)];
-  const isExcused = isExcusedFromElectrode(at);
+  const isExcused = isExcusedFromElectrode(code, system);
   const own = derivedElectrodes(at);
   const electrodes = electrodePart(own);
   const { deviceAmperes } = source;
@@ -110,7 +111,9 @@ export function derivedElectrodes(at: DerivedInCode): ElectrodesOf {
   const { installation } = inMaterialsOf(at, system);
   const { grounding, commonElectrodeConductor: common } = system;
   const all = electrodesOf(installation, system);
-  const own = isExcusedFromElectrode(at) ? [] : all.filter((one) => !isOnCommon(one, all, common?.id));
+  const own = isExcusedFromElectrode(code, system)
+    ? []
+    : all.filter((one) => !isOnCommon(one, all, common?.id));
   return {
     installation,
     code,
@@ -122,11 +125,6 @@ export function derivedElectrodes(at: DerivedInCode): ElectrodesOf {
     ungrounded: grounding === "ungrounded",
     impedance: grounding === "impedance",
   };
-}
-
-/** Whether a small control transformer goes without an electrode conductor, which an amendment may forbid. */
-function isExcusedFromElectrode({ code, system }: DerivedInCode): boolean {
-  return system.source.controlTransformer === true && !isAlwaysWire(code, "grounding-electrode-conductor");
 }
 
 /** The system bonding jumpers of a derived system: at its source, in its enclosures, or both. */

@@ -10,7 +10,14 @@ import { waterPipingBondingJumper } from "../roles/water-piping-bonding-jumper/i
 import { isAlwaysWire } from "../rules/amendment-effects.js";
 import { notRequired } from "../rules/finish.js";
 import type { SizingResult } from "../rules/result.js";
-import { bondedOtherwise, isElectrodeOf, type MetalPart, servesAsCommon } from "./bonded-otherwise.js";
+import {
+  bondedOtherwise,
+  continuesElectrode,
+  isElectrodeOf,
+  type MetalPart,
+  mayContinueElectrode,
+  servesAsCommon,
+} from "./bonded-otherwise.js";
 import type { Installation } from "./document.js";
 import { inMaterialsOf } from "./materials-of.js";
 import { type MetalOwner, metalOwner, ownerIds } from "./metal-owners.js";
@@ -93,8 +100,11 @@ function jumpersOf(
   return ids.map((id) => {
     const owner = ownerOf(id);
     const who = { subject: part.id, ...(ids.length > 1 && { place: id }) };
-    const sized = jumper(at, owner, isElectrodeOf(installation, part, id));
+    const isContinued = continuesElectrode(installation, part, id);
+    const sized = jumper(at, owner, isContinued || isElectrodeOf(installation, part, id));
     const { facts, material, citation } = factsOf(sized.result);
+    if (isContinued && part.bondedTo !== undefined)
+      return scheduled(who, part.id, part.bondedTo, sized.result, { by: sized.by });
     if (isAlwaysWire(code, facts.role) || sized.result.outcome.kind === "not-required")
       return scheduled(who, part.id, owner.landing, sized.result, { by: sized.by });
     if (servesAsCommon(installation, part.id, id)) {
@@ -102,12 +112,26 @@ function jumpersOf(
       return scheduled(who, part.id, owner.landing, notRequired(facts, code, material, why, citation));
     }
     const exception = bondedOtherwise(installation, part, id);
-    if (exception === null || part.bondedTo === undefined)
-      return scheduled(who, part.id, owner.landing, sized.result, { by: sized.by });
+    if (exception === null || part.bondedTo === undefined) {
+      const result = withHint(installation, part, id, sized.result);
+      return scheduled(who, part.id, owner.landing, result, { by: sized.by });
+    }
     const why = "bonded-by-another-part";
     const result = notRequired(facts, code, material, why, exception[code.year]);
     return scheduled(who, part.id, part.bondedTo, result);
   });
+}
+
+/** A jumper of piping beside a water pipe that is an electrode under another id; nobody knows whether they are one pipe. */
+function withHint(
+  installation: Installation,
+  part: MetalPart,
+  owner: string,
+  result: SizingResult,
+): SizingResult {
+  if (!mayContinueElectrode(installation, part, owner)) return result;
+  const caution = { code: "piping-may-continue-electrode", section: result.citation.section } as const;
+  return { ...result, cautions: [...result.cautions, caution] };
 }
 
 function factsOf({ role, material, citation }: SizingResult) {

@@ -1,6 +1,7 @@
 import { removableEquipment, waterPipeContinuity } from "../edition/tables/sections.generated.js";
 import { electrodeBondingJumper } from "../roles/electrode-bonding-jumper/index.js";
 import { servingOfBuilding } from "./building-supply.js";
+import type { ConductorEnd } from "./conductor-identity.js";
 import { type DerivedInCode, wholeServing } from "./derived-system.js";
 import { type DrawnElectrode, electrodesOf } from "./electrodes-of.js";
 import { inMaterialsOf, type WithMaterials } from "./materials-of.js";
@@ -76,7 +77,7 @@ export function jumperAroundElectrode(
   const { by, result } = largestServed(servings, (supply) =>
     electrodeBondingJumper.decide({ code, supply, conductor, electrodes }),
   );
-  return scheduled({ subject: fitting.id }, pipe, fitting.id, result, {
+  return scheduled({ subject: fitting.id }, ...sidesOf(pipe, fitting.id), result, {
     by,
     placement: waterPipeContinuity[code.year],
   });
@@ -88,7 +89,16 @@ export function jumpersAroundBonded(
   fittings: readonly RemovableFitting[],
   { by, result }: ServedResult,
 ): readonly ScheduledConductor[] {
-  return fittings.map(({ id }) => scheduled({ subject: id }, pipe, id, result, { by }));
+  return fittings.map(({ id }) => scheduled({ subject: id }, ...sidesOf(pipe, id), result, { by }));
+}
+
+/** The pipe on both sides of a fitting, between which the jumper goes. */
+function sidesOf(pipe: string, fitting: string): readonly [ConductorEnd, ConductorEnd] {
+  const side = { kind: "pipe-side", of: pipe, fitting } as const;
+  return [
+    { ...side, side: "one" },
+    { ...side, side: "other" },
+  ];
 }
 
 /** An electrode as one system or building reaches it, with the ungrounded conductors that it then serves. */

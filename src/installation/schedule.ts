@@ -19,7 +19,7 @@ export interface ScheduledConductor extends ConductorIdentity {
   readonly from: ConductorEnd;
   /** Where it ends. */
   readonly to: ConductorEnd;
-  /** How many alike: one in each raceway, one at each end. 0 where none is required. */
+  /** How many alike in all: the quantity of the result's outcome once, or for each raceway. 0 where none is required. */
   readonly quantity: number;
   /** Section that says where it goes, beside the one that sizes it; absent where none but that one is known, and where none is required. */
   readonly placement?: Citation;

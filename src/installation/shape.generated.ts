@@ -241,6 +241,8 @@ export interface Circuit {
     | "tray-cable";
   /** Raceways or cables in parallel; one equipment grounding conductor in each. */
   readonly raceways?: number;
+  /** Whether its metal raceway, of a kind that the code names, is the equipment grounding conductor itself, so that no wire is required. */
+  readonly racewayServes?: boolean;
   /** The grounded conductor that runs with them, with its load where that is known. */
   readonly groundedConductor?: GroundedConductor;
   /** Length in feet. */
@@ -275,6 +277,7 @@ export const circuitShape: Shape = {
       of: ["raceway", "parallel-raceways", "parallel-cables", "tray-single-conductor", "tray-cable"],
     },
     raceways: { is: "number", unit: "raceways or cables", whole: true },
+    racewayServes: { is: "flag", says: "whether its metal raceway is the equipment grounding conductor" },
     groundedConductor: groundedConductorShape,
     lengthFeet: { is: "number", unit: "feet" },
     location: { is: "text", says: "the location" },
@@ -289,6 +292,7 @@ export const circuitShape: Shape = {
     "increasedFrom",
     "parallelException",
     "raceways",
+    "racewayServes",
     "groundedConductor",
     "lengthFeet",
     "location",
@@ -331,7 +335,7 @@ export type Piping =
       readonly of: string | readonly string[];
       /** Whether it is itself an electrode of what it belongs to; it is of every system that has it among its electrodes. */
       readonly isElectrode?: boolean;
-      /** Id of the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system. */
+      /** Id of the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system; of water piping also the metal water pipe among the electrodes that it continues. */
       readonly bondedTo?: string;
       /** Metal water piping of the building. */
       readonly kind: "water";
@@ -382,7 +386,7 @@ export const pipingShape: Shape = {
         isElectrode: { is: "flag", says: "whether it is itself an electrode" },
         bondedTo: {
           is: "text",
-          says: "the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system",
+          says: "the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system; of water piping also the metal water pipe among the electrodes that it continues",
         },
         kind: { is: "exactly", value: "water" },
         removable: { is: "list", of: removableFittingShape, least: 0, most: 50 },
@@ -433,7 +437,7 @@ export interface StructuralMetal {
   readonly of: string | readonly string[];
   /** Whether it is itself an electrode of what it belongs to; it is of every system that has it among its electrodes. */
   readonly isElectrode?: boolean;
-  /** Id of the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system. */
+  /** Id of the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system; of water piping also the metal water pipe among the electrodes that it continues. */
   readonly bondedTo?: string;
   /** Materials of its own conductors. The nearest wins: what is left out is of the material of what it belongs to, and last of the installation's. */
   readonly materials?: {
@@ -450,7 +454,7 @@ export const structuralMetalShape: Shape = {
     isElectrode: { is: "flag", says: "whether it is itself an electrode" },
     bondedTo: {
       is: "text",
-      says: "the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system",
+      says: "the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system; of water piping also the metal water pipe among the electrodes that it continues",
     },
     materials: {
       is: "object",

@@ -48,6 +48,12 @@ export const circuit = v.pipe(
         says("Raceways or cables in parallel; one equipment grounding conductor in each."),
       ),
     ),
+    racewayServes: v.optional(
+      yes(
+        "whether its metal raceway is the equipment grounding conductor",
+        "Whether its metal raceway, of a kind that the code names, is the equipment grounding conductor itself, so that no wire is required.",
+      ),
+    ),
     groundedConductor: v.optional(groundedConductor),
     lengthFeet: v.optional(feet),
     location: v.optional(
@@ -116,7 +122,7 @@ const isElectrode = v.optional(
 
 const bondedTo = v.optional(
   reference(
-    "the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system",
+    "the metal that is the electrode of a derived system, or the common electrode conductor, to which it is bonded in place of a jumper of that system; of water piping also the metal water pipe among the electrodes that it continues",
   ),
 );
 

@@ -1,5 +1,5 @@
 import { pathOf } from "../input/place.js";
-import { bondedOtherwise, isReached, type MetalPart } from "./bonded-otherwise.js";
+import { bondedOtherwise, continuesElectrode, isReachedBy, type MetalPart } from "./bonded-otherwise.js";
 import { electrodeCycles, type Tied } from "./cycles.js";
 import { dangling } from "./dangling.js";
 import type { Installation } from "./document.js";
@@ -77,7 +77,7 @@ export function metalPartFaults(installation: Installation, part: MetalPart, key
   const { id, isElectrode, bondedTo } = part;
   const owners = ownerIds(part);
   const reaching =
-    isElectrode === false ? owners.find((owner) => isReached(installation, id, owner)) : undefined;
+    isElectrode === false ? owners.find((owner) => isReachedBy(installation, id, owner)) : undefined;
   const contradicted =
     reaching === undefined
       ? []
@@ -91,12 +91,16 @@ export function metalPartFaults(installation: Installation, part: MetalPart, key
           ),
         ];
   const isIdle =
-    bondedTo !== undefined && owners.every((owner) => bondedOtherwise(installation, part, owner) === null);
+    bondedTo !== undefined &&
+    owners.every(
+      (owner) =>
+        bondedOtherwise(installation, part, owner) === null && !continuesElectrode(installation, part, owner),
+    );
   if (!isIdle) return contradicted;
   const expected =
-    "the piping or frame that is the electrode of a derived system it belongs to, or its common conductor";
+    "the piping or frame that is the electrode of a derived system it belongs to, its common conductor, or the metal water pipe among the electrodes that this piping continues";
   const advice =
-    "only these take the place of a jumper, and only of a derived system; name it among the electrodes of that system, or remove bondedTo";
+    "only these take the place of a jumper; name it among the electrodes of that system, or remove bondedTo";
   return [...contradicted, fault("unknown-value", [...keys, "bondedTo"], expected, bondedTo, advice)];
 }
 

@@ -1,6 +1,5 @@
 import type { EditionYear } from "../edition/index.js";
-import { InputError } from "../input/input-error.js";
-import { type Supply, type SupplySet, suppliesForLoad } from "../supply/index.js";
+import { requiredForLoad, type Supply, type SupplySet } from "../supply/index.js";
 import type { Installation } from "./document.js";
 
 /** A run of an installation. */
@@ -9,25 +8,18 @@ export type DrawnRun = NonNullable<Installation["services"]>[number]["runs"][num
 /** A supply as an installation gives it: conductors, or the load that they are yet to be chosen for. */
 export type DrawnSupply = DrawnRun["supply"];
 
-type Load = Extract<DrawnSupply, { readonly forLoad: unknown }>["forLoad"];
-
 /** The supply that an installation describes; for a load without conductors, those that it requires in so many sets. */
 export function supplyOf(drawn: DrawnSupply, year: EditionYear): Supply {
   if (drawn.sets !== undefined) return drawn;
-  const required = supplyForLoad(drawn.forLoad, year);
+  const required = drawn.forLoad === undefined ? null : requiredForLoad(year, drawn.forLoad);
   if (required === null) throw new TypeError("an installation is read before it is built from");
   return required;
 }
 
-/** The conductors that a load requires in so many sets; `null` if the ampacity table has none. */
-export function supplyForLoad({ sets, ...load }: Load, year: EditionYear): Supply | null {
-  try {
-    const candidates = suppliesForLoad({ edition: year, ...load, mostSets: sets });
-    return candidates.find((supply) => supply.sets[0]?.count === sets) ?? null;
-  } catch (error) {
-    if (error instanceof InputError) return null;
-    throw error;
-  }
+/** How many sets a supply lists, entry by entry; none where its conductors are yet to be chosen. */
+export function setCountsOf({ sets, forLoad }: DrawnSupply): readonly number[] {
+  if (sets !== undefined) return sets.map(({ count }) => count);
+  return forLoad === undefined ? [] : [forLoad.sets];
 }
 
 /** All sets of several runs as one supply. */

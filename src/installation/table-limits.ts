@@ -1,19 +1,18 @@
-import { ampacityIn, smallestConductorIn } from "../ampacity/index.js";
+import { ampacityIn, smallestConductorIn, terminationColumn } from "../ampacity/index.js";
 import { areaOf, columnOf, type Material } from "../conductor/index.js";
-import type { Code } from "../edition/index.js";
+import type { Code, EditionYear } from "../edition/index.js";
 import { ringElectrodeLeast } from "../edition/tables/named-sizes.generated.js";
 import { intersystemBusbarExists } from "../edition/tables/placements.generated.js";
 import { mostSets } from "../input/limits.js";
-import { terminationColumn } from "../rules/load.js";
 import { ratingOf } from "../rules/protected-circuit.js";
 import { largestRating } from "../rules/rating-table.js";
 import { carriesMoreThan, mostControlTransformerAmperes } from "../rules/small-supplies.js";
-import type { SupplySet } from "../supply/index.js";
+import { requiredForLoad, type Supply, type SupplySet } from "../supply/index.js";
 import { conductorsOf, countSets } from "../supply/sums.js";
 import type { Installation } from "./document.js";
 import { type Fault, fault, type Keys } from "./fault.js";
 import { inMaterialsOf } from "./materials-of.js";
-import { type DrawnSupply, joined, supplyForLoad, supplyOf } from "./supplies.js";
+import { type DrawnSupply, joined, supplyOf } from "./supplies.js";
 
 type Service = NonNullable<Installation["services"]>[number];
 type Derived = NonNullable<Installation["derivedSystems"]>[number];
@@ -126,9 +125,7 @@ function loadFaults(
 function controlTransformerFaults({ source, runs }: Derived, { year }: Code, at: Keys): readonly Fault[] {
   if (source.controlTransformer !== true || source.kind !== "transformer") return [];
   const most = mostControlTransformerAmperes;
-  const supplies = runs.map(({ supply }) =>
-    "sets" in supply ? { sets: supply.sets } : supplyForLoad(supply.forLoad, year),
-  );
+  const supplies = runs.map(({ supply }) => knownSupply(supply, year));
   const known = supplies.filter((one) => one !== null);
   if (known.length === 0 || !carriesMoreThan(joined(known), most, year)) return [];
   const expected = `conductors for at most ${most} A together, of a control transformer`;
@@ -136,8 +133,15 @@ function controlTransformerFaults({ source, runs }: Derived, { year }: Code, at:
   return [fault("out-of-range", [...at, "runs"], expected, runs, advice)];
 }
 
+/** The conductors of a supply; `null` where the load asks more than there is, or they are yet to be chosen. */
+function knownSupply({ sets, forLoad }: DrawnSupply, year: EditionYear): Supply | null {
+  if (sets !== undefined) return { sets };
+  return forLoad === undefined ? null : requiredForLoad(year, forLoad);
+}
+
 function supplyFaults(supply: DrawnSupply, { year }: Code, keys: Keys): readonly Fault[] {
-  if ("sets" in supply) return setFaults(supply.sets, [...keys, "sets"]);
+  if (supply.sets !== undefined) return setFaults(supply.sets, [...keys, "sets"]);
+  if (supply.toChoose !== undefined) return [notChosen(keys)];
   const { forLoad } = supply;
   const { amperes, circuitAmperes = amperes } = forLoad;
   if (circuitAmperes < amperes) {
@@ -145,10 +149,17 @@ function supplyFaults(supply: DrawnSupply, { year }: Code, keys: Keys): readonly
     const advice = "give the rating of the device, or the load that it is for";
     return [fault("out-of-range", [...keys, "forLoad", "circuitAmperes"], least, circuitAmperes, advice)];
   }
-  if (supplyForLoad(forLoad, year) !== null) return [];
+  if (requiredForLoad(year, forLoad) !== null) return [];
   const expected = `a number of sets that carry ${forLoad.amperes} A`;
   const advice = "the ampacity table has no such conductors, of at least 1/0 AWG if in parallel";
   return [fault("out-of-range", [...keys, "forLoad", "sets"], expected, forLoad.sets, advice)];
+}
+
+/** The conductors of a run are yet to be chosen, so that nothing can be sized by them. */
+function notChosen(keys: Keys): Fault {
+  const expected = "the ungrounded conductors, sets that are chosen";
+  const advice = "choose one of the candidates that candidatesOf gives for this run, and write its sets here";
+  return fault("missing", [...keys, "sets"], expected, undefined, advice);
 }
 
 function setFaults(sets: readonly SupplySet[], keys: Keys): readonly Fault[] {

@@ -63,6 +63,7 @@ export type RemedyCode =
   | "electrode-of-another-kind"
   | "record-of-25-ohms"
   | "connect-electrode"
+  | "connect-to-electrode"
   | "protect-conductor"
   | "schedule-80"
   | "larger-electrode-conductor"

@@ -17,7 +17,7 @@ export function summaryOf({ conductors }: Check): string {
   );
   const untouched = of("as-scheduled").length;
   return [
-    `${met.length} of ${conductors.length} as required, ${exact} of them without a reserve.`,
+    `${met.length} of ${conductors.length} as required${exact === 0 ? "" : `, ${exact} of them without a reserve`}.`,
     ...(reserves.length === 0 ? [] : [`With a reserve, of one conductor: ${reserves.join("; ")}.`]),
     ...(untouched === 0 ? [] : [`${untouched} taken as scheduled.`]),
     ...(needless.length === 0 ? [] : [`Not required, and may stay: ${needless.join("; ")}.`]),

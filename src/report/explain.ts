@@ -7,7 +7,8 @@ import { remarksOf, sentencesOf } from "./told/told.js";
  * have a say in it, and its cautions. Rendered from the steps that decided, so it cannot say anything else.
  *
  * @param result - a sized conductor, or what {@link cableTrayAsEquipmentGroundingConductor}, {@link shortTimeWithstand},
- *   {@link bondingAtDesignation} or {@link classifySource} gives
+ *   {@link racewayFill}, {@link voltageDrop}, {@link bondingAtDesignation}, {@link classifySource},
+ *   {@link ampacityOf}, {@link currentCarryingConductors}, {@link deviceFor}, {@link dwellingConductor} or {@link requiredByLoad} gives
  * @returns one paragraph
  * @throws {@link InputError} for anything but such a result
  *

@@ -1,5 +1,5 @@
 import { groupsOf } from "../drawing/groups.js";
-import { sheetOf } from "../drawing/layout.js";
+import { sheetsOf } from "../drawing/sheets.js";
 import { writeSize } from "../drawing/write.js";
 import { conductorWords, endWords } from "../installation/conductor-words.js";
 import type { Installation } from "../installation/document.js";
@@ -72,8 +72,8 @@ export function reportOfRead(installation: Installation, own: DocumentOptions): 
         ...listed("Not permitted", schedule.violations.map(violationSentence)),
         ...openParts(schedule),
         heading(2, "The installation"),
-        ...groupsOf(installation, schedule).map(
-          (group): DocumentPart => ({ kind: "drawing", sheet: sheetOf(group) }),
+        ...sheetsOf(groupsOf(installation, schedule)).map(
+          (sheet): DocumentPart => ({ kind: "drawing", sheet }),
         ),
         ...partsOf(schedule),
       ],

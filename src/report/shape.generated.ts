@@ -21,6 +21,18 @@ export const documentOptionsShape: Shape = {
   optional: ["title", "preparedBy", "date"],
 };
 
+/** How a drawing is written. */
+export interface DrawingOptions {
+  /** Id in the schedule of the conductor that stands out; only the sheets that show it are written. */
+  readonly highlight?: string;
+}
+
+export const drawingOptionsShape: Shape = {
+  is: "object",
+  members: { highlight: { is: "name", says: "a conductor" } },
+  optional: ["highlight"],
+};
+
 /** How a document is written. */
 export interface RenderOptions {
   /** The format. */

@@ -22,3 +22,17 @@ export const renderOptions = v.pipe(
   }),
   says("How a document is written."),
 );
+
+export const drawingOptions = v.pipe(
+  v.strictObject({
+    highlight: v.optional(
+      v.pipe(
+        name("a conductor"),
+        says(
+          "Id in the schedule of the conductor that stands out; only the sheets that show it are written.",
+        ),
+      ),
+    ),
+  }),
+  says("How a drawing is written."),
+);

@@ -4,14 +4,15 @@ import {
   type Code,
   citeAmendment,
   holds,
+  otherThan,
   overruledReadings,
   type Role,
 } from "../edition/index.js";
 import type { Step } from "../sizing/index.js";
 import { amendmentsThatMatter, canTouch, type Mattering, type Sought } from "./amendments-that-matter.js";
 import type { Caution, CautionCode } from "./caution.js";
-import type { Decided } from "./decided.js";
-import { isLaidOver, underAmendments } from "./under-amendments.js";
+import { type Decided, saying } from "./decided.js";
+import { isAmended, isLaidOver, underAmendments } from "./under-amendments.js";
 
 /** Decides under a code, lays its amendments over the decision, and says what has to be said of them. */
 export function withAmendments<Id extends Role>(
@@ -19,8 +20,9 @@ export function withAmendments<Id extends Role>(
   decideUnder: (code: Code) => Decided<Id>,
 ): Decided<Id> {
   const own = decideUnder(code);
+  if (!isAmended(code)) return own;
   const decided = underAmendments(own);
-  const { facts, material, steps, citation, requiredArea, cautions = [] } = decided;
+  const { facts, material, steps, citation, requiredArea } = decided;
   const sought = { code, role: facts.role, material };
   const mattering = amendmentsThatMatter(sought, requiredArea, (other, differsIn) =>
     isLaidOver(differsIn)
@@ -28,19 +30,16 @@ export function withAmendments<Id extends Role>(
       : areaUnder(other, decideUnder),
   );
   const cited = [citation, ...steps.map((step: Step) => step.citation)].map(({ section }) => section);
-  return {
-    ...decided,
-    cautions: [
-      ...cautions,
-      ...amendmentCautions(sought, mattering, cited),
-      ...overruled(code, (other) => areaUnder(other, decideUnder) !== requiredArea),
-    ],
-  };
+  return saying(decided, () => [
+    ...amendmentCautions(sought, mattering, cited),
+    ...overruled(code, (other) => areaUnder(other, decideUnder) !== requiredArea),
+  ]);
 }
 
 /** Circular mils that a decision requires under a code, with its amendments. */
 export function areaUnder(code: Code, decideUnder: (code: Code) => Decided): number {
-  return underAmendments({ ...decideUnder(code), code }).requiredArea;
+  const decided = decideUnder(code);
+  return isAmended(code) ? underAmendments({ ...decided, code }).requiredArea : decided.requiredArea;
 }
 
 /** What amendments have to say of a result that cites these sections. */
@@ -76,7 +75,7 @@ export function isAmendedFor(sought: Sought): boolean {
 export function overruled(code: Code, differsUnder: (code: Code) => boolean): readonly Caution[] {
   return overruledReadings(code).flatMap(({ id, by }): Caution[] => {
     const amendments = (code.amendments ?? []).filter((one) => one.kind !== "reading" || one.reading !== id);
-    return differsUnder({ ...code, amendments })
+    return differsUnder(otherThan(code, `without enforced ${id}`, () => ({ ...code, amendments })))
       ? [{ code: "enforced-reading-overrules-chosen", section: citeAmendment(by) }]
       : [];
   });

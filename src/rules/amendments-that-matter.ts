@@ -1,5 +1,5 @@
 import { columnOf, type Material } from "../conductor/index.js";
-import { type Amendment, type Code, holds, placeOfCell, type Role } from "../edition/index.js";
+import { type Amendment, type Code, holds, otherThan, placeOfCell, type Role } from "../edition/index.js";
 import { readingFacts } from "../edition/tables/readings.generated.js";
 import { reaches } from "./amendment-effects.js";
 
@@ -44,11 +44,14 @@ export function amendmentsThatMatter<T>(
   const isReplaced = ({ at, place }: Listed): boolean => at !== null && (last.get(at) ?? -1) > place;
 
   const found = new Map<string, T>();
-  const tried = ({ one }: Listed, how: string, amendmentsThen: () => readonly Amendment[]): T => {
+  const tried = ({ one, place }: Listed, how: string, amendmentsThen: () => readonly Amendment[]): T => {
     const key = `${how} ${effectOf(one)}`;
     const known = found.has(key)
       ? (found.get(key) as T)
-      : answerUnder({ ...code, amendments: amendmentsThen() }, one);
+      : answerUnder(
+          otherThan(code, `${how} amendment ${place}`, () => ({ ...code, amendments: amendmentsThen() })),
+          one,
+        );
     found.set(key, known);
     return known;
   };

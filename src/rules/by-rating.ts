@@ -30,7 +30,7 @@ export function decideByRating<Id extends Role>(
 ): Decided<Id> & RatedArea {
   const { code, conductor } = input;
   const policy = policyUnder(code, policies);
-  const sized = sizedUnder(facts.role, policies, input);
+  const sized = sizedUnder(facts.role, policy, input);
   return {
     facts,
     code,
@@ -38,13 +38,11 @@ export function decideByRating<Id extends Role>(
     ...sized,
     citation: policy.basis.rule,
     policies,
-    cautions: byRatingCautions(input, policy, sized),
+    cautions: () => byRatingCautions(input, policy, sized),
   };
 }
 
-function sizedUnder(role: Role, policies: PolicySet<RatingPolicy>, input: RatedInput): RatedArea {
-  const { code } = input;
-  const policy = policyUnder(code, policies);
+function sizedUnder(role: Role, policy: RatingPolicy, input: RatedInput): RatedArea {
   const each = input.circuits.map((circuit) => sizeCircuit(role, policy, circuit, input));
   const circuits = input.circuits.map(({ device }, place) => ({
     amperes: ratingOf(device),

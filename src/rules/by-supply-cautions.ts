@@ -30,38 +30,42 @@ export function bySupplyCautions(
   const column = columnOfSupply(supply);
   const assumed = sized.steps.find((step) => step.kind === "assumed");
   const installed = sized.steps.find((step) => step.kind === "sum")?.area ?? 0;
-  const notesNameParallelOnly = readingsFor(code, policies).includes("single-conductor-of-another-material");
 
-  const found: readonly (readonly [boolean, CautionCode, string | null])[] = [
-    [assumed !== undefined, "assumed-conductors", basis.otherMaterial.section],
-    [
-      assumed?.conductors.some((one) => one.assumed === null) ?? false,
+  const cautions: Caution[] = [];
+  const say = (holds: boolean, code: CautionCode, section: string | null): void => {
+    if (holds) cautions.push({ code, section });
+  };
+  const { section: otherMaterial } = basis.otherMaterial;
+  if (assumed !== undefined) {
+    say(true, "assumed-conductors", otherMaterial);
+    say(
+      assumed.conductors.some((one) => one.assumed === null),
       "no-single-conductor-of-equal-ampacity",
-      basis.otherMaterial.section,
-    ],
-    [column === "mixed", "mixed-supply-materials", basis.otherMaterial.section],
-    [isCappedAtSupply(sized), "cap-applied", basis.cap.section],
-    [
-      policy.cap !== "none" && column !== read && installed < sized.requiredArea,
-      "no-cap-across-materials",
-      basis.cap.section,
-    ],
-    [
-      notesNameParallelOnly && sized.governs === "one-eighth" && countSets(supply) === 1,
-      "single-conductor-above-threshold",
-      basis.oneEighth.section,
-    ],
-    [
-      supply.requiredForAmperes !== undefined,
-      "conductors-required-for-load",
-      (policy.table === "electrode-conductor" ? noServiceConductorsElectrode : noServiceConductors)[code.year]
-        .section,
-    ],
-    [hasSmallParallelSets(supply), "parallel-below-1-0", parallelMinimum[code.year].section],
-    [conductor.material !== "copper" && !policy.namesAluminum, "material-not-named", basis.material.section],
-    [comesWithEquipment, "listed-equipment", null],
-  ];
-  return found.filter(([holds]) => holds).map(([, code, section]) => ({ code, section }));
+      otherMaterial,
+    );
+  }
+  say(column === "mixed", "mixed-supply-materials", otherMaterial);
+  say(isCappedAtSupply(sized), "cap-applied", basis.cap.section);
+  say(
+    policy.cap !== "none" && column !== read && installed < sized.requiredArea,
+    "no-cap-across-materials",
+    basis.cap.section,
+  );
+  if (sized.governs === "one-eighth" && countSets(supply) === 1) {
+    const notesNameParallelOnly = readingsFor(code, policies).includes(
+      "single-conductor-of-another-material",
+    );
+    say(notesNameParallelOnly, "single-conductor-above-threshold", basis.oneEighth.section);
+  }
+  if (supply.requiredForAmperes !== undefined) {
+    const sections =
+      policy.table === "electrode-conductor" ? noServiceConductorsElectrode : noServiceConductors;
+    say(true, "conductors-required-for-load", sections[code.year].section);
+  }
+  say(hasSmallParallelSets(supply), "parallel-below-1-0", parallelMinimum[code.year].section);
+  say(conductor.material !== "copper" && !policy.namesAluminum, "material-not-named", basis.material.section);
+  say(comesWithEquipment, "listed-equipment", null);
+  return cautions;
 }
 
 /** Whether the ungrounded conductors limit the result, and not a size that a section names or that of an electrode. */

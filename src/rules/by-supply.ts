@@ -22,15 +22,18 @@ export function decideBySupply<Id extends Role>(rule: SupplyRule<Id>, input: ByS
   const { code, conductor } = input;
   const policy = policyUnder(code, rule.policies);
   const sized = requiredBy(policy, rule, input);
+  const { steps, governs, requiredArea } = sized;
   return {
     facts: rule.facts,
     code,
     material: conductor.material,
     form: conductor.form ?? "wire",
-    ...sized,
+    steps,
+    governs,
+    requiredArea,
     citation: policy.basis.rule,
     policies: rule.policies,
-    cautions: bySupplyCautions(input, rule, policy, sized),
+    cautions: () => bySupplyCautions(input, rule, policy, sized),
   };
 }
 

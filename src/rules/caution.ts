@@ -75,6 +75,7 @@ export const cautionCodes = [
   "load-side-jumper-behind-device",
   "common-conductor-inferred",
   "electrode-conductor-of-sufficient-size",
+  "piping-may-continue-electrode",
 ] as const;
 
 /** One of {@link cautionCodes}. */

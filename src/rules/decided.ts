@@ -20,5 +20,11 @@ export interface Decided<Id extends Role = Role> {
   readonly citation: Citation;
   /** The policies whose open readings may have a say; none by default. */
   readonly policies?: Pick<PolicySet, "id">;
-  readonly cautions?: readonly Caution[];
+  /** What there is to say; asked only of the decision that becomes the result, not of those that are compared with it. */
+  readonly cautions?: () => readonly Caution[];
+}
+
+/** A decision with more to say. */
+export function saying<D extends Decided>(decided: D, more: () => readonly Caution[]): D {
+  return { ...decided, cautions: () => [...(decided.cautions?.() ?? []), ...more()] };
 }

@@ -1,5 +1,12 @@
 import type { Material } from "../conductor/index.js";
-import { type Citation, type Code, type Role, type RoleFacts, weakestEvidence } from "../edition/index.js";
+import {
+  type Citation,
+  type Code,
+  type Evidence,
+  type Role,
+  type RoleFacts,
+  weakestEvidence,
+} from "../edition/index.js";
 import { conductorSizes } from "../edition/tables/sections.generated.js";
 import type { Step } from "../sizing/index.js";
 import { standardSizeStep } from "../sizing/size-by-supply.js";
@@ -15,19 +22,13 @@ export function finish<Id extends Role>(
   decideUnder: (code: Code) => Decided<Id>,
 ): SizedResult<Id> {
   const decided = withAmendments(code, decideUnder);
-  const {
-    facts,
-    material,
-    form = "wire",
-    governs,
-    requiredArea,
-    citation,
-    policies,
-    cautions = [],
-  } = decided;
+  const { facts, material, form = "wire", governs, requiredArea, policies } = decided;
+  const cautions = decided.cautions?.() ?? [];
   const { year } = code;
+  const citation = own(decided.citation);
   const standard = form === "wire" ? standardSizeStep(requiredArea, conductorSizes[year]) : null;
   const steps = standard === null ? decided.steps : [...decided.steps, standard];
+  steps.forEach(giveOwnCitation);
   const tooLarge = form === "wire" && standard === null;
   const { role, purpose, name } = facts;
   const outcome: SizedResult["outcome"] =
@@ -50,7 +51,7 @@ export function finish<Id extends Role>(
       policies === undefined
         ? []
         : readingsUsed(code, policies, requiredArea, (other) => areaUnder(other, decideUnder)),
-    evidence: weakestEvidence([citation, ...steps.flatMap(citationsOf)].map((one) => one.evidence)),
+    evidence: weakestOf(citation, steps),
     cautions: tooLarge
       ? [...cautions, { code: "above-largest-standard-size", section: conductorSizes[year].section }]
       : cautions,
@@ -63,9 +64,10 @@ export function notRequired<Id extends Role>(
   code: Code,
   material: Material,
   why: NotRequiredReason,
-  citation: Citation,
+  cited: Citation,
   cautions: readonly Caution[] = [],
 ): NotRequiredResult<Id> {
+  const citation = own(cited);
   return {
     role,
     purpose,
@@ -73,7 +75,7 @@ export function notRequired<Id extends Role>(
     name: name[code.year],
     material,
     form: "wire",
-    outcome: { kind: "not-required", why, citation },
+    outcome: { kind: "not-required", why, citation: own(cited) },
     requiredArea: 0,
     governs: null,
     steps: [],
@@ -84,8 +86,22 @@ export function notRequired<Id extends Role>(
   };
 }
 
-/** Every place that a step rests on; an assumed conductor rests on its ampacities too. */
-function citationsOf(step: Step): readonly Citation[] {
-  const conductors = step.kind === "assumed" ? step.conductors.map(({ citation }) => citation) : [];
-  return [step.citation, ...conductors];
+/** A citation that the caller may do with what he likes: those of the tables are the same for every result. */
+function own({ section, evidence }: Citation): Citation {
+  return { section, evidence };
+}
+
+/** The steps were made for this result alone, so that this can be done in place. */
+function giveOwnCitation(step: { citation: Citation }): void {
+  step.citation = own(step.citation);
+}
+
+/** The weakest of all that a result rests on; an assumed conductor rests on its ampacities too. */
+function weakestOf(citation: Citation, steps: readonly Step[]): Evidence {
+  const levels = [citation.evidence];
+  for (const step of steps) {
+    levels.push(step.citation.evidence);
+    if (step.kind === "assumed") levels.push(...step.conductors.map((one) => one.citation.evidence));
+  }
+  return weakestEvidence(levels);
 }

@@ -1,11 +1,15 @@
-import { ampacityIn, smallestConductorIn, type TemperatureColumn } from "../ampacity/index.js";
+import {
+  ampacityIn,
+  leastOfCircuit,
+  smallestConductorIn,
+  type TemperatureColumn,
+} from "../ampacity/index.js";
 import { areaOf, type Material } from "../conductor/index.js";
 import { type Citation, type EditionYear, weakestEvidence } from "../edition/index.js";
 import { InputError } from "../input/input-error.js";
 import type { Keys } from "../input/place.js";
 import { issueAt } from "../input/reader.js";
 import type { LoadStep } from "../sizing/index.js";
-import { leastOfCircuit } from "../supply/small-conductors.js";
 
 /** The smallest conductor that carries a current, and that the device of its circuit may protect where its rating is given, as a step. */
 export function loadStep(
@@ -36,11 +40,6 @@ export function loadStep(
       evidence: weakestEvidence(places.map(({ evidence }) => evidence)),
     },
   };
-}
-
-/** Temperature at which a termination is used: 60 C through 100 A unless listed otherwise, 75 C above (110.14(C)(1)). */
-export function terminationColumn(circuitAmperes: number, listedFor75: boolean): TemperatureColumn {
-  return circuitAmperes <= 100 && !listedFor75 ? 60 : 75;
 }
 
 function tooLarge(amperes: number, keys: Keys): InputError {

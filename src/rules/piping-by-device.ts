@@ -11,10 +11,9 @@ export function decideByDevice<Id extends Role>(
   material: Material,
   amperes: number,
   rule: Citation,
-): Decided<Id> & { readonly cautions: readonly Caution[] } {
+): Decided<Id> {
   const { step, requiredArea } = equipmentGroundingArea(code, amperes, columnOf(material));
-  const cautions: readonly Caution[] = isStandardSize(step.size)
-    ? []
-    : [{ code: "table-size-not-standard", section: ratingTable(code).number }];
+  const cautions = (): readonly Caution[] =>
+    isStandardSize(step.size) ? [] : [{ code: "table-size-not-standard", section: ratingTable(code).number }];
   return { facts, code, material, steps: [step], governs: step.kind, requiredArea, citation: rule, cautions };
 }

@@ -8,12 +8,16 @@ export function readingsUsed(
   requiredArea: number,
   areaUnder: (code: Code) => number,
 ): readonly ReadingUsed[] {
-  return readingsFor(code, policies).flatMap((id): ReadingUsed[] => {
-    const otherwise = otherReadings(code, id).map((other) => ({
-      alternative: other.alternative,
-      requiredArea: areaUnder(other.code),
-    }));
-    const matters = otherwise.some((other) => other.requiredArea !== requiredArea);
-    return matters ? [{ id, chosen: chosenReading(code, id), otherwise }] : [];
-  });
+  const used: ReadingUsed[] = [];
+  for (const id of readingsFor(code, policies)) {
+    const otherwise: { readonly alternative: string; readonly requiredArea: number }[] = [];
+    let matters = false;
+    for (const { alternative, code: other } of otherReadings(code, id)) {
+      const area = areaUnder(other);
+      otherwise.push({ alternative, requiredArea: area });
+      matters ||= area !== requiredArea;
+    }
+    if (matters) used.push({ id, chosen: chosenReading(code, id), otherwise });
+  }
+  return used;
 }

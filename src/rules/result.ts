@@ -16,7 +16,10 @@ export interface ConductorOutcome {
   readonly kind: "conductor";
   /** Trade size of the conductor. */
   readonly size: StandardSize;
-  /** How many such conductors. */
+  /**
+   * How many such conductors are required at one place: 2 of the jumpers at both ends of a ferrous raceway, else 1. How many an installation
+   * needs in all, one in each raceway counted, is the `quantity` of the line of its schedule.
+   */
   readonly quantity: number;
 }
 

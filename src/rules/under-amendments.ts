@@ -16,11 +16,16 @@ import { equipmentGroundingArea, largestRating } from "./rating-table.js";
 
 /** Lays the amendments in force over a decision: another basis, and floors. */
 export function underAmendments<Id extends Role>(decided: Decided<Id>): Decided<Id> {
-  if ((decided.code.amendments ?? []).length === 0) return decided;
+  if (!isAmended(decided.code)) return decided;
   const based = onOtherBasis(decided);
   const floors = amendedFloors(based.code, based.facts.role, based.material);
   const { requiredArea, governs } = limited(based, [], floors);
   return { ...based, steps: [...based.steps, ...floors], requiredArea, governs };
+}
+
+/** Whether a code has amendments at all. */
+export function isAmended({ amendments = [] }: Code): boolean {
+  return amendments.length > 0;
 }
 
 /** Whether an amendment is only laid over what the edition decides, so that the decision itself is the same without it. */
@@ -64,7 +69,7 @@ export function rowOfService(
  * something stays beside it: the load, the device of a re-bonded building, minimum sizes.
  */
 function onOtherBasis<Id extends Role>(decided: Decided<Id>): Decided<Id> {
-  const { code, facts, material, steps, cautions = [] } = decided;
+  const { code, facts, material, steps, cautions } = decided;
   const other = steps.some(({ kind }) => kind === "row" || kind === "one-eighth")
     ? rowOfService(code, facts.role, material)
     : null;
@@ -80,7 +85,7 @@ function onOtherBasis<Id extends Role>(decided: Decided<Id>): Decided<Id> {
     governs: governing.kind,
     requiredArea: governing.requiredArea,
     citation: citationOf(other.basis),
-    cautions: cautions.filter((one) => !ofTheTable.includes(one.code)),
+    cautions: () => (cautions?.() ?? []).filter((one) => !ofTheTable.includes(one.code)),
   };
 }
 

@@ -14,11 +14,14 @@ export function limited(
   caps: readonly CapStep[],
   floors: readonly FloorStep[],
 ): Required {
-  const capped = caps.reduce(
-    (so, cap) => (cap.requiredArea < so.requiredArea ? decidedBy(cap) : so),
-    required,
-  );
-  return floors.reduce((so, floor) => (floor.requiredArea > so.requiredArea ? decidedBy(floor) : so), capped);
+  let { requiredArea, governs } = required;
+  for (const cap of caps) {
+    if (cap.requiredArea < requiredArea) ({ requiredArea, kind: governs } = cap);
+  }
+  for (const floor of floors) {
+    if (floor.requiredArea > requiredArea) ({ requiredArea, kind: governs } = floor);
+  }
+  return { requiredArea, governs };
 }
 
 /** The caps that act on a required area; one that lies above it says nothing and is left out. */
@@ -41,16 +44,6 @@ export function floorStep(size: ConductorSize, citation: FloorStep["citation"], 
 }
 
 /** A limit of a policy as a cap. */
-export function capFrom(
-  limit: Limit | null,
-  read: ConductorColumn,
-  why: CapReason = "largest-size",
-): readonly CapStep[] {
-  return limit === null
-    ? []
-    : [{ kind: "cap", why, requiredArea: areaOf(limit[read]), citation: limit.citation }];
-}
-
-function decidedBy({ kind, requiredArea }: CapStep | FloorStep): Required {
-  return { governs: kind, requiredArea };
+export function capStep(limit: Limit, read: ConductorColumn, why: CapReason = "largest-size"): CapStep {
+  return { kind: "cap", why, requiredArea: areaOf(limit[read]), citation: limit.citation };
 }

@@ -9,9 +9,9 @@ import {
 import { type Citation, citeAsAmended, type Policy, type SupplyAreaTable } from "../edition/index.js";
 import { isAlike } from "../supply/equal-ampacity.js";
 import type { AssumedConductor, Conductor, Supply } from "../supply/index.js";
-import { columnOfSupply, conductorsOf, countSets, ownArea, sumOf } from "../supply/sums.js";
+import { columnOfSupply, countSets, ownArea, sumOf } from "../supply/sums.js";
 import { decidedBy } from "./assumption.js";
-import { acting, capFrom, floorFrom, floorStep, limited, type Required } from "./limits.js";
+import { capStep, floorStep, limited, type Required } from "./limits.js";
 import {
   type AreaRule,
   areaByRule,
@@ -60,42 +60,47 @@ export function sizeBySupply(sizing: SupplySizing): SizedArea {
   const by = decidedBy(policy.otherMaterial, table, installed, read);
 
   const assumed = by === "installed" ? null : assumedStep(sizing);
-  const parts = column === "mixed" ? partsOf(supply, policy) : [];
-  const ways: readonly Way[] = [
-    ...(by === "assumed" ? [] : [{ before: null, decides: ruleStep(rule, entered, installed.area) }]),
-    ...(assumed === null ? [] : [{ before: assumed, decides: ruleStep(rule, read, assumed.area) }]),
-    ...parts
-      .filter((part) => decidedBy(policy.otherMaterial, table, part, read) !== "assumed")
-      .map((part) => ({ before: sumStep(sizing, part), decides: ruleStep(rule, part.column, part.area) })),
-  ];
+  const parts = column === "mixed" ? partsOf(supply, policy) : none;
+  const ways: Way[] = [];
+  if (by !== "assumed") ways.push({ before: null, decides: ruleStep(rule, entered, installed.area) });
+  if (assumed !== null) ways.push({ before: assumed, decides: ruleStep(rule, read, assumed.area) });
+  for (const part of parts) {
+    if (decidedBy(policy.otherMaterial, table, part, read) === "assumed") continue;
+    ways.push({ before: sumStep(sizing, part), decides: ruleStep(rule, part.column, part.area) });
+  }
   const deciding = largestOf(ways);
 
   const cap = capArea(rule, installed);
-  const caps: readonly CapStep[] = [
-    ...(Number.isFinite(cap) ? [ungroundedCap(cap, policy.basis.cap)] : []),
-    ...capFrom(policy.ceiling, read),
-    ...(sizing.caps ?? []),
-  ];
+  const caps: CapStep[] = [];
+  if (Number.isFinite(cap)) caps.push(ungroundedCap(cap, policy.basis.cap));
+  if (policy.ceiling !== null) caps.push(capStep(policy.ceiling, read));
+  for (const further of sizing.caps ?? none) caps.push(further);
   const atTableEnd =
     (column !== "mixed" && hasLastRowFloor(rule, entered, installed.area)) ||
     (assumed !== null && hasLastRowFloor(rule, read, assumed.area)) ||
     parts.some((part) => hasLastRowFloor(rule, part.column, part.area));
-  const floors: readonly FloorStep[] = [
-    ...(table.last !== null && atTableEnd
-      ? [floorStep(table.last[read], citationOfRow(rule, "last"), "last-row")]
-      : []),
-    ...floorFrom(policy.floor, read),
-  ];
-  const required = { requiredArea: deciding.decides.requiredArea, governs: deciding.decides.kind };
-  const shown = ways.filter((way) => way === deciding || way.before?.kind !== "sum");
-  const steps = [
-    sumStep(sizing, installed),
-    ...shown.flatMap(({ before, decides }) => [before, decides]),
-    ...acting(caps, required.requiredArea),
-    ...floors,
-  ];
-  return { steps: steps.filter((step) => step !== null), ...limited(required, caps, floors) };
+  const floors: FloorStep[] = [];
+  if (table.last !== null && atTableEnd) {
+    floors.push(floorStep(table.last[read], citationOfRow(rule, "last"), "last-row"));
+  }
+  if (policy.floor !== null) floors.push(floorStep(policy.floor[read], policy.floor.citation, "least-size"));
+  const { decides } = deciding;
+  const limits = limited({ requiredArea: decides.requiredArea, governs: decides.kind }, caps, floors);
+
+  const steps: Step[] = [sumStep(sizing, installed)];
+  for (const way of ways) {
+    // The sum of one metal of a mixed supply is shown only where it decides.
+    if (way !== deciding && way.before?.kind === "sum") continue;
+    if (way.before !== null) steps.push(way.before);
+    steps.push(way.decides);
+  }
+  // A cap that lies above what is required says nothing.
+  for (const one of caps) if (one.requiredArea < decides.requiredArea) steps.push(one);
+  for (const one of floors) steps.push(one);
+  return { steps, requiredArea: limits.requiredArea, governs: limits.governs };
 }
+
+const none: readonly never[] = [];
 
 /** One way to a required area: what comes before the rule, and the row or 12.5 percent that decides. */
 interface Way {
@@ -130,7 +135,7 @@ export function installedArea(supply: Supply, policy: Policy): InstalledArea {
   return {
     column: columnOfSupply(supply),
     area: sumOf(supply, policy.sum),
-    largest: Math.max(...conductorsOf(supply).map(ownArea)),
+    largest: sumOf(supply, "largest-conductor"),
     sets: countSets(supply),
   };
 }
@@ -179,13 +184,17 @@ function ruleStep(rule: AreaRule, entered: ConductorColumn, area: number): RowSt
 function citationOfRow({ table, policy, read }: AreaRule, place: number | "last"): Citation {
   const cell = `${place} ${read}`;
   const evidence = table.cells?.[cell];
-  return citeAsAmended({ ...policy.basis.row, ...(evidence && { evidence }) }, table.amended?.[cell]);
+  const { section } = policy.basis.row;
+  return citeAsAmended({ section, evidence: evidence ?? policy.basis.row.evidence }, table.amended?.[cell]);
 }
 
 function largestOf(ways: readonly Way[]): Way {
-  const [first, ...others] = ways;
-  if (first === undefined) throw new TypeError("neither the installed nor assumed conductors decide");
-  return others.reduce((so, way) => (way.decides.requiredArea > so.decides.requiredArea ? way : so), first);
+  let largest = ways[0];
+  if (largest === undefined) throw new TypeError("neither the installed nor assumed conductors decide");
+  for (const way of ways) {
+    if (way.decides.requiredArea > largest.decides.requiredArea) largest = way;
+  }
+  return largest;
 }
 
 function ungroundedCap(requiredArea: number, citation: Citation): CapStep {

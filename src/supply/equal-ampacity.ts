@@ -8,7 +8,7 @@ import {
   nextSizeUp,
   type StandardSize,
 } from "../conductor/index.js";
-import { type Citation, type EditionYear, weakestEvidence } from "../edition/index.js";
+import { type Citation, type EditionYear, perPlace, weakestEvidence } from "../edition/index.js";
 import { readShape } from "../input/read-shape.js";
 import { readAll } from "../input/reader.js";
 import { mulDivUp } from "../units/exact.js";
@@ -72,19 +72,37 @@ export function assumedIn(
   const others = conductorsOf(supply).filter((one) => columnOf(one.material) !== columnOf(material));
   const different = others.filter((one, i) => others.findIndex((other) => isAlike(other, one)) === i);
   return different.map((installed) => {
-    const ampacity = ampacityOrNextLarger(year, installed, column);
-    const assumed = smallestConductorIn(year, ampacity.amperes, material, column);
-    const decided = assumed === null ? [] : [assumed, nextSizeDown(assumed)].filter((size) => size !== null);
-    const cells = decided.map((size) => ampacityIn(year, size, material, column).citation.evidence);
-    const evidence = weakestEvidence([ampacity.citation.evidence, ...cells]);
-    return {
-      installed: pick(installed),
-      installedAmperes: ampacity.amperes,
-      assumed,
-      area: assumed === null ? equalConductanceArea(installed) : areaOf(assumed),
-      citation: { ...ampacity.citation, evidence },
-    };
+    const { citation, ...counted } = countedAs(year, installed, column);
+    return { installed: pick(installed), ...counted, citation: { ...citation } };
   });
+}
+
+type Counted = Omit<AssumedConductor, "installed">;
+
+/** By edition, column and size, what was worked out; there is one for each cell of the ampacity tables at most. */
+const counted = /* @__PURE__ */ perPlace<Counted>();
+
+/** What an installed conductor counts as in the other column. */
+function countedAs(year: EditionYear, installed: Conductor, column: TemperatureColumn): Counted {
+  const cell = `${year} ${columnOf(installed.material)} ${column} ${installed.size}`;
+  const known = counted.get(cell) ?? workOut(year, installed, column);
+  counted.set(cell, known);
+  return known;
+}
+
+function workOut(year: EditionYear, installed: Conductor, column: TemperatureColumn): Counted {
+  const material = columnOf(installed.material) === "copper" ? "aluminum" : "copper";
+  const ampacity = ampacityOrNextLarger(year, installed, column);
+  const assumed = smallestConductorIn(year, ampacity.amperes, material, column);
+  const decided = assumed === null ? [] : [assumed, nextSizeDown(assumed)].filter((size) => size !== null);
+  const cells = decided.map((size) => ampacityIn(year, size, material, column).citation.evidence);
+  const evidence = weakestEvidence([ampacity.citation.evidence, ...cells]);
+  return {
+    installedAmperes: ampacity.amperes,
+    assumed,
+    area: assumed === null ? equalConductanceArea(installed) : areaOf(assumed),
+    citation: { section: ampacity.citation.section, evidence },
+  };
 }
 
 /** Ampacity of a conductor; one that the table leaves out counts as the next larger that it has. */

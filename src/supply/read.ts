@@ -54,8 +54,13 @@ export function areOneSupply(at: Reader, sets: readonly SupplySet[]): boolean {
 
 /** Checks that all phased sets list the same phases, so that corresponding conductors can be added. */
 function areLikePhases(at: Reader, sets: readonly SupplySet[]): boolean {
-  const lengths = new Set(sets.flatMap((set) => ("phases" in set ? [set.phases.length] : [])));
-  if (lengths.size <= 1) return true;
+  let phases: number | null = null;
+  const isAlike = sets.every((set) => {
+    if (!("phases" in set)) return true;
+    phases ??= set.phases.length;
+    return set.phases.length === phases;
+  });
+  if (isAlike) return true;
   refuse(
     at,
     "unlike-phases",

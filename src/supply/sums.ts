@@ -48,21 +48,21 @@ export function sumOfLargest(supply: Supply): number {
 }
 
 /** The sum that a rule names, with each conductor counted by `area`. */
-export function sumOf(supply: Supply, rule: SumRule, area: AreaOfConductor = ownArea): number {
-  if (rule === "largest-conductor") return Math.max(...conductorsOf(supply).map(area));
-  if (rule === "largest") {
-    return total(
-      supply.sets.map((set) =>
-        mulExact(set.count, Math.max(...phasesOf(set).map((one) => (one ? area(one) : 0)))),
-      ),
+export function sumOf({ sets }: Supply, rule: SumRule, area: AreaOfConductor = ownArea): number {
+  if (rule === "largest-conductor")
+    return sets.reduce((most, set) => Math.max(most, largestIn(set, area)), 0);
+  if (rule === "largest")
+    return sets.reduce((sum, set) => sum + mulExact(set.count, largestIn(set, area)), 0);
+  let phases = 1;
+  for (const set of sets) if ("phases" in set) phases = Math.max(phases, set.phases.length);
+  let most = 0;
+  for (let phase = 0; phase < phases; phase += 1) {
+    most = Math.max(
+      most,
+      sets.reduce((sum, set) => sum + mulExact(set.count, inPhase(set, phase, area)), 0),
     );
   }
-  const phases = Math.max(1, ...supply.sets.map((set) => phasesOf(set).length));
-  return Math.max(
-    ...Array.from({ length: phases }, (_, phase) =>
-      total(supply.sets.map((set) => mulExact(set.count, inPhase(set, phase, area)))),
-    ),
-  );
+  return most;
 }
 
 /** Area of one conductor as installed. */
@@ -72,31 +72,37 @@ export function ownArea(conductor: Conductor): number {
 
 /** The column of the whole supply, or `mixed` if copper stands beside aluminum. */
 export function columnOfSupply(supply: Supply): ConductorColumn | "mixed" {
-  const columns = new Set(conductorsOf(supply).map((conductor) => columnOf(conductor.material)));
-  const [first] = columns;
-  return columns.size === 1 && first !== undefined ? first : "mixed";
+  let column: ConductorColumn | null = null;
+  for (const { material } of conductorsOf(supply)) {
+    const own = columnOf(material);
+    if (column !== null && own !== column) return "mixed";
+    column = own;
+  }
+  return column ?? "mixed";
 }
 
 /** Every different conductor of a supply, in order of mention. */
-export function conductorsOf(supply: Supply): readonly Conductor[] {
-  return supply.sets.flatMap((set) => ("phases" in set ? set.phases.filter((one) => one !== null) : set));
+export function conductorsOf({ sets }: Supply): readonly Conductor[] {
+  const conductors: Conductor[] = [];
+  for (const set of sets) {
+    if (!("phases" in set)) conductors.push(set);
+    else for (const one of set.phases) if (one !== null) conductors.push(one);
+  }
+  return conductors;
 }
 
 /** Number of sets. */
-export function countSets(supply: Supply): number {
-  return total(supply.sets.map((set) => set.count));
+export function countSets({ sets }: Supply): number {
+  return sets.reduce((sum, { count }) => sum + count, 0);
 }
 
-function phasesOf(set: SupplySet): readonly (Conductor | null)[] {
-  return "phases" in set ? set.phases : [set];
+function largestIn(set: SupplySet, area: AreaOfConductor): number {
+  if (!("phases" in set)) return area(set);
+  return set.phases.reduce((most, one) => (one === null ? most : Math.max(most, area(one))), 0);
 }
 
 function inPhase(set: SupplySet, phase: number, area: AreaOfConductor): number {
   if (!("phases" in set)) return area(set);
   const conductor = set.phases[phase];
   return conductor ? area(conductor) : 0;
-}
-
-function total(areas: readonly number[]): number {
-  return areas.reduce((sum, area) => sum + area, 0);
 }

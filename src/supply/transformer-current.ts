@@ -5,9 +5,8 @@ import { type TransformerRating, transformerRatingShape } from "./questions/shap
 export type { TransformerRating };
 
 /**
- * The line current of a transformer at its rating: kVA by volts, in three phases by volts and the root of three. What
- * {@link suppliesForLoad} requires where a derived system has no conductors yet and its load is not known more closely. The code has no
- * sentence on it, and the overcurrent protection of the secondary may require larger conductors.
+ * The line current of a transformer at its rating: kVA by volts, in three phases by volts and the root of three. The
+ * code has no sentence on it; what the overcurrent protection makes of it is for {@link transformerSecondary}.
  *
  * @param rating - apparent power, voltage of the side whose current is to be found, and phases
  * @returns amperes, not rounded
@@ -15,11 +14,9 @@ export type { TransformerRating };
  *
  * @example
  * ```ts
- * import { suppliesForLoad, transformerCurrent } from "bondmil";
+ * import { transformerCurrent } from "bondmil";
  * const amperes = transformerCurrent({ kva: 112.5, volts: 208, phases: 3 });
  * amperes.toFixed(1); // => "312.3"
- * suppliesForLoad({ edition: "2023", amperes, material: "copper" })[0]?.sets[0];
- * // => { count: 1, size: "400 kcmil", material: "copper" }
  * ```
  */
 export function transformerCurrent(rating: TransformerRating): number {

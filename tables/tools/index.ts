@@ -43,11 +43,23 @@ export {
 } from "./rules.js";
 export type { Source, Sources } from "./source.js";
 export {
+  ambientCorrection,
   bondingConductor,
+  compactConductorDimensions,
   conductorCountAdjustment,
+  conductorImpedance,
   conductorProperties,
+  directCurrentResistance,
+  dwellingConductors,
   electrodeConductor,
   equipmentGrounding,
+  insulatedConductorDimensions,
+  insulationTypes,
   racewayAmpacity,
+  racewayDimensions,
+  racewayFill,
+  rooftopAdder,
+  standardRatings,
+  transformerProtection,
   trayAsConductor,
 } from "./tables.js";

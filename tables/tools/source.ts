@@ -18,11 +18,18 @@ export interface Source {
     | "trade-press"
     | "training"
     | "exam-prep"
+    | "question-bank"
+    | "homework"
+    | "unsigned"
     | "utility"
     | "manufacturer"
     | "forum"
     | "transcription"
     | "software";
+  /** The bank, host or author that it belongs to, where the publisher has another name. */
+  readonly host?: string;
+  /** How it is found where there is no address, or only that of a site; absent where the address leads there. */
+  readonly findAgain?: "by-title" | "no";
   /** Id of the source that this one repeats; a copy is no second source. */
   readonly copies: string | null;
   /** Whether the whole was read, or an extract. */

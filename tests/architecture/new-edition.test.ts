@@ -90,7 +90,13 @@ const read = (name: string): object => JSON.parse(readFileSync(join(root, "table
 const tableOf = (name: string): TableFile => readTable(join(root, "tables"), name.replace(".json", ""));
 
 /** Files that owe no answer to a new edition. */
-const withoutEditions = ["debts.json", "readings.json", "short-time-withstand.json", "sources.json"];
+const withoutEditions = [
+  "datapackage.json",
+  "debts.json",
+  "readings.json",
+  "short-time-withstand.json",
+  "sources.json",
+];
 
 /** Files whose answers hold from an edition on; the evidence beside them owes one for each. */
 const withEvidence = readdirSync(join(root, "tables/evidence"));

@@ -3,7 +3,10 @@ import axe from "axe-core";
 import { drawingAsSvg, drawingOf, render, reportDocument } from "bondmil";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { FONT_SIZE } from "../../src/drawing/wrap.js";
 import { demo, demoNames } from "../installation/installations.js";
+import { diceOf } from "../laws/installations/dice.js";
+import { drawInstallation } from "../laws/installations/drawn/installation.js";
 import { need } from "../needs.js";
 
 const executablePath = process.env.CHROMIUM ?? "/usr/bin/chromium";
@@ -25,8 +28,9 @@ const overlapsInPage = `(() => {
   return { found, count: document.querySelectorAll("text.label").length };
 })()`;
 
-/** Labels of a drawing that stick out of the box or the row that the layout gave them. */
-const widthsInPage = `[...document.querySelectorAll("text.label tspan")].map((one) => [one.textContent, one.getComputedTextLength()])`;
+/** Width of the widest line of each label of the sheets, without title, key and list. */
+const widthsInPage = `[...document.querySelectorAll("svg.bondmil > g > text.label")].map((one) =>
+  Math.max(...[...one.querySelectorAll("tspan")].map((line) => line.getComputedTextLength())))`;
 
 interface Overlaps {
   readonly found: readonly string[];
@@ -52,11 +56,51 @@ describe.skipIf(browserThere.isMissing)(`in Chromium${browserThere.because}`, ()
     const { found, count } = await page.evaluate<Overlaps>(overlapsInPage);
     expect(found).toEqual([]);
     expect(count).toBeGreaterThan(drawing.sheets.flatMap(({ labels }) => labels).length);
-    const widest = Math.max(...drawing.sheets.flatMap(({ labels }) => labels.map(({ width }) => width)));
-    const widths = await page.evaluate<readonly (readonly [string, number])[]>(widthsInPage);
-    expect(widths.filter(([, width]) => width > widest)).toEqual([]);
     await page.close();
   });
+
+  it("text takes no more room than the layout gives it, in the demos and 200 installations", async () => {
+    const random = Array.from({ length: 200 }, (_, i) => drawInstallation(diceOf(i + 1)));
+    const page = await open("");
+    for (const one of [...demoNames.map(demo), ...random]) {
+      const drawing = drawingOf(one);
+      await page.setContent(drawingAsSvg(drawing));
+      const given = drawing.sheets.flatMap(({ labels }) => labels.map(({ width }) => width));
+      const widths = await page.evaluate<readonly number[]>(widthsInPage);
+      expect(widths).toHaveLength(given.length);
+      expect(widths.filter((width, i) => width > (given[i] ?? 0) + 0.5)).toEqual([]);
+      expect((await page.evaluate<Overlaps>(overlapsInPage)).found).toEqual([]);
+    }
+    await page.close();
+  });
+
+  it.each(["Letter", "A4"] as const)(
+    "no text of a drawing is smaller than 7 points on %s paper",
+    async (format) => {
+      const [wide, high] = format === "Letter" ? [8.5, 11] : [8.27, 11.69];
+      const margins = (2 * 12) / 25.4;
+      const [width, height] = [(wide - margins) * 96, (high - margins) * 96];
+      const page = await browser.newPage({
+        viewport: { width: Math.floor(width), height: Math.floor(height) },
+      });
+      await page.setContent(render(reportDocument(demo("cold-store")), { as: "html" }));
+      await page.emulateMedia({ media: "print" });
+      const boxes = await page.evaluate<readonly (readonly [number, number, number])[]>(
+        `[...document.querySelectorAll("svg.bondmil")].map((one) => {
+        const { width, height } = one.getBoundingClientRect();
+        const scale = one.querySelector("text.label").getScreenCTM().a;
+        return [width, height, scale];
+      })`,
+      );
+      expect(boxes.length).toBeGreaterThan(2);
+      for (const [, tall, scale] of boxes) {
+        // 96 pixels are an inch, and 72 points.
+        expect(scale * FONT_SIZE * 0.75).toBeGreaterThanOrEqual(7);
+        expect(tall).toBeLessThanOrEqual(height);
+      }
+      await page.close();
+    },
+  );
 
   it("sees two labels that overlap", async () => {
     const label = '<text class="label" y="20">same place</text>';
@@ -89,7 +133,7 @@ describe.skipIf(browserThere.isMissing)(`in Chromium${browserThere.because}`, ()
       await page.keyboard.press("Tab");
       reached.push(await page.evaluate<string>("document.activeElement.tagName"));
     }
-    expect(reached).toEqual(["A", "A", "A", "A", "A", "A", "DIV", "DIV"]);
+    expect(reached).toEqual(["A", "A", "A", "A", "A", "A", "DIV", "SUMMARY"]);
     await page.close();
   });
 

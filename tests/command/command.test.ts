@@ -119,7 +119,7 @@ describe("bondmil schedule", () => {
 
 describe("bondmil check", () => {
   const installed = (size: string): string => {
-    const bare = installation({ services: [service({ electrodes: [] })] });
+    const bare = installation({ services: [service()] });
     const found = foundAsScheduled(bare).map((one) => ({ ...one, size }));
     return JSON.stringify({ ...bare, installed: { found } });
   };
@@ -140,7 +140,7 @@ describe("bondmil check", () => {
       );
       const { output } = await runHere(["check", "--as", "markdown"], { input });
       expect(output).toContain(
-        code === 0 ? "**No findings.** 2 of 2 as required" : "| SHORT | main bonding jumper D1 |",
+        code === 0 ? "**No findings.** 3 of 3 as required" : "| SHORT | main bonding jumper D1 |",
       );
     }
     const missing = await runHere(["check", shop]);

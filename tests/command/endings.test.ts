@@ -14,7 +14,7 @@ import { runHere } from "./run-here.js";
 type FindingKind = CheckFinding["kind"];
 
 const shop = "docs/installations/shop.json";
-const bare = installation({ services: [service({ electrodes: [] })] });
+const bare = installation({ services: [service()] });
 const { installed: _, ...store } = demo("cold-store");
 
 /** A found conductor beside a rest that is as scheduled. */
@@ -40,11 +40,11 @@ describe("a check ends by its findings", () => {
     [undefined, 1, bare],
     ["short", 1, besides(bare, piece(jumper, "14 AWG"))],
     ["too-few", 1, besides(store, piece("grounded-conductor lateral", "500 kcmil"))],
-    ["missing", 1, { ...bare, installed: { asScheduled: ["R1"] } }],
+    ["missing", 1, { ...bare, installed: { asScheduled: ["R1", "E1"] } }],
     ["wrong-material", 1, besides(tied, tie)],
     ["wrong-place", 1, besides(tied, { ...tie, size: "6 AWG", material: "copper", at: "roof" })],
     ["not-in-schedule", 1, besides(bare, lone)],
-  ])("%s", async (finding, code, drawn) => {
+  ])("with %s: %i", async (finding, code, drawn) => {
     const input = JSON.stringify(drawn);
     const kinds = checkOf(readInstallation(input)).findings.map(({ kind }) => kind);
     expect(kinds).toEqual(finding === undefined ? [] : [finding]);
@@ -109,7 +109,7 @@ describe("every complaint", () => {
     );
     const none = await runHere(["zzzzzzzz"]);
     expect(none.errors).toBe(
-      'bondmil: there is no subcommand "zzzzzzzz"; there are schedule, report, check, compare, stream, corpus. See bondmil --help.\n',
+      'bondmil: there is no subcommand "zzzzzzzz"; there are schedule, report, check, compare, supplies, stream, corpus. See bondmil --help.\n',
     );
   });
 

@@ -8,7 +8,9 @@ import {
   render,
   reportDocument,
 } from "bondmil";
+import { standings, voices } from "bondmil/corpus";
 import { describe, expect, it } from "vitest";
+import { countable, saying } from "../../src/command/subcommands.js";
 import { demo } from "../installation/installations.js";
 import { runHere } from "./run-here.js";
 
@@ -78,11 +80,21 @@ describe("bondmil corpus", () => {
     expect(output).not.toContain("system-bonding-jumper");
   });
 
+  it("knows the voices and standings of the corpus", async () => {
+    expect(countable).toEqual(standings);
+    expect(saying).toEqual(voices);
+    const { code, output } = await asked("corpus", "--voice", "author", "--assumed", "none");
+    expect(code).toBe(0);
+    expect(output).not.toContain("keyed-answer");
+  });
+
   it("refuses options that leave nothing, or that it does not know", async () => {
     for (const [words, told] of [
       [["--source", "nowhere"], "no published check is left"],
       [["--role", "roof"], "one of main-bonding-jumper"],
       [["--standing", "believed"], "one of cited"],
+      [["--voice", "nobody"], "one of author"],
+      [["--assumed", "much"], "one of none"],
       [["installation.json"], "takes no path"],
     ] as const) {
       const { code, errors } = await runHere(["corpus", ...words]);

@@ -31,7 +31,13 @@ const sources = Object.fromEntries(
     used.has(id),
   ),
 );
-for (const part of ["corpus/references", "corpus/installations", "tables/copies", "tables/evidence"])
+for (const part of [
+  "corpus/references",
+  "corpus/installations",
+  "corpus/supply",
+  "tables/copies",
+  "tables/evidence",
+])
   mkdirSync(join(temp, part), { recursive: true });
 for (const part of ["corpus/schema", "tables/schema"])
   cpSync(join(root, part), join(temp, part), { recursive: true });
@@ -68,6 +74,7 @@ const register = {
   title: "An invented handbook",
   publisher: "Nobody",
   url: null,
+  findAgain: "by-title",
   date: null,
   kind: "handbook",
   copies: null,
@@ -89,6 +96,7 @@ describe("a check that is added", () => {
     const file = JSON.parse(after.get("corpus/main-bonding-jumper.json") ?? "");
     expect(file.groups[0].checks.at(-1)).toEqual({ ...one, id: `${known}-1` });
     expect(file.groups).toHaveLength(ofRole.groups.length);
+    expect(file.count).toBe(ofRole.count + 1);
     // Only lines that were added, and none that was reformatted.
     const lines = new Set(
       after
@@ -96,7 +104,8 @@ describe("a check that is added", () => {
         ?.split("\n")
         .map((line) => line.replace(/,$/, "")),
     );
-    for (const line of before.get("corpus/main-bonding-jumper.json")?.split("\n") ?? [])
+    const kept = before.get("corpus/main-bonding-jumper.json")?.split("\n") ?? [];
+    for (const line of kept.filter((one) => !one.includes('"count": ')))
       expect(lines).toContain(line.replace(/,$/, ""));
   });
 
@@ -211,10 +220,10 @@ describe("a draft", () => {
     expect(written.check.input.conductor).toEqual({ material: "copper|aluminum|copper-clad aluminum" });
     expect(run(...args)).toMatchObject({ exitCode: 1, said: expect.stringContaining("is there already") });
 
-    const { input, locator, holds, stated, flags, expect: size } = one;
+    const { input, locator, holds, stated, flags, voice, expect: size } = one;
     const filled = {
       ...written,
-      check: { ...written.check, input, locator, holds, stated, flags, expect: size },
+      check: { ...written.check, input, locator, holds, stated, flags, voice, expect: size },
     };
     expect(contents()).toEqual(before);
     expect(add(filled)).toMatchObject({ exitCode: 0 });

@@ -18,6 +18,8 @@ export const check: Check<"main-bonding-jumper"> = {
   figures: { sum: 167800 },
   locator: "page 1",
   standing: "cited",
+  voice: "author",
+  assumed: [],
 };
 
 /** The same check with a source that is not believed. */
@@ -38,7 +40,7 @@ export const disputed: Check<"main-bonding-jumper"> = {
 export const source: Source = {
   title: "A handbook",
   publisher: "A publisher",
-  url: null,
+  url: "https://example.org/handbook",
   date: null,
   kind: "handbook",
   copies: null,
@@ -67,6 +69,7 @@ export function fileOf(checks: readonly object[]): object {
     $schema: "./schema/checks.schema.json",
     version: 1,
     role: "main-bonding-jumper",
+    count: checks.length,
     flags: { "basic-row": { kind: "basic", why: "One row.", consequence: "A wrong row." } },
     groups: [{ source: "handbook", checks }],
   };

@@ -9,8 +9,6 @@ const expected = installationEntriesOf(files).flatMap(({ check }) => expectedOf(
 /** An amendment alone forbids a material, and the checks have none; of the others no published answer was found yet. */
 const withoutCheck: readonly ViolationCode[] = [
   "material-forbidden",
-  "factory-jumper-to-be-removed",
-  "jumper-outside-too-long",
   "electrode-conductor-not-at-impedance",
   "designation-not-in-edition",
 ];

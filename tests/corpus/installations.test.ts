@@ -71,12 +71,14 @@ const check: InstallationCheck = {
   locator: "page 1",
   standing: "cited",
   voice: "author",
+  assumed: [],
 };
 const file = (checks: readonly InstallationCheck[]): InstallationCheckFile & Record<string, unknown> => ({
   $schema: "../schema/installation-checks.schema.json",
   version: 1,
   id: "a-file",
   topic: "A topic",
+  count: checks.length,
   installations: { "a-service": uncoded },
   groups: [{ source: "a-book", checks }],
 });

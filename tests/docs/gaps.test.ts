@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type CheckFile, entriesOf } from "../../corpus/tools/runner/model.js";
 import { gapsSection } from "../../docs/pages/role-coverage/gaps.js";
+import type { Source } from "../../tables/tools/source.js";
 import { check, source as handbook } from "../corpus/fixtures.js";
 
 const five = ["page 1", "page 2", "page 3", "page 4", "page 5"];
@@ -11,14 +12,24 @@ interface Place {
 }
 
 /** The row on main bonding jumpers of either table, of a corpus with one check at each place. */
-function rowsOf(places: readonly Place[], copies: string | null = null, standing = check.standing) {
+function rowsOf(
+  places: readonly Place[],
+  copies: string | null = null,
+  standing = check.standing,
+  ofThird: Partial<Source> = {},
+) {
   const groups = places.map(({ source, locator }) => ({ source, checks: [{ ...check, locator, standing }] }));
   const source = (publisher: string, of: string | null) => ({ ...handbook, publisher, copies: of });
-  const sources = { a: source("One", null), b: source("Two", null), c: source("Three", copies) };
+  const sources = {
+    a: source("One", null),
+    b: source("Two", null),
+    c: { ...source("Three", copies), ...ofThird },
+  };
   const file: CheckFile<"main-bonding-jumper"> = {
     $schema: "./schema/checks.schema.json",
     version: 1,
     role: "main-bonding-jumper",
+    count: groups.length,
     flags: {},
     groups,
   };
@@ -42,12 +53,22 @@ describe("what could not be filled", () => {
   });
 
   it("counts a copy as the source that it repeats", () => {
-    expect(rowsOf(places, "a")[0]).toBe("| main bonding jumper | 5 | 2 | publishers |");
+    expect(rowsOf(places, "a")[0]).toBe("| main bonding jumper | 5 | 2 | hosts |");
+  });
+
+  it("counts one host under several names once", () => {
+    expect(rowsOf(places, null, "cited", { host: "One" })[0]).toBe("| main bonding jumper | 5 | 2 | hosts |");
+  });
+
+  it("does not count what cannot be found again", () => {
+    const lost = rowsOf(places, null, "cited", { url: null, findAgain: "no" });
+    expect(lost[0]).toBe("| main bonding jumper | 4 | 2 | places and hosts |");
+    expect(rowsOf(places, null, "cited", { url: null, findAgain: "by-title" })).toHaveLength(1);
   });
 
   it("does not count what only follows from the text", () => {
     expect(rowsOf(places, null, "arithmetic")).toEqual([
-      "| main bonding jumper | 0 | 0 | places and publishers |",
+      "| main bonding jumper | 0 | 0 | places and hosts |",
       "| main bonding jumper | 2008, 2011, 2014, 2020, 2023, 2026 | 2017 |",
     ]);
   });

@@ -1,161 +1,157 @@
-import { conductorName, drawingAsSvg, drawingOf, scheduleOf } from "bondmil";
+import { drawingOf, scheduleOf } from "bondmil";
 import { describe, expect, it } from "vitest";
 import type { Sheet } from "../../src/drawing/drawing.js";
-import { demo, demoNames, derived, installation, service } from "../installation/installations.js";
-import { crossed, overlapping } from "./overlaps.js";
-
-const hostile = "<script>alert(\"x\")</script> & 'quoted'";
-const long =
-  "an id of one hundred and more letters that goes on and on, withoutanyspaceatallforaverylongtime W".repeat(
-    2,
-  );
-
-const installations = {
-  ...Object.fromEntries(demoNames.map((name) => [name, demo(name)])),
-  "hostile and long names": installation({
-    services: [
-      service({
-        id: hostile,
-        runs: [
-          {
-            id: long,
-            from: "U1",
-            to: "D1",
-            supply: { sets: [{ count: 2, size: "500 kcmil", material: "copper" }] },
-            raceways: { count: 1, kind: "nonmetallic" },
-          },
-        ],
-        electrodes: [
-          { id: `${hostile} rod`, kind: "rod", from: "D1", ferrousRaceway: true },
-          { id: "MMMMWWWW@@@@MMMMWWWW", kind: "ring", ringConductor: "2 AWG", from: `${hostile} rod` },
-        ],
-      }),
-    ],
-  }),
-  "boxes without supply conductors": installation({
-    services: [
-      service({
-        boxesWithoutSupply: [
-          { id: "CT meter", kind: "meter", beside: "D1", bondedBy: "equipment-grounding-conductor" },
-          { id: "CT gutter", kind: "gutter", beside: "D1", bondedBy: "metal-raceway" },
-        ],
-      }),
-    ],
-  }),
-  impedance: installation({
-    derivedSystems: [
-      derived({ grounding: "impedance", impedance: { amperes: 10, electrodeConductorAt: "impedance" } }),
-    ],
-  }),
-};
-
-const cases = Object.entries(installations);
+import { labelOf } from "../../src/drawing/write.js";
+import { demo, derived, installation } from "../installation/installations.js";
+import { cases, ends, installations, lineOf, shop, whole } from "./cases.js";
+import { crossed, isOn, lyingOn, outside, overlapping, segmentsOf, traced } from "./geometry.js";
 
 describe("the picture of a drawing", () => {
-  it.each(cases)("keeps labels apart: %s", (_, one) => {
+  it.each(cases)("keeps labels and lines apart: %s", (_, one) => {
     for (const sheet of drawingOf(one).sheets) {
       expect(overlapping(sheet)).toEqual([]);
       expect(crossed(sheet)).toEqual([]);
+      expect(lyingOn(sheet)).toEqual([]);
+      expect(outside(sheet)).toEqual([]);
+      expect(sheet.width).toBeLessThanOrEqual(900);
     }
   });
 
-  it.each(cases)("shows every conductor of the schedule with its name and size: %s", (_, one) => {
-    const { conductors } = scheduleOf(one);
-    const { sheets } = drawingOf(one);
-    const labels = sheets.flatMap((sheet) => sheet.labels);
-    const lines = sheets.flatMap((sheet) => sheet.lines);
-    for (const conductor of conductors) {
-      const { id, quantity, result } = conductor;
-      const label = labels.find((one) => one.conductor === id);
-      const text = label?.lines.join("").replace(/\s/g, "") ?? "";
-      expect(text).toContain(conductorName(conductor).replace(/\s/g, ""));
-      const { outcome } = result;
-      if (outcome.kind === "conductor")
-        expect(text).toContain(`${quantity}x${outcome.size.replace(/\s/g, "")}`);
-      const drawn = lines.filter((one) => one.conductor === id);
-      expect(drawn.length > 0).toBe(outcome.kind !== "not-required");
-      for (const { style } of drawn) expect(style).toBe(result.purpose);
+  it.each(cases)("labels every conductor of the schedule as the trade does: %s", (_, one) => {
+    const labels = drawingOf(one).sheets.flatMap((sheet) => sheet.labels);
+    scheduleOf(one).conductors.forEach((conductor, i) => {
+      const texts = labels.flatMap((label) =>
+        label.conductor === conductor.id ? [label.lines.join("")] : [],
+      );
+      const wanted = labelOf({ mark: i + 1, conductor }).replace(/\s/g, "");
+      expect(texts.map((text) => text.replace(/\s/g, ""))).toContain(wanted);
+    });
+  });
+
+  it("writes a label with size, material, abbreviation and number", () => {
+    const [first] = scheduleOf(demo("shop")).conductors;
+    expect(first && labelOf({ mark: 1, conductor: first })).toBe("4 AWG Cu MBJ (1)");
+  });
+
+  it.each(cases)("lists the path in words: %s", (_, one) => {
+    const items = drawingOf(one).sheets.flatMap(({ description }) => description);
+    scheduleOf(one).conductors.forEach((conductor, i) => {
+      expect(items.some((item) => item.includes(labelOf({ mark: i + 1, conductor })))).toBe(true);
+    });
+  });
+});
+
+describe("the rest of a picture", () => {
+  it("shows electrodes below a ground line, and the conductor from the bar to each", () => {
+    const [ground] = shop?.grounds ?? [];
+    for (const electrode of ["water pipe", "rod 1"]) {
+      const [start, end] = ends(lineOf(shop, `grounding-electrode-conductor ${electrode}`));
+      expect(end.y).toBe(ground?.y);
+      const bars = shop?.lines.filter(({ style }) => style === "bar") ?? [];
+      expect(bars.some(({ points }) => segmentsOf(points).some((one) => isOn(start, one)))).toBe(true);
     }
+    expect(shop?.symbols.filter(({ y }) => y === ground?.y).map(({ kind }) => kind)).toEqual([
+      "rod",
+      "rod",
+      "water-pipe",
+    ]);
   });
 
-  it.each(cases)("names in words what it shows: %s", (_, one) => {
-    const words = drawingOf(one)
-      .sheets.map(({ description }) => description)
-      .join(" ");
-    for (const conductor of scheduleOf(one).conductors) expect(words).toContain(conductorName(conductor));
-  });
-
-  it("stays within its sheet", () => {
-    for (const { width, height, boxes, labels } of drawingOf(demo("print-works")).sheets) {
-      for (const one of [...boxes, ...labels]) {
-        expect(one.x >= 0 && one.y >= 0 && one.x + one.width <= width && one.y + one.height <= height).toBe(
-          true,
+  it.each(cases)(
+    "hops wherever two lines cross, and has a dot wherever one ends on another: %s",
+    (_, one) => {
+      for (const { lines, joints } of whole(one)) {
+        const parts = lines.flatMap(({ points }, line) =>
+          segmentsOf(points).map((part) => ({ ...part, line })),
         );
+        for (const across of parts.filter(({ a, b }) => a.y === b.y)) {
+          for (const down of parts.filter(({ a, b }) => a.x === b.x)) {
+            const [left, right] = [Math.min(across.a.x, across.b.x), Math.max(across.a.x, across.b.x)];
+            const [top, bottom] = [Math.min(down.a.y, down.b.y), Math.max(down.a.y, down.b.y)];
+            const { x } = down.a;
+            const { y } = across.a;
+            if (across.line === down.line || x < left || x > right || y < top || y > bottom) continue;
+            const isCrossing = x > left && x < right && y > top && y < bottom;
+            const hops = lines[across.line]?.hops?.some((hop) => hop.x === x && hop.y === y) === true;
+            expect(hops).toBe(isCrossing);
+            const isEndOnLine = !isCrossing && (left < x && x < right ? true : top < y && y < bottom);
+            const isEnd = [lines[across.line], lines[down.line]].some((line) =>
+              line === undefined ? false : ends(line).some((end) => end.x === x && end.y === y),
+            );
+            if (isEndOnLine && isEnd) expect(joints.some((dot) => dot.x === x && dot.y === y)).toBe(true);
+          }
+        }
       }
-    }
+    },
+  );
+
+  it("draws windings with their connection, and a lead to the grounded conductor only where there is one", () => {
+    const kinds = (given: Parameters<typeof derived>[0]) => {
+      const [sheet] = whole(installation({ derivedSystems: [derived(given)] }));
+      return [sheet?.symbols[0]?.kind, sheet && traced(sheet).sources.length];
+    };
+    expect(kinds({ connection: "three-phase-wye" })).toEqual(["wye", 1]);
+    expect(kinds({ connection: "single-phase-three-wire" })).toEqual(["single-phase", 1]);
+    expect(kinds({ connection: "high-leg-delta" })).toEqual(["high-leg-delta", 1]);
+    expect(kinds({ connection: "three-phase-delta", grounding: "grounded-phase" })).toEqual([
+      "corner-grounded-delta",
+      1,
+    ]);
+    expect(kinds({ connection: "three-phase-delta", grounding: "ungrounded" })).toEqual(["delta", 0]);
+  });
+
+  it("puts the impedance between the neutral point and what it bonds", () => {
+    const [sheet] = whole(installations.impedance);
+    expect(sheet?.symbols.map(({ kind }) => kind)).toContain("impedance");
+    const { names, sources, from } = traced(sheet as Sheet);
+    const reached = sources.flatMap((one) => [...from(one)]).map((one) => names[one] ?? "");
+    expect(reached.some((name) => name.startsWith("impedance-grounding-conductor"))).toBe(true);
+    expect(reached.some((name) => name.startsWith("impedance-bonding-jumper"))).toBe(false);
+  });
+
+  it("folds what is alike into a table with the sizes of each", () => {
+    const circuits = Array.from({ length: 12 }, (_, i) => ({
+      id: `C${i + 1}`,
+      from: "P1",
+      to: `load ${i + 1}`,
+      device: { amperes: i < 6 ? 20 : 100 },
+      wiring: "raceway" as const,
+    }));
+    const one = installation({ existing: [{ id: "P1" }], circuits });
+    const [sheet] = whole(one);
+    const texts = sheet?.labels.map(({ lines }) => lines.join(" ")) ?? [];
+    expect(texts).toContain("load 2 to load 12 (11) like load 1");
+    const drawn = sheet?.lines.flatMap(({ conductor }) => conductor ?? []);
+    expect(drawn).toEqual(["equipment-grounding-conductor C1"]);
+    scheduleOf(one).conductors.forEach((conductor, i) => {
+      expect(texts).toContain(labelOf({ mark: i + 1, conductor }));
+    });
   });
 
   it("says what a box without supply conductors is", () => {
     const [sheet] = drawingOf(installations["boxes without supply conductors"]).sheets;
     const texts = sheet?.labels.map(({ lines }) => lines.join(" ")) ?? [];
-    for (const said of ["CT meter meter without supply", "CT gutter gutter without supply"])
+    for (const said of ["meter without supply", "gutter without supply"])
       expect(texts.filter((text) => text.includes(said))).toHaveLength(1);
   });
 
-  it("draws every place of a tapped service once", () => {
-    const [sheet] = drawingOf(demo("cold-store")).sheets;
-    expect(sheet?.boxes.every(({ kind }) => kind === "place")).toBe(true);
-  });
-});
-
-describe("the SVG of a picture", () => {
-  it("is the same for the same drawing and loads nothing", () => {
-    const svg = drawingAsSvg(drawingOf(demo("print-works")));
-    expect(drawingAsSvg(drawingOf(demo("print-works")))).toBe(svg);
-    expect(svg.replaceAll("http://www.w3.org/2000/svg", "")).not.toMatch(/https?:|url\(|@import|href/);
-  });
-
-  it("escapes every name", () => {
-    const svg = drawingAsSvg(drawingOf(installations["hostile and long names"]));
-    expect(svg).not.toContain("<script");
-    expect(svg).toContain("&lt;script&gt;");
-  });
-
-  it("tells the styles apart without color", () => {
-    const svg = drawingAsSvg(drawingOf(demo("shop")));
-    const styles = ["fault-path", "electrode-system", "equalizing", "load", "context"].map(
-      (style) => svg.match(new RegExp(`\\.bondmil \\.${style}\\{([^}]*)\\}`))?.[1],
+  it("divides what is too high for a page, and goes on at the same places", () => {
+    const one = demo("cold-store");
+    const [sheet] = whole(one);
+    const parts = drawingOf(one).sheets.filter(({ title }) => title.startsWith(sheet?.title ?? "-"));
+    expect(parts.length).toBeGreaterThan(1);
+    expect(parts.map(({ title }) => title.slice(-8))).toEqual(
+      parts.map((_, i) => `(${i + 1} of ${parts.length})`),
     );
-    expect(new Set(styles).size).toBe(5);
-    expect(styles).not.toContain(undefined);
-  });
-});
-
-describe("the checks of overlaps themselves", () => {
-  it("see each fault", () => {
-    const label = { x: 0, y: 0, width: 10, height: 10, strong: 0 };
-    const sheet: Sheet = {
-      title: "t",
-      description: "d",
-      width: 20,
-      height: 20,
-      boxes: [],
-      symbols: [],
-      labels: [
-        { ...label, lines: ["a"] },
-        { ...label, x: 9, y: 9, lines: ["b"] },
-      ],
-      lines: [
-        {
-          style: "context",
-          points: [
-            { x: 5, y: -5 },
-            { x: 5, y: 5 },
-          ],
-        },
-      ],
-    };
-    expect(overlapping(sheet)).toEqual(["a / b"]);
-    expect(crossed(sheet)).toEqual(["a"]);
+    const texts = (sheets: readonly Sheet[]) =>
+      sheets.flatMap(({ labels }) => labels.map(({ lines }) => lines.join())).sort();
+    expect(texts(parts)).toEqual(texts([sheet as Sheet]));
+    parts.slice(1).forEach((part, i) => {
+      const before = parts[i] as Sheet;
+      const at = (of: Sheet, y: number) =>
+        of.lines.flatMap(({ points }) => points.filter((point) => point.y === y).map(({ x }) => x)).sort();
+      expect(at(part, 0)).toEqual(at(before, before.height));
+      expect(at(part, 0)).not.toEqual([]);
+    });
   });
 });

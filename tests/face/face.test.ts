@@ -20,7 +20,7 @@ const values = exported.filter(({ declarations }) =>
 );
 
 /** What a person meets first is to stay small: each name has to earn its place. */
-const most = { values: 90, all: 190 } as const;
+const most = { values: 112, all: 225 } as const;
 
 describe("the public face", () => {
   it("is small", () => {

@@ -1,6 +1,6 @@
 import * as bondmil from "bondmil";
 import * as corpus from "bondmil/corpus";
-import { corpusCases, implementationOf, runCorpus, sources } from "bondmil/corpus";
+import { corpusCases, implementationOf, judgeCase, runCorpus, sources } from "bondmil/corpus";
 import * as tables from "bondmil/tables";
 import { demo, demoNames } from "../installation/installations.js";
 
@@ -52,6 +52,56 @@ const jumper = {
   supply,
   conductor: copper,
 } as const;
+const candidateQuestion = {
+  code,
+  system: { kind: "feeder", ungrounded: 3, grounded: { currentCarrying: true, loadAmperes: 100 } },
+  load: { continuous: 100, other: 200 },
+  device: 400,
+  conductor: { insulation: "THWN-2", materials: ["copper", "aluminum"] },
+  place: { location: "wet", ambient: { celsius: 35 } },
+  limits: { mostSets: 2, mostSetsInRaceway: 2 },
+  raceways: ["pvc-schedule-40"],
+  bonding: copper,
+} as const;
+const barnToChoose = {
+  format: 1,
+  title: "Barn",
+  code: { year: "2020" },
+  materials: {
+    bondingJumpers: "copper",
+    groundedConductors: "copper",
+    electrodeConductors: "copper",
+    equipmentGrounding: "copper",
+  },
+  services: [
+    {
+      id: "S1",
+      grounding: "solidly-grounded",
+      connection: "single-phase-three-wire",
+      utility: { id: "pole", outdoorTransformer: true },
+      runs: [
+        {
+          id: "R1",
+          from: "pole",
+          to: "D1",
+          supply: {
+            toChoose: {
+              load: { continuous: 0, other: 180 },
+              device: 200,
+              conductor: { insulation: "XHHW-2", materials: ["copper", "aluminum"] },
+              place: { location: "wet" },
+              limits: { mostSets: 1 },
+            },
+          },
+          raceways: { count: 1, kind: "nonmetallic" },
+        },
+      ],
+      disconnects: [{ id: "D1", designation: "service-disconnect", amperes: 200 }],
+      housing: "separate-enclosures",
+      electrodes: [{ id: "E1", kind: "concrete-encased", from: "D1" }],
+    },
+  ],
+} as const;
 const circuits = [{ device: { amperes: 400 }, conductors: { sets: [{ count: 1, ...big }] } }] as const;
 const enclosures = [
   { id: "D1", supply },
@@ -77,6 +127,31 @@ const withstand = {
   temperatures: { initial: 75, final: 150 },
   fault: { amperes: 5000, seconds: 0.25 },
 };
+const filled = {
+  edition: "2023",
+  raceway: "rigid-metal",
+  tradeSize: "3",
+  nipple: true,
+  conductors: [
+    { count: 3, size: "4/0 AWG", insulation: "THWN-2", compact: false },
+    { count: 1, size: "2 AWG", insulation: "RHW", withoutCovering: true },
+  ],
+  added: [
+    { count: 1, size: "6 AWG", bare: "stranded" },
+    { count: 1, squareInches: 0.2 },
+  ],
+} as const;
+const dropping = {
+  edition: "2023",
+  current: "three-phase",
+  volts: 480,
+  amperes: 200,
+  feet: 500,
+  conductors: { sets: 1, size: "3/0 AWG", material: "copper" },
+  impedance: { from: "table-9", conduit: "steel", powerFactor: 0.85 },
+  permittedPercent: 2,
+  mostSets: 4,
+} as const;
 const service = { code, enclosures, conductor: copper, wireway: { id: "W1", supply } } as const;
 const source = {
   code,
@@ -98,6 +173,48 @@ const supplySweep = {
   sizes: ["600 kcmil"],
   counts: [1, 4],
 } as const;
+const conductorInPlace = {
+  edition: "2023",
+  conductor: { size: "8 AWG", material: "copper", insulation: "THHN" },
+  place: { location: "dry", ambient: { celsius: 35 }, currentCarrying: 9, racewayInches: 300 },
+  terminations: { marked: 75 },
+} as const;
+const onRoof = {
+  edition: "2011",
+  conductor: { size: "250 kcmil", material: "aluminum", insulation: "XHHW-2" },
+  place: { location: "wet", ambient: { fahrenheit: 95 }, inchesAboveRoof: 6, method: "equation" },
+  terminations: { circuitAmperes: 200 },
+} as const;
+const counted = {
+  edition: "2020",
+  circuits: [{ kind: "four-wire-wye", count: 2, mostlyNonlinear: true }, { kind: "two-wire" }],
+  spares: 1,
+} as const;
+const device = {
+  edition: "2023",
+  conductors: { size: "500 kcmil", material: "copper", sets: 2, amperes: 380 },
+  serves: "service-or-feeder",
+  device: "fuse",
+  rating: 750,
+} as const;
+const house = {
+  edition: "2023",
+  amperes: 200,
+  material: "aluminum",
+  system: "208Y/120-two-phases",
+  conditions: {
+    insulation: "THWN-2",
+    place: { location: "wet", ambient: { celsius: 40 } },
+    terminations: { marked: 75 },
+  },
+} as const;
+const load = {
+  edition: "2014",
+  of: "branch-circuit",
+  continuous: 40,
+  other: 0,
+  listedForAll: true,
+} as const;
 const ratingSweep = { editions: ["2020"], material: "copper", ratings: [100, 4000] } as const;
 const filter = { role: "intersystem-bonding-conductor", edition: "2023", standing: "cited" } as const;
 const rows = runCorpus(implementationOf(bondmil), { role: "intersystem-bonding-conductor" });
@@ -110,8 +227,16 @@ const told = [
   ...results,
   bondmil.size(bondmil.cableTrayAsEquipmentGroundingConductor, { code, amperes: 225, metal: "steel" }),
   bondmil.shortTimeWithstand(withstand),
+  bondmil.racewayFill(filled),
+  bondmil.voltageDrop(dropping),
   bondmil.bondingAtDesignation(designation),
   bondmil.classifySource(source),
+  bondmil.ampacityOf(conductorInPlace),
+  bondmil.ampacityOf(onRoof),
+  bondmil.currentCarryingConductors(counted),
+  bondmil.deviceFor(device),
+  bondmil.dwellingConductor(house),
+  bondmil.requiredByLoad(load),
 ];
 const documents = [
   bondmil.reportDocument(shop, documentOptions),
@@ -142,12 +267,16 @@ function askPrepared(id: unknown, request: never, area: number, assumed: number,
   return [prepared.needsAssumedArea(area, sets), prepared.requiredArea(area, assumed, sets)];
 }
 
+/** A bound sizing is asked too: what is fuzzed is what is held, and the rest. */
+function askBound(id: unknown, held: never, rest: never): unknown {
+  return bondmil.bind<{ readonly code: unknown }, unknown>(roleOf(id), held)(rest);
+}
+
 /** A role with some of the inputs of its published checks. */
 function published(role: bondmil.Role): Entry["args"] {
-  const inputs = corpusCases({ role }).map(({ edition, question }) => ({
-    ...question.input,
-    code: { year: edition },
-  }));
+  const inputs = corpusCases({ role })
+    .filter((one) => !("error" in judgeCase(one, { errors: ["out-of-range"] }).expected))
+    .map(({ edition, question }) => ({ ...question.input, code: { year: edition } }));
   const step = Math.ceil(inputs.length / 40);
   return inputs.filter((_, i) => i % step === 0).map((input) => [role, input]);
 }
@@ -159,8 +288,13 @@ function camel(id: string): string {
 
 const ofBondmil: Readonly<Record<string, Entry>> = {
   amend: { call: bondmil.amend, args: [[code, ...amendments]] },
-  ampacityOf: {
-    call: bondmil.ampacityOf,
+  ampacityOf: { call: bondmil.ampacityOf, args: [[conductorInPlace], [onRoof]] },
+  currentCarryingConductors: { call: bondmil.currentCarryingConductors, args: [[counted]] },
+  deviceFor: { call: bondmil.deviceFor, args: [[device]] },
+  dwellingConductor: { call: bondmil.dwellingConductor, args: [[house]] },
+  requiredByLoad: { call: bondmil.requiredByLoad, args: [[load]] },
+  tableAmpacity: {
+    call: bondmil.tableAmpacity,
     args: [[{ edition: "2023", size: "600 kcmil", material: "aluminum", temperature: 75 }]],
   },
   areaOf: { call: bondmil.areaOf, args: [["1/0 AWG"]] },
@@ -194,6 +328,11 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
   },
   bondingAtDesignation: { call: bondmil.bondingAtDesignation, args: [[designation]] },
   scheduleOf: { call: bondmil.scheduleOf, args: installationArgs },
+  candidatesDocument: {
+    call: bondmil.candidatesDocument,
+    args: [[bondmil.supplyCandidates(candidateQuestion), { title: "Feeder" }]],
+  },
+  candidatesOf: { call: bondmil.candidatesOf, args: [[barnToChoose]] },
   checkDocument: { call: bondmil.checkDocument, args: [[check, documentOptions]] },
   checkOf: { call: bondmil.checkOf, args: installationArgs },
   classifySource: { call: bondmil.classifySource, args: [[source]] },
@@ -235,6 +374,22 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
     slow: true,
   },
   explain: { call: bondmil.explain, args: told.map((one) => [one]) },
+  feederTap: {
+    call: bondmil.feederTap,
+    args: [
+      [
+        {
+          edition: "2023",
+          feederDevice: 400,
+          feet: 20,
+          place: "inside",
+          endsIn: { device: 150 },
+          load: 120,
+          transformer: { primaryVolts: 480, secondaryVolts: 208, secondaryFeet: 5 },
+        },
+      ],
+    ],
+  },
   fingerprintOf: { call: bondmil.fingerprintOf, args: [[jumper], [[1, null, "a"]]], weight: 0.02 },
   formatArea: { call: bondmil.formatArea, args: [[1_800_000, "mm2"]] },
   formatSize: { call: bondmil.formatSize, args: [["3/0 AWG"]] },
@@ -252,13 +407,31 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
     call: ofRole(bondmil.largestSupply),
     args: rolesBy("supply", { code, conductor: wire, supplyMaterial: "copper" }),
   },
+  metalMass: {
+    call: bondmil.metalMass,
+    args: [[{ conductors: [{ count: 3, ...wire, solid: false }], feet: 500 }]],
+  },
   nextSizeDown: { call: bondmil.nextSizeDown, args: [["1/0 AWG"]] },
   nextSizeUp: { call: bondmil.nextSizeUp, args: [["4/0 AWG"]] },
   parseSize: { call: bondmil.parseSize, args: [["4/0 AWG"], ["#2"], ["250,000 cmil"], ["two aught"]] },
   conductorName: { call: bondmil.conductorName, args: [[bondmil.scheduleOf(shop).conductors[0]]] },
-  drawingAsSvg: { call: bondmil.drawingAsSvg, args: [[bondmil.drawingOf(shop)]] },
+  drawingAsSvg: {
+    call: bondmil.drawingAsSvg,
+    args: [[bondmil.drawingOf(shop)], [bondmil.drawingOf(shop), { highlight: "main-bonding-jumper D1" }]],
+  },
   drawingOf: { call: bondmil.drawingOf, args: installationArgs },
   endName: { call: bondmil.endName, args: [[{ kind: "place", id: "D1" }]] },
+  bind: {
+    call: askBound,
+    args: bondmil.roleIds.flatMap((id) =>
+      published(id)
+        .slice(0, 3)
+        .map(([role, input]) => {
+          const { code: held, ...rest } = input as { readonly code: unknown };
+          return [role, { code: held }, rest];
+        }),
+    ),
+  },
   prepare: {
     call: askPrepared,
     args: [
@@ -276,6 +449,10 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
       (["text", "markdown", "html", "csv"] as const).map((as) => [one, { as, width: 60 }]),
     ),
     weight: 0.3,
+  },
+  racewayFill: {
+    call: bondmil.racewayFill,
+    args: [[filled], [{ edition: "2011", raceway: "intermediate-metal", conductors: filled.conductors }]],
   },
   reportDocument: {
     call: bondmil.reportDocument,
@@ -311,17 +488,38 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
   },
   standardSizeFor: { call: bondmil.standardSizeFor, args: [[225_000]] },
   sumOfLargest: { call: bondmil.sumOfLargest, args: [[supply], [phased]] },
-  suppliesForLoad: {
-    call: bondmil.suppliesForLoad,
-    args: [[{ edition: "2023", amperes: 760, material: "copper", mostSets: 3, temperature: 75 }]],
-  },
+  supplyCandidates: { call: bondmil.supplyCandidates, args: [[candidateQuestion]] },
   sweep: {
     call: ofRole(bondmil.sweep),
     args: [...rolesBy("supply", supplySweep), ...rolesBy("rating", ratingSweep)],
   },
   toSquareInches: { call: bondmil.toSquareInches, args: [[250_000]] },
   toSquareMillimeters: { call: bondmil.toSquareMillimeters, args: [[250_000]] },
+  tradeOffAsSvg: { call: bondmil.tradeOffAsSvg, args: [[bondmil.supplyCandidates(candidateQuestion)]] },
+  transformerSecondary: {
+    call: bondmil.transformerSecondary,
+    args: [
+      [
+        {
+          edition: "2023",
+          transformer: { kva: 75, primaryVolts: 480, secondaryVolts: 208, phases: 3, windings: "other" },
+          protection: "primary-and-secondary",
+          conductors: {
+            feet: 20,
+            place: "inside",
+            endsIn: { devices: [100, 100], equipment: 225 },
+            load: 150,
+          },
+          feederTap: { feederDevice: 400, primaryFeet: 5 },
+        },
+      ],
+    ],
+  },
   transformerCurrent: { call: bondmil.transformerCurrent, args: [[{ kva: 112.5, volts: 208, phases: 3 }]] },
+  voltageDrop: {
+    call: bondmil.voltageDrop,
+    args: [[dropping], [{ ...dropping, impedance: { from: "table-8", coated: true, celsius: 60 } }]],
+  },
   weakestEvidence: { call: bondmil.weakestEvidence, args: [[["single", "carried"]]] },
   ...Object.fromEntries(
     roleIds.map((id) => [

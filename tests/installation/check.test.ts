@@ -165,7 +165,7 @@ describe("a found conductor of another material", () => {
     };
     const amended = { ...bare(), code: { year: "2017" as const, amendments: [amendment] as never } };
     const check = checkRest(amended, [piece(jumper, "250 kcmil", { material: "aluminum" })]);
-    expect(check.schedule.violations).toEqual([]);
+    expect(check.schedule.violations.map(({ code }) => code)).toEqual(["electrode-conductor-missing"]);
     expect(check.findings).toMatchObject([
       {
         kind: "wrong-material",
@@ -303,6 +303,7 @@ describe("what is found without being required", () => {
     );
     expect(astray.schedule.violations.map(({ code, at }) => [code, ...at])).toEqual([
       ["jumper-not-permitted-here", "P1"],
+      ["electrode-conductor-missing", "X1"],
     ]);
     expect(astray.findings).toMatchObject([
       { kind: "not-permitted", citation: { section: "250.30(C)" }, remedies: [{ do: "remove" }] },

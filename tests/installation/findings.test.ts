@@ -7,7 +7,7 @@ import {
   render,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { overlapping } from "../drawing/overlaps.js";
+import { overlapping } from "../drawing/geometry.js";
 import { derived, installation, refused, service, setsOf } from "./installations.js";
 
 type Service = NonNullable<Installation["services"]>[number];
@@ -137,17 +137,26 @@ describe("what is found on site", () => {
       sheets.map(({ violations = [] }) => violations.map(({ mark, violation }) => [mark, violation.code])),
     ).toEqual([
       [
-        ["V4", "electrode-not-supplemented"],
-        ["V6", "electrode-conductor-unprotected"],
         ["V1", "parallel-below-1-0"],
         ["V2", "bonded-by-locknuts"],
+        ["V3", "grounded-conductor-bonded-on-load-side"],
+        ["V4", "electrode-not-supplemented"],
         ["V5", "electrode-not-connected"],
+        ["V6", "electrode-conductor-unprotected"],
       ],
-      [["V3", "grounded-conductor-bonded-on-load-side"]],
     ]);
-    const labels = sheets.flatMap((sheet) => sheet.labels.map(({ lines }) => lines.join(" ")));
-    expect(labels.filter((one) => one.includes("not permitted")).length).toBe(3);
-    expect(labels.some((one) => one.startsWith("E1") && one.includes("not permitted: V4, V6"))).toBe(true);
+    const labels = sheets.flatMap((sheet) => sheet.labels);
+    const marks = labels.filter(({ isViolation }) => isViolation);
+    expect(marks.map(({ lines }) => lines.join(" ")).sort()).toEqual([
+      "not permitted: V1, V2",
+      "not permitted: V3",
+      "not permitted: V4, V6",
+    ]);
+    // The mark stands right below the name of what it is about.
+    const electrode = labels.find(({ lines }) => lines.join() === "E1");
+    const mark = marks.find(({ lines }) => lines.join() === "not permitted: V4, V6");
+    expect((mark?.y ?? 0) - (electrode?.y ?? 0)).toBeLessThan(20);
+    expect(Math.abs((mark?.x ?? 0) - (electrode?.x ?? 0))).toBeLessThan(10);
     for (const sheet of sheets) expect(overlapping(sheet)).toEqual([]);
     const svg = drawingAsSvg({ title: "", sheets });
     expect(svg).toContain("V4. Not permitted: E1: A single rod without a supplemental electrode");
@@ -188,7 +197,7 @@ describe("what is found on site", () => {
           ],
         }),
       );
-      expect(sheets.map(({ description }) => /From (\w+) to G1/.exec(description)?.[1])).toEqual([
+      expect(sheets.map(({ description }) => /From (\w+) to G1/.exec(description.join("\n"))?.[1])).toEqual([
         "T1",
         "P1",
       ]);

@@ -459,7 +459,9 @@ describe("a service", () => {
     expect(
       missing([{ id: "E1", kind: "other", from: "C1" }], { commonElectrodeConductor: { id: "C1" } }),
     ).toEqual([]);
-    expect(missing([])).toEqual([]);
+    expect(missing([])).toMatchObject([
+      { code: "electrode-conductor-missing", section: "250.24(E)", at: ["S1"], found: { count: 0 } },
+    ]);
   });
 
   it("with seven disconnects is sized as found, and says that they are too many", () => {

@@ -136,7 +136,7 @@ describe("a transfer switch", () => {
     const labels = drawingOf(drawn).sheets.flatMap((sheet) =>
       sheet.labels.map(({ lines }) => lines.join(" ")),
     );
-    expect(labels).toContain("ATS transfer switch grounded conductor carried through");
+    expect(labels.join(" ")).toContain("ATS transfer switch, grounded conductor carried through");
   });
 });
 

@@ -17,8 +17,8 @@ describe("a meter in a water pipe", () => {
     expect(around(data)).toMatchObject([
       {
         role: "electrode-bonding-jumper",
-        from: { kind: "place", id: "E1" },
-        to: { kind: "place", id: "M1" },
+        from: { kind: "pipe-side", of: "E1", fitting: "M1", side: "one" },
+        to: { kind: "pipe-side", of: "E1", fitting: "M1", side: "other" },
         quantity: 1,
         result: { outcome: { size: "1/0 AWG" } },
       },

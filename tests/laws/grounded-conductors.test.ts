@@ -1,6 +1,5 @@
 /* Laws of grounded-conductor. */
 import {
-  ampacityOf,
   areaOf,
   type Code,
   type Conductor,
@@ -19,6 +18,7 @@ import {
   size,
   standardSizeFor,
   standardSizes,
+  tableAmpacity,
 } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -228,7 +228,7 @@ describe.each(texts)("the grounded-conductor of $name", ({ where }) => {
         if (named === null) return;
         const column = circuitAmperes <= 100 ? 60 : 75;
         expect(
-          ampacityOf({ edition: chosen.year, size: named, material: own, temperature: column }).amperes,
+          tableAmpacity({ edition: chosen.year, size: named, material: own, temperature: column }).amperes,
         ).toBeGreaterThanOrEqual(high);
       }),
     );
@@ -280,11 +280,12 @@ describe.each(["service", "separately-derived"] as const)("a grounded phase of a
           const conductors = { sets: [{ count: 2, size: one, material: supplied }] };
           const result = sized(where, { year: edition }, conductors, own, { grounded: "phase" });
           const found = result.outcome.kind === "conductor" ? result.outcome.size : null;
-          const asked = ampacityOf({ edition, size: one, material: supplied, temperature: 75 }).amperes ?? 0;
+          const asked =
+            tableAmpacity({ edition, size: one, material: supplied, temperature: 75 }).amperes ?? 0;
           const carried =
             found === null
               ? null
-              : ampacityOf({ edition, size: found, material: own, temperature: 75 }).amperes;
+              : tableAmpacity({ edition, size: found, material: own, temperature: 75 }).amperes;
           // Beyond the largest conductor of the other material the area of equal conductance decides.
           if (supplied !== own && (found === null || (carried ?? 0) < asked)) {
             return result.requiredArea < areaOf(one) * 1.6;

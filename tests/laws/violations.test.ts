@@ -1,4 +1,11 @@
-import { type EditionYear, editionYears, type Installation, scheduleOf, type Violation } from "bondmil";
+import {
+  type EditionYear,
+  editionYears,
+  type Installation,
+  scheduleOf,
+  type Violation,
+  violationCodes,
+} from "bondmil";
 import { describe, expect, it } from "vitest";
 import { violationSections } from "../../src/installation/violations/sections.js";
 import { derived, installation, service, setsOf } from "../installation/installations.js";
@@ -50,6 +57,8 @@ const several = (n: number, parts: Partial<Service> = {}): Parts =>
     electrodes: [{ id: "E1", kind: "concrete-encased", from: "C1" }],
     ...parts,
   });
+const eachItsOwn = (electrodes: NonNullable<Service["electrodes"]>): Parts =>
+  of({ disconnects: disconnects(2), runs: runsTo(2), electrodes });
 const ahead = (designation: "emergency-disconnect" | "meter-disconnect"): Parts =>
   of({
     disconnects: [{ id: "M1", designation, amperes: 400, bondedBy: "jumper" }, ...disconnects(1)],
@@ -186,6 +195,93 @@ const oldBuilding = (changed: object = {}, is = true): Parts => ({
     },
   ],
 });
+/** A transformer without electrodes that is small enough for one of control circuits. */
+const control = (controlTransformer: boolean): Parts => ({
+  derivedSystems: [
+    derived({
+      source: { id: "T1", kind: "transformer", outdoors: false, controlTransformer },
+      runs: [
+        {
+          id: "Y1",
+          from: "T1",
+          to: "P1",
+          supply: setsOf(1, "14 AWG"),
+          raceways: { count: 1, kind: "nonmetallic" },
+        },
+      ],
+      disconnects: [{ id: "P1", amperes: 15 }],
+      electrodes: [],
+    }),
+  ],
+});
+/** Metal that is or is no electrode, beside a footing and what else the service is connected to. */
+const frame = (
+  list: "piping" | "structuralMetal",
+  isElectrode: boolean,
+  more: NonNullable<Service["electrodes"]> = [],
+): Parts => {
+  const metal = { id: "frame", of: "S1", isElectrode };
+  return {
+    ...of({ electrodes: [{ id: "E1", kind: "concrete-encased", from: "D1" }, ...more] }),
+    ...(list === "piping" ? { piping: [{ ...metal, kind: "water" }] } : { structuralMetal: [metal] }),
+  };
+};
+const shed = (parts: Partial<NonNullable<Installation["buildings"]>[number]>): Parts => ({
+  ...of({}),
+  circuits: [
+    {
+      id: "F1",
+      from: "D1",
+      to: "shed",
+      device: { amperes: 20 },
+      conductors: setsOf(1, "12 AWG"),
+      wiring: "raceway",
+    },
+  ],
+  buildings: [{ id: "shed", circuit: "F1", onSingleBranchCircuit: false, ...parts }],
+});
+const steelFrom = (from: string): NonNullable<Service["electrodes"]> => [
+  { id: "G1", kind: "structural-metal", from },
+];
+type FactoryJumper = "in-place" | "removed" | undefined;
+const generator = (factoryJumper: FactoryJumper): Parts => ({
+  generators: [
+    {
+      id: "G1",
+      supply: setsOf(1, "500 kcmil"),
+      to: "ATS",
+      integralOvercurrentDevice: true,
+      deviceAmperes: 400,
+      ...(factoryJumper && { factoryJumper }),
+    },
+  ],
+  transferSwitches: [{ id: "ATS", groundedConductor: "carried-through" }],
+});
+const factory = (factoryJumper: FactoryJumper, jumperAt: "disconnects" | "source"): Parts => ({
+  derivedSystems: [
+    derived({
+      source: {
+        id: "T1",
+        kind: "transformer",
+        outdoors: false,
+        ...(factoryJumper && { factoryJumper }),
+      },
+      jumperAt,
+      electrodes: steelFrom(jumperAt === "source" ? "T1" : "P1"),
+    }),
+  ],
+});
+const outside = (parts: Partial<NonNullable<Installation["loadSideJumpers"]>[number]>): Parts => ({
+  ...of({}),
+  circuits: [{ id: "F1", from: "D1", to: "panel", device: { amperes: 200 }, wiring: "raceway" }],
+  loadSideJumpers: [{ id: "J1", circuits: ["F1"], from: "D1", to: "panel", placed: "outside", ...parts }],
+});
+const impedance = (electrodeConductorAt: "first-disconnect" | "impedance", from: "D1" | "Z1"): Parts =>
+  of({
+    grounding: "impedance",
+    impedance: { id: "Z1", amperes: 10, electrodeConductorAt },
+    electrodes: [{ id: "E1", kind: "concrete-encased", from }],
+  });
 const grounded = (size: "2 AWG" | "3 AWG" | "1/0 AWG", existingUnderSupervision?: boolean): Parts =>
   run({
     supply: setsOf(2, "500 kcmil"),
@@ -408,6 +504,56 @@ const cases: readonly Case[] = [
     without: [of({})],
   },
   {
+    what: "building steel that is said to be an electrode and that nothing names",
+    code: "electrode-not-connected",
+    at: ["frame"],
+    with: frame("structuralMetal", true),
+    without: [
+      frame("structuralMetal", false),
+      frame("structuralMetal", true, [{ electrode: "frame", from: "D1" }]),
+      frame("structuralMetal", true, [{ id: "E2", kind: "structural-metal", from: "D1" }]),
+    ],
+  },
+  {
+    what: "a water pipe that is said to be an electrode and that nothing names",
+    code: "electrode-not-connected",
+    at: ["frame"],
+    with: frame("piping", true),
+    without: [
+      frame("piping", false),
+      frame("piping", true, [{ electrode: "frame", from: "D1" }]),
+      frame("piping", true, [{ id: "E2", kind: "metal-water-pipe", from: "D1" }]),
+    ],
+  },
+  {
+    what: "a service without any electrode conductor",
+    code: "electrode-conductor-missing",
+    at: ["S1"],
+    with: of({ electrodes: [] }),
+    without: [of({}), of({ electrodes: [], commonElectrodeConductor: { id: "C1" } })],
+  },
+  {
+    what: "a derived system without any electrode conductor",
+    code: "electrode-conductor-missing",
+    at: ["X1"],
+    with: control(false),
+    without: [
+      { derivedSystems: [derived()] },
+      { derivedSystems: [derived({ electrodes: [], commonElectrodeConductor: { id: "C1" } })] },
+      control(true),
+    ],
+  },
+  {
+    what: "a building without any electrode conductor",
+    code: "electrode-conductor-missing",
+    at: ["shed"],
+    with: shed({}),
+    without: [
+      shed({ electrodes: [{ id: "B1", kind: "ring", ringConductor: "2 AWG", from: "shed" }] }),
+      shed({ onSingleBranchCircuit: true }),
+    ],
+  },
+  {
     what: "an open electrode conductor of 8 AWG",
     code: "electrode-conductor-unprotected",
     at: ["E1"],
@@ -477,6 +623,68 @@ const cases: readonly Case[] = [
     without: [],
     in: before("2020"),
   },
+  {
+    what: "one of several enclosures that no electrode conductor reaches",
+    code: "electrode-conductor-missing",
+    at: ["D2"],
+    with: eachItsOwn([{ id: "E1", kind: "concrete-encased", from: "D1" }]),
+    without: [
+      several(2),
+      eachItsOwn([
+        { id: "E1", kind: "concrete-encased", from: "D1" },
+        { electrode: "E1", from: "D2" },
+      ]),
+    ],
+  },
+  {
+    what: "an electrode conductor at the disconnect, the jumper being at the source",
+    code: "electrode-conductor-not-at-jumper",
+    at: ["G1"],
+    with: { derivedSystems: [derived({ electrodes: steelFrom("P1") })] },
+    without: [
+      { derivedSystems: [derived({ electrodes: steelFrom("T1") })] },
+      { derivedSystems: [derived({ jumperAt: "disconnects", electrodes: steelFrom("P1") })] },
+    ],
+  },
+  {
+    what: "the factory jumper of a generator whose grounded conductor is carried through",
+    code: "factory-jumper-to-be-removed",
+    at: ["G1"],
+    with: generator("in-place"),
+    without: [generator("removed"), generator(undefined)],
+  },
+  {
+    what: "the factory jumper of a transformer whose jumper is in its disconnect",
+    code: "factory-jumper-to-be-removed",
+    at: ["T1"],
+    with: factory("in-place", "disconnects"),
+    without: [factory("removed", "disconnects"), factory("in-place", "source")],
+  },
+  {
+    what: "a bonding jumper of more than 6 ft outside of its raceway",
+    code: "jumper-outside-too-long",
+    at: ["J1"],
+    with: outside({ lengthFeet: 6.5 }),
+    without: [
+      outside({ lengthFeet: 6 }),
+      outside({ lengthFeet: 6.5, atOutdoorPole: true }),
+      outside({ lengthFeet: 6.5, placed: "inside" }),
+    ],
+  },
+  {
+    what: "an electrode conductor at the disconnect that is said to start at the impedance",
+    code: "electrode-conductor-not-at-impedance",
+    at: ["E1"],
+    with: impedance("impedance", "D1"),
+    without: [impedance("impedance", "Z1"), impedance("first-disconnect", "D1")],
+  },
+  {
+    what: "an electrode conductor at the impedance that is said to start at the disconnect",
+    code: "electrode-conductor-not-at-impedance",
+    at: ["E1"],
+    with: impedance("first-disconnect", "Z1"),
+    without: [impedance("first-disconnect", "D1")],
+  },
 ];
 
 function found(parts: Parts, year: EditionYear, code: Violation["code"]): readonly Violation[] {
@@ -499,3 +707,8 @@ describe.each(cases)(
     });
   },
 );
+
+it("knows a cause of every violation but that of an amendment, which forbids a material in words of its own", () => {
+  const codes = new Set([...cases.map(({ code }) => code), "material-forbidden"]);
+  expect(violationCodes.filter((code) => !codes.has(code))).toEqual([]);
+});

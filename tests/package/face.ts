@@ -6,24 +6,36 @@ import {
   ampacityOf,
   type areaOf,
   assumedConductors,
+  bind,
   type Check,
   type Code,
+  type ConductorAmpacity,
   type ConductorSize,
+  type CurrentCarrying,
   cableTrayAsEquipmentGroundingConductor,
+  type candidatesDocument,
+  type candidatesOf,
   type checkDocument,
   checkOf,
   compare,
   compareInstallation,
   type compareSizes,
   type correspondingSum,
+  type currentCarryingConductors,
+  type DeviceAnswer,
   type Document,
   type Drawing,
+  type DrawingOptions,
+  type DwellingConductor,
+  type deviceFor,
   type drawingAsSvg,
   type drawingOf,
+  type dwellingConductor,
   type EditionComparison,
   type effects,
   equipmentGroundingConductor,
   type explain,
+  type feederTap,
   type fingerprintOf,
   type formatArea,
   groundedConductor,
@@ -38,16 +50,21 @@ import {
   type largestDevice,
   largestSupply,
   mainBondingJumper,
+  type metalMass,
   type nextSizeUp,
   type Prepared,
   type parseSize,
   prepare,
+  type RacewayFill,
   type ReadingComparison,
+  type RequiredByLoad,
   type Result,
+  racewayFill,
   type readInstallation,
   rectangularBarsFor,
   type render,
   type reportDocument,
+  type requiredByLoad,
   type requireEvidence,
   type reserveOf,
   type resultDocument,
@@ -55,6 +72,7 @@ import {
   type Schedule,
   type StandardSize,
   type Supply,
+  type SupplyCandidates,
   type scheduleDocument,
   scheduleOf,
   shortTimeWithstand,
@@ -62,11 +80,16 @@ import {
   type smallestConductorFor,
   type standardSizeFor,
   type sumOfLargest,
-  type suppliesForLoad,
+  type supplyCandidates,
   sweep,
+  tableAmpacity,
   type toSquareInches,
+  type tradeOffAsSvg,
   type transformerCurrent,
+  type transformerSecondary,
+  type VoltageDrop,
   version,
+  voltageDrop,
   type waterPipingBondingJumper,
 } from "bondmil";
 
@@ -100,6 +123,11 @@ prepare(intersystemBondingConductor, { code, supplyMaterial: "copper", conductor
 const wrong: Input<typeof waterPipingBondingJumper> = { code, system: "tower", supply, conductor };
 
 same<Input<typeof mainBondingJumper>["supply"], Supply>(true);
+const bound = bind(mainBondingJumper, { code, conductor });
+same<ReturnType<typeof bound>["role"], "main-bonding-jumper">(true);
+bound({ supply });
+// @ts-expect-error what is held is not given again
+bound({ supply, conductor });
 const prepared = prepare(mainBondingJumper, { code, supplyMaterial: "copper", conductor });
 same<typeof prepared, Prepared>(true);
 same<ReturnType<ReturnType<typeof prepareByRating>["requiredArea"]>, number>(true);
@@ -177,6 +205,7 @@ same<ReturnType<typeof reportDocument>, Document>(true);
 same<ReturnType<typeof resultDocument>, Document>(true);
 same<ReturnType<typeof render>, string>(true);
 same<ReturnType<typeof drawingAsSvg>, string>(true);
+same<Parameters<typeof drawingAsSvg>[1], DrawingOptions | undefined>(true);
 same<ReturnType<typeof fingerprintOf>, string>(true);
 
 same<ReturnType<typeof areaOf>, number>(true);
@@ -188,14 +217,58 @@ same<ReturnType<typeof formatArea>, string>(true);
 same<ReturnType<typeof toSquareInches>, number>(true);
 const text: string = "4/0 AWG";
 if (isConductorSize(text)) same<typeof text, ConductorSize>(true);
-ampacityOf({ edition: "2023", size: "500 kcmil", material: "copper", temperature: 75 }).amperes;
+tableAmpacity({ edition: "2023", size: "500 kcmil", material: "copper", temperature: 75 }).amperes;
+ampacityOf({
+  edition: "2023",
+  conductor: { size: "8 AWG", material: "copper", insulation: "THHN" },
+  place: { location: "dry", ambient: { celsius: 35 } },
+  terminations: { marked: 75 },
+}).amperes;
+ampacityOf({
+  edition: "2023",
+  conductor: { size: "8 AWG", material: "copper", insulation: "THHN" },
+  // @ts-expect-error a temperature is in one unit
+  place: { location: "dry", ambient: { celsius: 35, fahrenheit: 95 } },
+  terminations: { marked: 75 },
+});
+same<ReturnType<typeof ampacityOf>, ConductorAmpacity>(true);
+same<ReturnType<typeof currentCarryingConductors>, CurrentCarrying>(true);
+same<ReturnType<typeof deviceFor>, DeviceAnswer>(true);
+same<ReturnType<typeof dwellingConductor>, DwellingConductor>(true);
+same<ReturnType<typeof requiredByLoad>, RequiredByLoad>(true);
 same<ReturnType<typeof smallestConductorFor>, StandardSize | null>(true);
-same<ReturnType<typeof suppliesForLoad>, readonly Supply[]>(true);
+same<ReturnType<typeof feederTap>["amperes"], number | null>(true);
+same<ReturnType<typeof transformerSecondary>["amperes"], number | null>(true);
+same<ReturnType<typeof supplyCandidates>, SupplyCandidates>(true);
+same<ReturnType<typeof candidatesDocument>, Document>(true);
+same<ReturnType<typeof candidatesOf>["runs"][number]["candidates"], SupplyCandidates>(true);
+same<ReturnType<typeof tradeOffAsSvg>, string>(true);
+same<SupplyCandidates["candidates"][number]["supply"], Supply>(true);
 same<ReturnType<typeof correspondingSum>, number>(true);
 same<ReturnType<typeof sumOfLargest>, number>(true);
 same<ReturnType<typeof transformerCurrent>, number>(true);
 assumedConductors({ edition: "2023", supply, material: "aluminum", temperature: 75 }).length;
 rectangularBarsFor(375000).length;
+same<ReturnType<typeof racewayFill>, RacewayFill>(true);
+racewayFill({
+  edition: "2023",
+  raceway: "rigid-metal",
+  conductors: [
+    { count: 3, size: "4/0 AWG", insulation: "THWN-2" },
+    { count: 1, size: "6 AWG", bare: "stranded" },
+  ],
+}).smallestTradeSize;
+same<ReturnType<typeof voltageDrop>, VoltageDrop>(true);
+voltageDrop({
+  edition: "2023",
+  current: "direct",
+  volts: 48,
+  amperes: 20,
+  feet: 100,
+  conductors: { size: "6 AWG", material: "copper" },
+  impedance: { from: "table-8" },
+}).sufficient;
+same<ReturnType<typeof metalMass>["copper"], number>(true);
 shortTimeWithstand({
   conductor: { size: "4/0 AWG", material: "copper" },
   temperatures: { initial: 75, final: 150 },

@@ -13,6 +13,7 @@ import {
   type DocumentOptions,
   InputError,
   mainBondingJumper,
+  racewayFill,
   render,
   reportDocument,
   resultDocument,
@@ -22,6 +23,7 @@ import {
   shortTimeWithstand,
   size,
   version,
+  voltageDrop,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 import manifest from "../../package.json" with { type: "json" };
@@ -82,6 +84,30 @@ const makers: Readonly<Record<string, (options?: DocumentOptions) => Document>> 
   designation: (options) =>
     resultDocument(bondingAtDesignation({ code, designation: "meter-disconnect", grounding }), options),
   source: (options) => resultDocument(classifySource({ code, source, grounding }), options),
+  "raceway fill": (options) =>
+    resultDocument(
+      racewayFill({
+        edition: "2017",
+        raceway: "rigid-metal",
+        conductors: [{ count: 3, size: "4/0 AWG", insulation: "THWN-2" }],
+        added: [{ count: 1, squareInches: 0.2 }],
+      }),
+      options,
+    ),
+  "voltage drop": (options) =>
+    resultDocument(
+      voltageDrop({
+        edition: "2017",
+        current: "single-phase",
+        volts: 240,
+        amperes: 100,
+        feet: 300,
+        conductors: { size: "2 AWG", material: "copper" },
+        impedance: { from: "table-8" },
+        permittedPercent: 3,
+      }),
+      options,
+    ),
   rows: (options) => rowsDocument([{ edition: "2017", size: "4 AWG" }], options),
 };
 

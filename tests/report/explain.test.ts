@@ -4,14 +4,18 @@ import {
   classifySource,
   explain,
   mainBondingJumper,
+  racewayFill,
   type Supply,
   shortTimeWithstand,
   size,
   supplySideBondingJumper,
+  voltageDrop,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
+import { voltageDropCautionWords } from "../../src/report/told/voltage-drop.js";
 import { withstandCautionWords } from "../../src/report/told/withstand.js";
 import { cautionWords } from "../../src/report/words/caution-words.js";
+import { racewayFillCautionWords } from "../../src/report/words/raceway-words.js";
 import { corpusResults } from "./corpus-results.js";
 
 const sized = (
@@ -118,6 +122,28 @@ describe("an explanation", () => {
       fault: { amperes: 5000, seconds: 0.25 },
     });
     for (const one of withstand.cautions) expect(explain(withstand)).toContain(withstandCautionWords[one]);
+    const filled = racewayFill({
+      edition: "2023",
+      raceway: "electrical-metallic-tubing",
+      nipple: true,
+      conductors: [{ count: 3, size: "500 kcmil", insulation: "THHN" }],
+    });
+    expect(explain(filled)).toContain(
+      "3 of 2.1219 in2 together, 63.2 percent, of 2.013 in2 at 60 percent: permitted, the count being rounded up by note 7",
+    );
+    for (const one of filled.cautions) expect(explain(filled)).toContain(racewayFillCautionWords[one]);
+    const drop = voltageDrop({
+      edition: "2023",
+      current: "three-phase",
+      volts: 480,
+      amperes: 200,
+      feet: 500,
+      conductors: { size: "3/0 AWG", material: "copper" },
+      impedance: { from: "table-9", conduit: "steel", powerFactor: 0.85 },
+      permittedPercent: 3,
+    });
+    expect(explain(drop)).toContain("At most 3 percent: 1 x 4/0 AWG copper, ");
+    for (const one of drop.cautions) expect(explain(drop)).toContain(voltageDropCautionWords[one]);
     const source = { kind: "transformer", windings: "separate", overcurrentDevice: "not-integral" } as const;
     expect(explain(classifySource({ code, source, grounding: "ungrounded" }))).toContain("By NFPA 70-2023.");
     const designation = "meter-disconnect";

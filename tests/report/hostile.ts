@@ -13,12 +13,17 @@ function drawing(text: string): DocumentPart {
   const labels = [{ ...at, lines: [text], strong: 1 }];
   const sheet = {
     title: text,
-    description: text,
-    width: 100,
+    description: [text],
+    // Wide enough for any title on one line.
+    width: 100_000,
     height: 100,
-    boxes: [],
+    outlines: [],
     lines: [],
+    joints: [],
+    arrows: [],
     symbols: [],
+    grounds: [],
+    conductors: [],
     labels,
   };
   return { kind: "drawing", sheet };

@@ -1,5 +1,6 @@
-import { type ConductorSize, editionYears, type Material, type Supply, suppliesForLoad } from "bondmil";
+import { type ConductorSize, editionYears, type Material, type Supply } from "bondmil";
 import { describe, expect, it } from "vitest";
+import { requiredForLoad } from "../../src/supply/for-load.js";
 import { aluminum, one, pipe, rod, sized } from "./electrode/asked.js";
 import { brief, cautionsOf, sectionOf, sets, sizeIn } from "./jumper/supplies.js";
 
@@ -110,7 +111,7 @@ describe("a grounding electrode conductor", () => {
 
   it("takes the conductors that a load requires from note 2 of its own table", () => {
     for (const year of editionYears) {
-      const [supply] = suppliesForLoad({ edition: year, amperes: 350, material: "copper" });
+      const supply = requiredForLoad(year, { amperes: 350, material: "copper", sets: 1 });
       const found = supply && sized(year, supply);
       expect(found && sizeIn(found)).toBe("1/0 AWG");
       expect(found && sectionOf(found, "conductors-required-for-load")).toBe("Table 250.66 note 2");

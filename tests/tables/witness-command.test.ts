@@ -69,7 +69,7 @@ describe("a witness sheet", () => {
           .filter(({ isLabel, value }) => !isLabel && typeof value === "string" && !labels(table).has(value))
           .map(({ value }) => String(value));
         expect(
-          secret.filter((value) => html.includes(`>${value}<`) || html.includes(`: &quot;${value}`)),
+          secret.filter((value) => html.includes(`>${value}<`) || html.includes(`: &quot;${value}&quot;`)),
         ).toEqual([]);
         const file = JSON.parse(
           /<pre>(.*)<\/pre>/s.exec(html)?.[1]?.replaceAll("&quot;", '"') ?? "",

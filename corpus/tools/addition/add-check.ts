@@ -113,5 +113,5 @@ function withCheck(file: CheckFile, { source, flags }: Addition, check: Check): 
     : file.groups.map((group) =>
         group.source === source ? { ...group, checks: [...group.checks, check] } : group,
       );
-  return { ...file, flags: { ...file.flags, ...flags }, groups };
+  return { ...file, count: file.count + 1, flags: { ...file.flags, ...flags }, groups };
 }

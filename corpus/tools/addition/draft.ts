@@ -1,5 +1,5 @@
 import type { Role } from "../../../src/index.js";
-import type { Standing } from "../runner/model.js";
+import { type Standing, voices } from "../runner/model.js";
 import type { Documents } from "../runner/validate.js";
 import { type SchemaNode, skeletonOf } from "./skeleton.js";
 
@@ -29,6 +29,7 @@ export function draftOf({ role, source, standing }: DraftOf, documents: Document
           register: {
             ...(skeletonOf(register.additionalProperties, {}) as object),
             url: null,
+            findAgain: "by-title|no",
             date: null,
             copies: null,
           },
@@ -42,6 +43,8 @@ export function draftOf({ role, source, standing }: DraftOf, documents: Document
       expect: { size: "" },
       locator: "",
       standing,
+      voice: voices.join("|"),
+      assumed: [],
       ...(standing === "disputed" ? { dispute: disputeIn(documents.checksSchema as Schema) } : {}),
     },
   };

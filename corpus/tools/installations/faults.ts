@@ -1,4 +1,5 @@
 import { roleIds, violationCodes } from "../../../src/index.js";
+import { countFaults, voiceFaults } from "../runner/references.js";
 import {
   type InstallationCheck,
   type InstallationCheckFile,
@@ -14,6 +15,7 @@ export function installationFaults(files: readonly InstallationCheckFile[]): rea
   const twice = new Set(ids.filter((id, index) => ids.indexOf(id) !== index));
   return [
     ...[...twice].map((id) => `${id}: two checks have this id`),
+    ...files.flatMap((file) => countFaults(file.id, file)),
     ...files.flatMap(idleDocuments),
     ...entries.flatMap(({ file, check }) =>
       checkFaults(check, file.installations[check.installation]).map((fault) => `${check.id}: ${fault}`),
@@ -29,14 +31,14 @@ function idleDocuments(file: InstallationCheckFile): readonly string[] {
 }
 
 function checkFaults(check: InstallationCheck, document: UncodedInstallation | undefined): readonly string[] {
-  const { stated, holds, standing, voice, expect, dispute } = check;
+  const { stated, holds, expect, dispute } = check;
   if (document === undefined) return [`unknown installation ${check.installation}`];
   const names = namesIn(document);
   const isOneSided = stated !== null && (holds.length !== 1 || holds[0] !== stated);
   const byText = dispute?.expectByText ?? [];
   return [
     ...(isOneSided ? [`states ${stated}, so it holds there alone, not in ${holds.join(", ")}`] : []),
-    ...(voice === "asker" && standing === "cited" ? ["what somebody asks is not cited"] : []),
+    ...voiceFaults(check),
     ...(JSON.stringify(byText) === JSON.stringify(expect) ? ["source and text say the same"] : []),
     ...[...expect, ...byText].flatMap((one) => statementFaults(one, names)),
   ];

@@ -1,10 +1,5 @@
 import type { EditionYear, Installation, Role, ViolationCode } from "../../../src/index.js";
-import type { Standing } from "../runner/model.js";
-
-/** Who says it: the author of an article, the key of a question, somebody who replies in a forum, or the one who asks there. */
-export const voices = ["author", "keyed-answer", "reply", "asker"] as const;
-
-type Voice = (typeof voices)[number];
+import type { Standing, Voice } from "../runner/model.js";
 
 /** A conductor that is required, or that none is; what is left out is not compared. Places are ids of the document. */
 export interface LineStatement {
@@ -61,7 +56,7 @@ export interface InstallationCheck {
   readonly standing: Standing;
   readonly voice: Voice;
   /** What the document has and the source does not say. */
-  readonly assumed?: readonly string[];
+  readonly assumed: readonly string[];
   readonly note?: string;
   readonly dispute?: Dispute;
 }
@@ -73,6 +68,8 @@ export type UncodedInstallation = Omit<Installation, "code">;
 export interface InstallationCheckFile {
   readonly id: string;
   readonly topic: string;
+  /** Number of checks in the file. */
+  readonly count: number;
   readonly installations: Readonly<Record<string, UncodedInstallation>>;
   readonly groups: readonly { readonly source: string; readonly checks: readonly InstallationCheck[] }[];
 }

@@ -1,5 +1,5 @@
 import { type EditionYear, InputError, readInstallation, scheduleOf } from "../../../src/index.js";
-import type { Filter } from "../runner/select.js";
+import { type Filter, isSaid } from "../runner/select.js";
 import { type InstallationJudgement, judgeSchedule } from "./judge.js";
 import { expectedOf, type InstallationEntry } from "./model.js";
 
@@ -13,12 +13,14 @@ export interface InstallationRow extends InstallationEntry, InstallationJudgemen
 /** The checks that a filter leaves; one of a role or a flag leaves none, for they have neither. */
 export function selectInstallations(
   entries: readonly InstallationEntry[],
-  { role, flag, source, standing, edition }: Filter,
+  filter: Filter,
 ): readonly InstallationEntry[] {
+  const { role, flag, source, standing, edition } = filter;
   if (role !== undefined || flag !== undefined) return [];
   return entries
     .filter((entry) => source === undefined || entry.source === source)
     .filter(({ check }) => standing === undefined || check.standing === standing)
+    .filter(({ check }) => isSaid(check, filter))
     .map((entry) => {
       const holds = entry.check.holds.filter((year) => edition === undefined || year === edition);
       return { ...entry, check: { ...entry.check, holds } };

@@ -39,7 +39,7 @@ export interface Ground {
 
 /**
  * Every cell of the tables of sizes and ampacities, each edition by itself, changed by one size in the running library. It is
- * noticed only by a check that is met without the change, whose source prints no copy of that cell, and that is not disputed.
+ * noticed only by a check that is met without the change, whose source prints no copy of that cell, and whose answer is the source's own: neither disputed nor worked out from a rule.
  * Nothing else is tried: no snapshot, hash, order of rows or generated page.
  */
 export function mutateCells(ground: Ground): readonly MutatedCell[] {
@@ -93,9 +93,9 @@ function judgesOf(entries: readonly Entry[], year: EditionYear): readonly Entry[
   return [...stating, ...holding.filter(({ check }) => check.stated !== year)];
 }
 
-/** A disputed answer is not the source's own any more, and memory is no source. */
+/** A disputed answer is not the source's own any more, memory is no source, and what follows from the cells themselves is no answer beside them. */
 function counts(standing: Entry["check"]["standing"]): boolean {
-  return standing !== "disputed" && standing !== "memory";
+  return standing === "cited" || standing === "common-practice";
 }
 
 /** Which places of a table each check reads, for those that are met. */

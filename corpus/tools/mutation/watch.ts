@@ -1,3 +1,5 @@
+import { workOutAnew } from "../../../src/edition/kept-code.js";
+
 /** Where a value stands in a table of the library: the keys on the way to it. */
 export type Place = readonly (string | number)[];
 
@@ -29,9 +31,11 @@ export function withValue<R>(data: object, place: Place, value: unknown, run: ()
     return withValue(inside, rest, value, run);
   if (!Object.hasOwn(data, key)) throw new TypeError(`nothing stands at ${placeKey(place)}`);
   Reflect.set(data, key, value);
+  workOutAnew();
   try {
     return run();
   } finally {
     Reflect.set(data, key, inside);
+    workOutAnew();
   }
 }

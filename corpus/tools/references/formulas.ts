@@ -1,10 +1,10 @@
 import { unit } from "mathjs";
 import {
-  ampacityOf,
   areaOf,
   type EditionYear,
   fromSquareInches,
   standardSizes,
+  tableAmpacity,
   toSquareInches,
   toSquareMillimeters,
 } from "../../../src/index.js";
@@ -73,13 +73,18 @@ const rows: Rows = {
       metals.flatMap((metal) =>
         standardSizes.flatMap((size) =>
           ([60, 90] as const).flatMap((column) => {
-            const { amperes: library } = ampacityOf({
+            const { amperes: library } = tableAmpacity({
               edition: year,
               size,
               material: metal,
               temperature: column,
             });
-            const { amperes: given } = ampacityOf({ edition: year, size, material: metal, temperature: 75 });
+            const { amperes: given } = tableAmpacity({
+              edition: year,
+              size,
+              material: metal,
+              temperature: 75,
+            });
             if (library === null || given === null) return [];
             const { ambient, from } = constants;
             const ratio = ampacityRatio(

@@ -1,3 +1,4 @@
+import { areaOf, isConductorSize } from "../../../src/index.js";
 import type { Given, ShownFigures } from "./answer.js";
 import type { Check, Expectation, Figures } from "./model.js";
 
@@ -45,6 +46,8 @@ function agrees(expected: Expectation, given: Given): boolean {
   if (given === null || "thrown" in given) return false;
   if ("error" in expected) return "errors" in given && given.errors.includes(expected.error);
   if ("errors" in given) return false;
+  if ("notLargerThan" in expected) return isWithin(given, 0, areaOf(expected.notLargerThan));
+  if ("notSmallerThan" in expected) return isWithin(given, areaOf(expected.notSmallerThan), Infinity);
   const { requiredArea } = expected;
   const mustShow = "outcome" in expected && expected.outcome === "area-only";
   if (given.requiredArea === undefined && mustShow) return false;
@@ -54,6 +57,13 @@ function agrees(expected: Expectation, given: Given): boolean {
     return "size" in given && given.size === expected.size && (given.quantity ?? 1) === 1;
   }
   return "outcome" in given && given.outcome === expected.outcome;
+}
+
+/** Whether one conductor is given whose area lies within these limits, in circular mils. */
+function isWithin(given: Exclude<Given, null>, least: number, most: number): boolean {
+  if (!("size" in given) || (given.quantity ?? 1) !== 1 || !isConductorSize(given.size)) return false;
+  const area = areaOf(given.size);
+  return least <= area && area <= most;
 }
 
 const figureNames = ["sum", "assumedSum", "requiredArea"] as const satisfies readonly (keyof Figures)[];

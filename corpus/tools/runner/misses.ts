@@ -62,6 +62,8 @@ function writeMiss({ role, source, check, edition, given, verdict, figures }: Ro
 /** What is expected, in one line. */
 export function sayExpected(expected: Expectation): string {
   if ("error" in expected) return `error ${expected.error}`;
+  if ("notLargerThan" in expected) return `not larger than ${expected.notLargerThan}`;
+  if ("notSmallerThan" in expected) return `not smaller than ${expected.notSmallerThan}`;
   const { requiredArea } = expected;
   const what = "size" in expected ? expected.size : expected.outcome;
   return requiredArea === undefined ? what : `${what}, ${requiredArea} cmil required`;

@@ -2,7 +2,7 @@ import type { ConductorSize, EditionYear, Role } from "../../../src/index.js";
 import type { Sources } from "../../../tables/tools/source.js";
 import type { CheckInputs } from "./check-input.js";
 
-/** What a check expects: a size, an area without one, no conductor, or a refusal with this code. Areas in circular mils. */
+/** What a check expects: a size, an area without one, no conductor, a limit, a floor, or a refusal with this code. Areas in circular mils. */
 export type Expectation =
   | {
       /** Trade size of the conductor. */
@@ -22,6 +22,14 @@ export type Expectation =
       readonly requiredArea?: never;
     }
   | {
+      /** A limit: the conductor is not required to be larger. */
+      readonly notLargerThan: ConductorSize;
+    }
+  | {
+      /** A floor: the conductor is never smaller. */
+      readonly notSmallerThan: ConductorSize;
+    }
+  | {
       /** Code of the error that is expected. */
       readonly error: string;
     };
@@ -38,7 +46,7 @@ export interface Figures {
 
 /**
  * How far a check can count as evidence: `cited` (a source outside the code's own tables states it), `arithmetic` (follows from a cited
- * rule), `common-practice` (no source), `memory`, `disputed` (the source contradicts the text, or the text has two readings).
+ * rule, or hangs on what we assumed), `common-practice` (no source), `memory`, `disputed` (the source contradicts the text, or the text has two readings).
  *
  * @example
  * ```ts
@@ -50,6 +58,28 @@ export const standings = ["cited", "arithmetic", "common-practice", "memory", "d
 
 /** One member of {@link standings}. */
 export type Standing = (typeof standings)[number];
+
+/**
+ * Who says it; the schema of the checks has a sentence on each.
+ *
+ * @example
+ * ```ts
+ * import { voices } from "bondmil/corpus";
+ * voices[0]; // => "author"
+ * ```
+ */
+export const voices = [
+  "author",
+  "keyed-answer",
+  "reply",
+  "asker",
+  "generated-text",
+  "code",
+  "unknown",
+] as const;
+
+/** One member of {@link voices}. */
+export type Voice = (typeof voices)[number];
 
 /**
  * What went wrong in a published answer; the schema of the checks has a sentence on each.
@@ -70,6 +100,7 @@ export const mistakes = [
   "one-raceway-or-all",
   "end-of-table",
   "limit-left-out",
+  "limit-as-minimum",
   "rule-of-another-conductor",
   "material-converted",
   "increase-left-out",
@@ -102,6 +133,12 @@ export interface Check<R extends Role = Role> {
   readonly locator: string;
   /** What stands behind the expectation. */
   readonly standing: Standing;
+  /** Who says it. */
+  readonly voice: Voice;
+  /** Paths in the input of what we added because the source does not say it; empty where the source gives all of it. */
+  readonly assumed: readonly string[];
+  /** Rating or load in amperes that the source gives where the conductors in `assumed` are ours. */
+  readonly amperes?: number;
   /** Stable code of a remark; its words are rendered from it. */
   readonly note?: string;
   /** Present where the standing is `disputed`. */
@@ -158,6 +195,8 @@ export interface CheckFile<R extends Role = Role> {
   readonly version: 1;
   /** What the conductor is there for. */
   readonly role: R;
+  /** Number of checks in the file, so that one that was cut off shows. */
+  readonly count: number;
   /** The dictionary of flags. */
   readonly flags: Readonly<Record<string, Flag>>;
   /** Ids of checks that were withdrawn, each with the reason; no check gets one of them again. */

@@ -4,11 +4,12 @@ import type { Documents } from "./validate.js";
 
 const repository = new URL("../../../", import.meta.url);
 
-/** Reads the corpus, its schemas, the register of sources and what the tables, the general references and the installations name of it. */
+/** Reads the corpus, its schemas, the register of sources and what the tables, the general references, the installations and the supplies name of it. */
 export function readDocuments(root: URL = repository): Documents {
   const corpus = new URL("corpus/", root);
   const references = new URL("corpus/references/", root);
   const installations = new URL("corpus/installations/", root);
+  const supplies = new URL("corpus/supply/", root);
   const tables = new URL("tables/", root);
   const copies = new URL("copies/", tables);
   const evidence = new URL("evidence/", tables);
@@ -19,6 +20,7 @@ export function readDocuments(root: URL = repository): Documents {
     ...jsonFiles(evidence).map((name) => new URL(name, evidence)),
     ...jsonFiles(references).map((name) => new URL(name, references)),
     ...jsonFiles(installations).map((name) => new URL(name, installations)),
+    ...jsonFiles(supplies).map((name) => new URL(name, supplies)),
   ];
   return {
     files: new Map(jsonFiles(corpus).map((name) => [name, parse(new URL(name, corpus))])),
@@ -31,7 +33,7 @@ export function readDocuments(root: URL = repository): Documents {
   };
 }
 
-/** Every id called `source` or in a list called `sources`, wherever a table, a copy, a general reference or an installation keeps its evidence. */
+/** Every id called `source` or in a list called `sources`, wherever a table, a copy, a general reference, an installation or a supply keeps its evidence. */
 function sourcesNamedIn(value: unknown): readonly string[] {
   if (typeof value !== "object" || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) => {
@@ -42,7 +44,7 @@ function sourcesNamedIn(value: unknown): readonly string[] {
 
 function jsonFiles(folder: URL): readonly string[] {
   return readdirSync(fileURLToPath(folder))
-    .filter((name) => name.endsWith(".json"))
+    .filter((name) => name.endsWith(".json") && name !== "datapackage.json")
     .sort();
 }
 

@@ -1,4 +1,6 @@
-import { type Corpus, type Entry, entriesOf } from "./model.js";
+import { valueAt } from "../assumptions/places.js";
+import { isAddress } from "./hosts.js";
+import { type Check, type Corpus, type Entry, entriesOf } from "./model.js";
 
 /** What a schema cannot see: ids that point nowhere, come twice or are pointed at by nobody. */
 export function referenceFaults(corpus: Corpus, namedByTables: readonly string[]): readonly string[] {
@@ -7,16 +9,48 @@ export function referenceFaults(corpus: Corpus, namedByTables: readonly string[]
     ...entries.flatMap(checkFaults),
     ...duplicates(entries.map(({ check }) => check.id)).map((id) => `${id}: two checks have this id`),
     ...withdrawnFaults(corpus),
+    ...corpus.files.flatMap((file) => countFaults(file.role, file)),
     ...flagFaults(corpus),
     ...sourceFaults(corpus, namedByTables),
   ];
 }
 
 function checkFaults({ check }: Entry): readonly string[] {
-  const { id, stated, holds } = check;
-  return stated === null || (holds.length === 1 && holds[0] === stated)
-    ? []
-    : [`${id}: states ${stated}, so it holds there alone, not in ${holds.join(", ")}`];
+  const { id, stated, holds, input, assumed, amperes } = check;
+  const isOneSided = stated !== null && (holds.length !== 1 || holds[0] !== stated);
+  return [
+    ...(isOneSided ? [`${id}: states ${stated}, so it holds there alone, not in ${holds.join(", ")}`] : []),
+    ...voiceFaults(check).map((fault) => `${id}: ${fault}`),
+    ...assumed
+      .filter((path) => valueAt(input, path) === undefined)
+      .map((path) => `${id}: assumes ${path}, which the input does not have`),
+    ...(amperes === undefined || assumed.some(isOfConductors)
+      ? []
+      : [`${id}: has amperes, but assumes no conductors`]),
+  ];
+}
+
+function isOfConductors(path: string): boolean {
+  return /^supply|conductors|enclosed/.test(path);
+}
+
+/** Of whom nothing is cited: who asks, and the code itself. */
+export function voiceFaults({ voice, standing }: Pick<Check, "voice" | "standing">): readonly string[] {
+  if (standing !== "cited") return [];
+  if (voice === "asker") return ["what somebody asks is not cited"];
+  return voice === "code" ? ["the code's own text is not cited, what follows from it is arithmetic"] : [];
+}
+
+/** A file that was cut off and closed again is still valid JSON of the right shape. */
+export function countFaults(
+  name: string,
+  {
+    count,
+    groups,
+  }: { readonly count: number; readonly groups: readonly { readonly checks: readonly unknown[] }[] },
+): readonly string[] {
+  const has = groups.reduce((sum, { checks }) => sum + checks.length, 0);
+  return has === count ? [] : [`${name}: has ${has} checks, and its count is ${count}`];
 }
 
 function withdrawnFaults(corpus: Corpus): readonly string[] {
@@ -48,7 +82,12 @@ function sourceFaults({ files, sources }: Corpus, namedByTables: readonly string
   const inTables = [...new Set(namedByTables)].map((source) => ({ by: "tables", source }));
   const named = [...cited, ...copied, ...inTables];
   const used = new Set(named.map(({ source }) => source));
+  const lost = [...new Set(cited.map(({ source }) => source))].filter((id) => {
+    const source = sources[id];
+    return source !== undefined && !isAddress(source.url) && source.findAgain === undefined;
+  });
   return [
+    ...lost.map((id) => `${id}: has no address of its own, so it needs findAgain: by-title or no`),
     ...named
       .filter(({ source }) => !Object.hasOwn(sources, source))
       .map(({ by, source }) => `${by}: unknown source ${source}`),

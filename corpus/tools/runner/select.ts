@@ -1,5 +1,5 @@
 import type { EditionYear, Role } from "../../../src/index.js";
-import type { Entry, Standing } from "./model.js";
+import type { Check, Entry, Standing, Voice } from "./model.js";
 
 /** What a run is narrowed to; nothing named, everything runs. */
 export interface Filter {
@@ -11,8 +11,27 @@ export interface Filter {
   readonly flag?: string | undefined;
   /** How it stands, by a closed set of words. */
   readonly standing?: Standing | undefined;
+  /** Who says it. */
+  readonly voice?: Voice | undefined;
+  /** Leaves the checks of which the source gives the whole input (`none`), or the others (`some`). */
+  readonly assumed?: Assumed | undefined;
   /** Leaves the checks that hold under this edition, and asks them under it alone. */
   readonly edition?: EditionYear | undefined;
+}
+
+/** Whether anything in an input is ours. */
+export const assumedKinds = ["none", "some"] as const;
+
+/** One member of {@link assumedKinds}. */
+export type Assumed = (typeof assumedKinds)[number];
+
+/** Whether a check speaks in this voice, and has something of ours or nothing. */
+export function isSaid(
+  check: Pick<Check, "voice" | "assumed">,
+  { voice, assumed }: Pick<Filter, "voice" | "assumed">,
+): boolean {
+  const own: Assumed = check.assumed.length === 0 ? "none" : "some";
+  return (voice === undefined || check.voice === voice) && (assumed === undefined || own === assumed);
 }
 
 /** The checks that a filter leaves, each only under the editions that it leaves. */
@@ -23,6 +42,7 @@ export function select(entries: readonly Entry[], filter: Filter): readonly Entr
     .filter((entry) => source === undefined || entry.source === source)
     .filter(({ check }) => flag === undefined || check.flags.includes(flag))
     .filter(({ check }) => standing === undefined || check.standing === standing)
+    .filter(({ check }) => isSaid(check, filter))
     .map((entry) => {
       const { check } = entry;
       const holds = check.holds.filter((year) => edition === undefined || year === edition);

@@ -2,12 +2,13 @@ import { editionYears, roleIds } from "../../../src/index.js";
 import { useResult } from "../../../src/input/given-result.js";
 import { withOneError } from "../../../tables/tools/one-error.js";
 import type { Sources } from "../../../tables/tools/source.js";
-import { type Entry, standings } from "./model.js";
+import { countHosts } from "./hosts.js";
+import { type Entry, standings, voices } from "./model.js";
 import type { Row } from "./run-checks.js";
 import { type Line, table } from "./text.js";
 
 /**
- * The counts of a run: by role and standing, by edition, by kind of source with the share of disputed checks.
+ * The counts of a run: by role and standing, by edition, by voice, by kind of source with the share of disputed checks.
  *
  * @param rows - of {@link runCorpus}
  * @param sources - the register of sources
@@ -42,6 +43,8 @@ function summaryOf(rows: readonly Row[], sources: Sources): string {
     byBreadth(entries, sources),
     "By edition that the source states",
     byEdition(entries),
+    "By voice",
+    byVoice(entries),
     "By kind of source",
     bySourceKind(entries, sources),
     totals(entries, rows),
@@ -77,12 +80,12 @@ function byBreadth(entries: readonly Entry[], sources: Sources): string {
   const line = (name: string, group: readonly Entry[]): Line => [
     name,
     group.length,
-    countPublishers(group, sources),
+    countHosts(group, sources),
     countSources(group),
     countPairs(group),
   ];
   const lines = groupsByRole(entries).map(([role, group]) => line(role, group));
-  return table(["role", "checks", "publishers", "sources", "pairs"], [...lines, line("all", entries)]);
+  return table(["role", "checks", "hosts", "sources", "pairs"], [...lines, line("all", entries)]);
 }
 
 function byEdition(entries: readonly Entry[]): string {
@@ -93,15 +96,26 @@ function byEdition(entries: readonly Entry[]): string {
   return table(["edition", "checks", "disputed"], lines);
 }
 
+function byVoice(entries: readonly Entry[]): string {
+  const lines = voices
+    .map((voice) => [voice, entries.filter(({ check }) => check.voice === voice)] as const)
+    .filter(([, group]) => group.length > 0)
+    .map(([voice, group]): Line => {
+      const given = group.filter(({ check }) => check.assumed.length === 0).length;
+      return [voice, group.length, given, countDisputed(group)];
+    });
+  return table(["voice", "checks", "nothing assumed", "disputed"], lines);
+}
+
 function bySourceKind(entries: readonly Entry[], sources: Sources): string {
   const kindOf = ({ source }: Entry): string => sources[source]?.kind ?? "unknown";
   const lines = [...new Set(entries.map(kindOf))].map((kind): Line => {
     const group = entries.filter((entry) => kindOf(entry) === kind);
     const disputed = countDisputed(group);
     const share = `${Math.round((100 * disputed) / group.length)} %`;
-    return [kind, countPublishers(group, sources), countSources(group), group.length, disputed, share];
+    return [kind, countHosts(group, sources), countSources(group), group.length, disputed, share];
   });
-  return table(["kind", "publishers", "sources", "checks", "disputed", "share"], lines);
+  return table(["kind", "hosts", "sources", "checks", "disputed", "share"], lines);
 }
 
 function totals(entries: readonly Entry[], rows: readonly Row[]): string {
@@ -127,10 +141,6 @@ function countDisputed(entries: readonly Entry[]): number {
 
 function countSources(entries: readonly Entry[]): number {
   return new Set(entries.map(({ source }) => source)).size;
-}
-
-function countPublishers(entries: readonly Entry[], sources: Sources): number {
-  return new Set(entries.map(({ source }) => sources[source]?.publisher ?? source)).size;
 }
 
 /** Many checks from one place are not many sources. */

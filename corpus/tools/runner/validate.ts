@@ -15,7 +15,7 @@ export interface Documents {
   readonly editionsSchema: object;
   /** The inputs of the checks by role. */
   readonly inputsSchema: object;
-  /** Ids of sources that the tables, the general references and the installations name as their evidence. */
+  /** Ids of sources that the tables, the general references, the installations and the supplies name as their evidence. */
   readonly namedByTables: readonly string[];
 }
 

@@ -5,17 +5,15 @@ import {
   type EditionYear,
   equipmentBondingJumper,
   equipmentGroundingConductor,
-  InputError,
   type ProtectedCircuit,
   type Readings,
   type StandardSize,
-  type Supply,
   size,
   standardSizes,
-  suppliesForLoad,
 } from "bondmil";
 import { equipmentGrounding } from "../../../src/edition/tables/equipment-grounding.generated.js";
 import { defaultReadings, readingFacts } from "../../../src/edition/tables/readings.generated.js";
+import { requiredForLoad } from "../../../src/supply/for-load.js";
 import { type Case, type TallyRow, tallyOf } from "./tally.js";
 
 /** Circuits with a name, on which a reading may act. */
@@ -158,20 +156,16 @@ const known = new Map<string, readonly GridSet[]>();
 
 function conductorsFor(year: EditionYear, amperes: number, material: ConductorColumn): readonly GridSet[] {
   const key = `${year} ${amperes} ${material}`;
-  const found =
-    known.get(key) ?? candidates(year, amperes, material).flatMap(({ sets }) => sets as readonly GridSet[]);
+  const found = known.get(key) ?? setsFor(year, amperes, material);
   known.set(key, found);
   return found;
 }
 
-function candidates(year: EditionYear, amperes: number, material: ConductorColumn): readonly Supply[] {
-  try {
-    return suppliesForLoad({ edition: year, amperes, material, mostSets: 20 });
-  } catch (error) {
-    // Not even 20 sets of the largest conductor carry so much.
-    if (error instanceof InputError) return [];
-    throw error;
-  }
+function setsFor(year: EditionYear, amperes: number, material: ConductorColumn): readonly GridSet[] {
+  const counts = Array.from({ length: 20 }, (_, at) => at + 1);
+  return counts.flatMap(
+    (sets) => (requiredForLoad(year, { amperes, material, sets })?.sets ?? []) as readonly GridSet[],
+  );
 }
 
 function largerThan(set: GridSet): readonly GridSet[] {

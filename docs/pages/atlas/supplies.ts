@@ -1,5 +1,4 @@
 import {
-  ampacityOf,
   areaOf,
   assumedConductors,
   type ConductorColumn,
@@ -9,6 +8,7 @@ import {
   type Readings,
   type StandardSize,
   standardSizes,
+  tableAmpacity,
 } from "bondmil";
 import { prepareChecked } from "../../../src/asking/prepare.js";
 import { policyUnder } from "../../../src/edition/code.js";
@@ -45,7 +45,7 @@ export function supplyName({ sets, size, material }: GridSupply): string {
 
 /** Conductors that have an ampacity, and if in parallel then at most six sets that may be. */
 export function isOrdinary({ size, sets, material }: GridSupply, year: EditionYear): boolean {
-  if (ampacityOf({ edition: year, size, material, temperature: 75 }).amperes === null) return false;
+  if (tableAmpacity({ edition: year, size, material, temperature: 75 }).amperes === null) return false;
   return sets === 1 || (sets <= 6 && areaOf(size) >= areaOf("1/0 AWG"));
 }
 

@@ -1,9 +1,11 @@
 import { editionYears, roleIds } from "bondmil";
+import { countHosts } from "../../../corpus/tools/runner/hosts.js";
 import { sayExpected } from "../../../corpus/tools/runner/misses.js";
 import { type Corpus, type Entry, type Mistake, mistakes } from "../../../corpus/tools/runner/model.js";
 import { markdownTable, plainText } from "../../../src/report/render/markdown.js";
 import type { Sources } from "../../../tables/tools/source.js";
 import { inWords } from "../in-words.js";
+import { byVoice, byWeight, leftColumns, leftOf, share } from "./shares.js";
 import {
   countSources,
   type Direction,
@@ -13,7 +15,7 @@ import {
   type Tally,
   tallyOf,
 } from "./tally.js";
-import { head, limits, method } from "./words.js";
+import { head, limits, method, weights } from "./words.js";
 
 /** The whole page. `says` explains each mistake, as the schema of the checks does. */
 export function publishedErrorsPage(corpus: Corpus, says: Readonly<Record<Mistake, string>>): string {
@@ -22,6 +24,10 @@ export function publishedErrorsPage(corpus: Corpus, says: Readonly<Record<Mistak
     head,
     "## At a glance",
     atAGlance(tally),
+    "## By what stands behind them",
+    weights,
+    byWeight(tally, corpus.sources),
+    byVoice(tally),
     "## By kind of source",
     byKind(tally, corpus.sources),
     "## By mistake",
@@ -32,12 +38,14 @@ export function publishedErrorsPage(corpus: Corpus, says: Readonly<Record<Mistak
       "edition",
       [...editionYears, null].map((year) => [year ?? "not stated", ({ check }) => check.stated === year]),
       tally,
+      corpus.sources,
     ),
     "## By conductor",
     shares(
       "conductor",
       roleIds.map((role) => [inWords(role), (entry) => entry.role === role]),
       tally,
+      corpus.sources,
     ),
     method,
     limits,
@@ -55,7 +63,7 @@ export function publishedErrorsPage(corpus: Corpus, says: Readonly<Record<Mistak
   ].join("\n\n")}\n`;
 }
 
-function atAGlance({ answers, errors, open }: Tally): string {
+function atAGlance({ answers, errors, asked, open }: Tally): string {
   const towards = (direction: Direction): string =>
     `${errors.filter((error) => directionOf(error) === direction).length}`;
   return markdownTable(
@@ -67,6 +75,7 @@ function atAGlance({ answers, errors, open }: Tally): string {
       ["smaller than the code requires", towards("smaller"), ""],
       ["larger than the code requires", towards("larger"), ""],
       ["not a matter of size", towards("other"), ""],
+      ["wrong guesses of askers, not counted", `${asked.length}`, `${countSources(asked)}`],
       ["left open by the text, counted as right", `${open.length}`, `${countSources(open)}`],
     ],
   );
@@ -75,7 +84,17 @@ function atAGlance({ answers, errors, open }: Tally): string {
 function byKind({ answers, errors }: Tally, sources: Sources): string {
   const kindOf = ({ source }: Entry): string => sources[source]?.kind ?? "unknown";
   return markdownTable(
-    ["kind", "sources", "answers", "contradict", "share", "sources with one or more", "share of sources"],
+    [
+      "kind",
+      "sources",
+      "hosts",
+      "answers",
+      "contradict",
+      "share",
+      "sources with one or more",
+      "share of sources",
+      ...leftColumns,
+    ],
     [...new Set(answers.map(kindOf))].sort().map((kind) => {
       const all = answers.filter((entry) => kindOf(entry) === kind);
       const wrong = errors.filter((entry) => kindOf(entry) === kind);
@@ -83,11 +102,13 @@ function byKind({ answers, errors }: Tally, sources: Sources): string {
       return [
         kind,
         `${of}`,
+        `${countHosts(all, sources)}`,
         `${all.length}`,
         `${wrong.length}`,
         share(wrong.length, all.length),
         `${among}`,
         share(among, of),
+        ...leftOf(all, wrong, sources),
       ];
     }),
   );
@@ -119,19 +140,21 @@ function shares(
   title: string,
   rows: readonly (readonly [string, (entry: Entry) => boolean])[],
   { answers, errors }: Tally,
+  sources: Sources,
 ): string {
   return markdownTable(
-    [title, "answers", "contradict", "share"],
+    [title, "answers", "contradict", "share", ...leftColumns],
     rows.map(([name, belongs]) => {
-      const [all, wrong] = [answers.filter(belongs).length, errors.filter(belongs).length];
-      return [name, `${all}`, `${wrong}`, share(wrong, all)];
+      const [all, wrong] = [answers.filter(belongs), errors.filter(belongs)];
+      return [
+        name,
+        `${all.length}`,
+        `${wrong.length}`,
+        share(wrong.length, all.length),
+        ...leftOf(all, wrong, sources),
+      ];
     }),
   );
-}
-
-/** A share in whole percent, or nothing where so few answers make none. */
-function share(part: number, whole: number): string {
-  return whole < 10 ? "" : `${Math.round((100 * part) / whole)} %`;
 }
 
 function list<T extends Disputed>(

@@ -20,9 +20,11 @@ export interface PublishedError extends Disputed {
 
 /** The published answers of a corpus, sorted by what the text makes of them. */
 export interface Tally {
-  /** Every answer that a source of its own prints: neither what we derived nor what repeats another source. */
+  /** Every answer that a source of its own prints: neither what we derived nor what repeats another source, nor the guess of somebody who asks. */
   readonly answers: readonly Entry[];
   readonly errors: readonly PublishedError[];
+  /** Wrong answers that only somebody who asks gives; not among the errors. */
+  readonly asked: readonly PublishedError[];
   /** Answers that the text can be read for and against. */
   readonly open: readonly Disputed[];
 }
@@ -32,23 +34,32 @@ export type Direction = "smaller" | "larger" | "other";
 
 /** Sorts the published answers of a corpus. */
 export function tallyOf(corpus: Corpus): Tally {
-  const answers = entriesOf(corpus).filter(
+  const found = entriesOf(corpus).filter(
     ({ source, check }) =>
       (check.standing === "cited" || check.standing === "disputed") &&
       (corpus.sources[source]?.copies ?? null) === null,
   );
-  const disputed = answers.flatMap((entry): readonly Disputed[] => {
+  const answers = found.filter(({ check }) => check.voice !== "asker");
+  return {
+    answers,
+    errors: errorsIn(answers),
+    asked: errorsIn(found.filter(({ check }) => check.voice === "asker")),
+    open: disputedIn(answers).filter(({ dispute }) => dispute.mistake === null),
+  };
+}
+
+function disputedIn(entries: readonly Entry[]): readonly Disputed[] {
+  return entries.flatMap((entry): readonly Disputed[] => {
     const { dispute } = entry.check;
     return dispute === undefined ? [] : [{ ...entry, dispute }];
   });
-  return {
-    answers,
-    errors: disputed.flatMap((one): readonly PublishedError[] => {
-      const { mistake } = one.dispute;
-      return mistake === null ? [] : [{ ...one, mistake }];
-    }),
-    open: disputed.filter(({ dispute }) => dispute.mistake === null),
-  };
+}
+
+function errorsIn(entries: readonly Entry[]): readonly PublishedError[] {
+  return disputedIn(entries).flatMap((one): readonly PublishedError[] => {
+    const { mistake } = one.dispute;
+    return mistake === null ? [] : [{ ...one, mistake }];
+  });
 }
 
 /** Whether a published answer is smaller or larger than what the text requires. */

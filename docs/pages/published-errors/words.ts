@@ -6,11 +6,17 @@ Books, courses, examinations, columns, forums and data sheets print sizes of bon
 answers and holds each against the text of the edition that it speaks of. This page counts those that the text contradicts, and says how they
 went wrong. Sources are named by title and place; authors are not named.`;
 
+/** What the counts by weight say. */
+export const weights = `Not every answer weighs the same. A machine may have written it; a site of questions, a homework site or a file without author stands behind
+it with nobody's name; it may stand where nobody finds it again; and where a source leaves something out, the input of the check has something of ours. Each line leaves out one of
+these, the last but one all of them; the tables below have the latter in their last three columns, from \`left\` on. A host is one bank, one site or one author, however many names it goes by.`;
+
 /** How the counts come about. */
 export const method = `## Method
 
 1. A published answer is a check of the corpus with the standing \`cited\` or \`disputed\`: an outside source has a question about a conductor and prints a size, an area, or that none
-   is required. Answers that we worked out ourselves from a cited rule are left out, and so are sources that repeat another one.
+   is required. Answers that we worked out ourselves from a cited rule are left out, and so are sources that repeat another one, answers that hang on what we assumed, and what only
+   somebody says who asks.
 2. By the rules of the corpus the standing is set from the text of the code, before any program is run. An answer that the text contradicts stays in the corpus as \`disputed\`, with what the
    source says, what the text requires, the section, both readings and the reason.
 3. It is wrong only if the text leaves no room for it. Where the text can be read for it, the answer counts as right here and is listed apart.
@@ -24,8 +30,10 @@ export const limits = `## Limits
 - The sample is not random. Sources were found by searching for worked answers that give their inputs; an answer was taken for its conductor, its edge or its edition,
   and a wrong one stays because it teaches. The share is that of this corpus, not a rate of errors in the trade, and no interval of confidence belongs to it.
 - Answers from one place lean on each other: a source with a wrong table gives several wrong answers. The column of sources shows how much.
-- A forum is not a book. Some wrong answers are first attempts in a question, and were corrected further down in the same thread; many others were only read in part.
+- A forum is not a book. Some wrong replies were corrected further down in the same thread; many threads were only read in part.
+- An answer that hangs on what we assumed is left out where it is right, and kept where it contradicts the text: \`assumed\` of the check names what is ours. The line on whole inputs
+  is free of this.
 - Kinds, publishers and editions are spread unevenly. A small group may have no error because it is good or because it is small.
-- Inputs that a source leaves out, such as a material, were filled in with what is usual; the note of the check says so. Another input might make the answer right.
+- Inputs that a source leaves out, such as a material, were filled in; \`assumed\` of the check names them. Another input might make the answer right.
 - The text of some editions was read second-hand or carried from a neighbor; [coverage](coverage.md) says which. A judgment rests on that reading, and a mistake
   of ours would count here as a mistake of the source. Corrections are welcome, with the text.`;

@@ -3,6 +3,7 @@ import { type Corpus, type Entry, entriesOf } from "../../../corpus/tools/runner
 import { markdownTable, plainText } from "../../../src/report/render/markdown.js";
 import { inWords } from "../in-words.js";
 import { evidenceOfRules, evidenceOfTables } from "./basis.js";
+import { behindSection } from "./behind.js";
 import { isCoded } from "./coded.js";
 import { gapsSection } from "./gaps.js";
 
@@ -27,11 +28,12 @@ export function coveragePage(corpus: Corpus): string {
       const weakest = weakestEvidence([evidenceOfRules(role, year), ...(table === null ? [] : [table])]);
       return isCoded(role, year) ? weakest : "not coded";
     }),
-    "Checks that state the edition + further ones that hold under it, without the disputed ones:",
+    "Checks that state the edition + further ones that hold under it, without the disputed ones and those that only follow from a rule by arithmetic:",
     matrix((role, year) => {
       const { stated, held } = countsOf(entries, role, year);
       return `${stated} + ${held}`;
     }),
+    behindSection(entries, corpus),
     gapsSection(entries, corpus),
     "## Role by role",
     ...roleIds.flatMap((role) => [`### ${inWords(role)}`, roleTable(entries, role)]),
@@ -49,21 +51,38 @@ function matrix(cell: (role: Role, year: EditionYear) => string): string {
 interface Counts {
   readonly stated: number;
   readonly held: number;
+  /** Those that only follow from a rule, or from memory. */
+  readonly followed: number;
   readonly disputed: number;
 }
 
 function countsOf(entries: readonly Entry[], of: Role, year: EditionYear): Counts {
   const here = entries.filter(({ role, check }) => role === of && check.holds.includes(year));
   const settled = here.filter(({ check }) => check.dispute === undefined);
-  const stated = settled.filter(({ check }) => check.stated === year).length;
-  return { stated, held: settled.length - stated, disputed: here.length - settled.length };
+  const cited = settled.filter(({ check }) => check.standing === "cited");
+  const stated = cited.filter(({ check }) => check.stated === year).length;
+  return {
+    stated,
+    held: cited.length - stated,
+    followed: settled.length - cited.length,
+    disputed: here.length - settled.length,
+  };
 }
 
 function roleTable(entries: readonly Entry[], role: Role): string {
   return markdownTable(
-    ["edition", "coded", "rules", "tables", "checks that state it", "further checks that hold", "disputed"],
+    [
+      "edition",
+      "coded",
+      "rules",
+      "tables",
+      "checks that state it",
+      "further checks that hold",
+      "by arithmetic",
+      "disputed",
+    ],
     editionYears.map((year) => {
-      const { stated, held, disputed } = countsOf(entries, role, year);
+      const { stated, held, followed, disputed } = countsOf(entries, role, year);
       return [
         year,
         isCoded(role, year) ? "yes" : "no",
@@ -71,6 +90,7 @@ function roleTable(entries: readonly Entry[], role: Role): string {
         evidenceOfTables(role, year) ?? "none entered",
         `${stated}`,
         `${held}`,
+        `${followed}`,
         `${disputed}`,
       ];
     }),

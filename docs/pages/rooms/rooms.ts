@@ -14,7 +14,7 @@ export const rooms: readonly Room[] = [
   { name: "units", what: "areas and exact products" },
   { name: "conductor", what: "size names, materials, areas, parsing" },
   { name: "edition", what: "code, policies, readings, evidence; generated modules in `edition/tables`" },
-  { name: "ampacity", what: "ampacity table" },
+  { name: "ampacity", what: "ampacity of a conductor in its place, and the device that may protect it" },
   { name: "supply", what: "sets, the two sums, conductors of equal ampacity, conductors for a load" },
   {
     name: "sizing",
@@ -35,6 +35,10 @@ export const rooms: readonly Room[] = [
   { name: "systems", what: "what a source makes, and what a disconnect that is marked so counts as" },
   { name: "engineering", what: "beside the code minimum" },
   {
+    name: "candidates",
+    what: "lawful ways to supply a load, each with the conductors that it causes",
+  },
+  {
     name: "comparison",
     what: "editions, readings and amendments side by side, and sweeps over many inputs; asks a role and compares the steps",
   },
@@ -44,7 +48,7 @@ export const rooms: readonly Room[] = [
   },
   {
     name: "drawing",
-    what: "the path of an installation as shapes with coordinates; a fixed layout in layers",
+    what: "the path of an installation as shapes with coordinates; places in rows, conductors in columns, lanes and rows of their own",
   },
   {
     name: "report",

@@ -44,7 +44,12 @@ export const toolRooms: readonly ToolRoom[] = [
   {
     name: "corpus/tools/mutation",
     what: "changes of single cells in the running library",
-    src: ["index.ts", "edition/tables/"],
+    src: ["index.ts", "edition/tables/", "edition/kept-code.ts"],
+  },
+  {
+    name: "corpus/tools/wrong-programs",
+    what: "the library with one named mistake in it, and which of them the checks notice",
+    src: ["index.ts", "edition/", "asking/grid.ts"],
   },
   { name: "docs/pages", what: "builders of the generated pages", src: [""] },
   { name: "docs/demos", what: "demonstrations", src: ["index.ts"] },

@@ -44,7 +44,8 @@ const causes: Readonly<Record<(typeof violationCodes)[number], string>> = {
     "Said by `loadSideConnections`; an `exception` with all its conditions met takes the violation away. An existing building says it in `existingGroundedConductor`.",
   "electrode-conductor-not-at-jumper":
     "Said by `from` of an electrode. Where arrangements are compared, the electrode conductors move with the jumper.",
-  "electrode-conductor-missing": "Said by `from` of the electrodes and the enclosures that have none.",
+  "electrode-conductor-missing":
+    "Said by `from` of the electrodes and the enclosures that have none; and by a service, a derived system or a building without any electrode or common electrode conductor.",
   "parallel-below-1-0":
     "Said by the sets of a run, circuit or generator; `parallelException` takes it away, that of elevators in 2008 only. Sets that go through a wireway, gutter or pull box to several places may serve one load each: a caution remains there.",
   "grounded-conductors-below-1-0":
@@ -56,7 +57,7 @@ const causes: Readonly<Record<(typeof violationCodes)[number], string>> = {
     "Said by the electrodes of the services, a building or an outdoor source: one rod, pipe or plate, no other electrode than water pipes, and no `ohms` of 25 or less.",
   "water-pipe-not-supplemented": "Said by electrodes that are water pipes alone.",
   "electrode-not-connected":
-    "Said by `electrodesNotConnected` of a service or building. A concrete-encased electrode of an existing building may stay so if `steelNotAccessible`.",
+    "Said by `electrodesNotConnected` of a service or building, and by `isElectrode` of piping or structural metal that no list of electrodes names. A concrete-encased electrode of an existing building may stay so if `steelNotAccessible`.",
   "electrode-conductor-unprotected":
     "Said by `route.protection` of an electrode whose conductor is smaller than 6 AWG, or by `route.exposedToDamage` of a larger one. PVC has to be Schedule 80 from 2020. Where nothing is told of a small conductor, a caution remains.",
   "aluminum-not-permitted-here":

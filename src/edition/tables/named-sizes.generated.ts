@@ -146,46 +146,68 @@ export const controlCircuitJumperLeast: ByEdition<NamedSize> = {
   },
 };
 
+/** Smallest conductor of a circuit rated above 7 A, its ampacity aside: a smaller one is limited to a smaller device. */
+export const leastAboveSevenAmperes: ByEdition<NamedSize> = {
+  "2008": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2011": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2014": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2017": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2020": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2023": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2026": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+};
+
+/** Smallest conductor of a circuit rated above 10 A, its ampacity aside: a smaller one is limited to a smaller device. */
+export const leastAboveTenAmperes: ByEdition<NamedSize> = {
+  "2008": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2011": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2014": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2017": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2020": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2023": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2026": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+};
+
 /** Smallest conductor of a circuit rated above 15 A, its ampacity aside: a smaller one is limited to a smaller device. */
 export const leastAboveFifteenAmperes: ByEdition<NamedSize> = {
-  "2008": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2011": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2014": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2017": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2020": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2023": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2026": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2008": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2011": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2014": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2017": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2020": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2023": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2026": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
 };
 
 /** Smallest conductor of a circuit rated above 20 A, its ampacity aside: a smaller one is limited to a smaller device. */
 export const leastAboveTwentyAmperes: ByEdition<NamedSize> = {
-  "2008": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2011": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2014": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2017": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2020": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2023": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2026": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2008": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2011": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2014": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2017": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2020": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2023": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2026": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
 };
 
 /** Smallest conductor of a circuit rated above 25 A, its ampacity aside: a smaller one is limited to a smaller device. */
 export const leastAboveTwentyFiveAmperes: ByEdition<NamedSize> = {
-  "2008": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2011": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2014": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2017": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2020": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2023": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2026": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2008": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2011": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2014": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2017": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2020": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2023": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2026": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
 };
 
 /** Smallest conductor of a circuit rated above 30 A, its ampacity aside: a smaller one is limited to a smaller device. */
 export const leastAboveThirtyAmperes: ByEdition<NamedSize> = {
-  "2008": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2011": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2014": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2017": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2020": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2023": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
-  "2026": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "memory" } },
+  "2008": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2011": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2014": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2017": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2020": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2023": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2026": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
 };

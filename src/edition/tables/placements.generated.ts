@@ -253,3 +253,25 @@ export const electrodeConductorWantsSchedule80: ByEdition<boolean> = {
   "2023": true,
   "2026": true,
 };
+
+/** What the conductors that carry the whole load of a dwelling go by: a list of sizes, or a percentage of the rating. */
+export const dwellingConductorsBy: ByEdition<"list" | "percentage"> = {
+  "2008": "list",
+  "2011": "list",
+  "2014": "percentage",
+  "2017": "percentage",
+  "2020": "percentage",
+  "2023": "percentage",
+  "2026": "percentage",
+};
+
+/** Whether the allowance reaches single-phase dwellings on two phases and the neutral of a 208Y/120 system. */
+export const dwellingTwoPhasesOfWye: ByEdition<boolean> = {
+  "2008": false,
+  "2011": false,
+  "2014": false,
+  "2017": true,
+  "2020": true,
+  "2023": true,
+  "2026": true,
+};

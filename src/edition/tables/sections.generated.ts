@@ -167,6 +167,17 @@ export const serviceElectrodeConnection: ByEdition<Citation> = {
   "2026": { section: "250.24(A)(1)", evidence: "carried" },
 };
 
+/** A service has an electrode conductor from its enclosures, equipment grounding conductors and, where it is grounded, its grounded conductor to the electrodes. */
+export const serviceElectrodeConductor: ByEdition<Citation> = {
+  "2008": { section: "250.24(D)", evidence: "carried" },
+  "2011": { section: "250.24(D)", evidence: "single" },
+  "2014": { section: "250.24(D)", evidence: "bracketed" },
+  "2017": { section: "250.24(D)", evidence: "single" },
+  "2020": { section: "250.24(D)", evidence: "single" },
+  "2023": { section: "250.24(E)", evidence: "single" },
+  "2026": { section: "250.24(E)", evidence: "carried" },
+};
+
 /** Electrode conductors of a service with several enclosures: common with taps, individual, or at one place on the supply side. */
 export const serviceElectrodeSeveralEnclosures: ByEdition<Citation> = {
   "2008": { section: "250.64(D)", evidence: "memory" },
@@ -1276,4 +1287,312 @@ export const commonConductorOfOneSystem: ByEdition<Citation> = {
   "2020": { section: "250.30(A)(5), (6)", evidence: "memory" },
   "2023": { section: "250.30(A)(5), (6)", evidence: "memory" },
   "2026": { section: "250.30(A)(5), (6)", evidence: "memory" },
+};
+
+/** The equation that may stand in place of the table of ambient temperatures; its numbers agree with every cell of the table. */
+export const ambientEquation: ByEdition<Citation> = {
+  "2008": { section: "310.15(C)", evidence: "memory" },
+  "2011": { section: "310.15(B)(2)", evidence: "memory" },
+  "2014": { section: "310.15(B)(2)", evidence: "memory" },
+  "2017": { section: "310.15(B)(2)", evidence: "memory" },
+  "2020": { section: "310.15(B)", evidence: "memory" },
+  "2023": { section: "310.15(B)", evidence: "memory" },
+  "2026": { section: "310.15(B)", evidence: "memory" },
+};
+
+/** Whether the neutral counts as a current-carrying conductor. */
+export const neutralCounting: ByEdition<Citation> = {
+  "2008": { section: "310.15(B)(4)", evidence: "carried" },
+  "2011": { section: "310.15(B)(5)", evidence: "carried" },
+  "2014": { section: "310.15(B)(5)", evidence: "carried" },
+  "2017": { section: "310.15(B)(5)", evidence: "carried" },
+  "2020": { section: "310.15(E)", evidence: "carried" },
+  "2023": { section: "310.15(E)", evidence: "carried" },
+  "2026": { section: "310.15(E)", evidence: "memory" },
+};
+
+/** Spare conductors and every conductor of parallel sets count. */
+export const conductorCounting: ByEdition<Citation> = {
+  "2008": { section: "310.15(B)(2)(a)", evidence: "memory" },
+  "2011": { section: "310.15(B)(3)(a)", evidence: "carried" },
+  "2014": { section: "310.15(B)(3)(a)", evidence: "carried" },
+  "2017": { section: "310.15(B)(3)(a)", evidence: "carried" },
+  "2020": { section: "310.15(C)(1)", evidence: "carried" },
+  "2023": { section: "310.15(C)(1)", evidence: "memory" },
+  "2026": { section: "310.15(C)(1)", evidence: "memory" },
+};
+
+/** No adjustment by the number of conductors in a raceway of 24 in. or less. */
+export const shortRaceway: ByEdition<Citation> = {
+  "2008": { section: "310.15(B)(2)(a) Exception No. 3", evidence: "carried" },
+  "2011": { section: "310.15(B)(3)(a)(2)", evidence: "single" },
+  "2014": { section: "310.15(B)(3)(a)(2)", evidence: "carried" },
+  "2017": { section: "310.15(B)(3)(a)(2)", evidence: "carried" },
+  "2020": { section: "310.15(C)(1)", evidence: "memory" },
+  "2023": { section: "310.15(C)(1)", evidence: "memory" },
+  "2026": { section: "310.15(C)(1)", evidence: "memory" },
+};
+
+/** The device may have the next standard rating above the ampacity, through 800 A. */
+export const nextStandardRating: ByEdition<Citation> = {
+  "2008": { section: "240.4(B)", evidence: "carried" },
+  "2011": { section: "240.4(B)", evidence: "carried" },
+  "2014": { section: "240.4(B)", evidence: "carried" },
+  "2017": { section: "240.4(B)", evidence: "carried" },
+  "2020": { section: "240.4(B)", evidence: "carried" },
+  "2023": { section: "240.4(B)", evidence: "carried" },
+  "2026": { section: "240.4(B)", evidence: "carried" },
+};
+
+/** A device above 800 A has at most the ampacity of its conductors. */
+export const deviceAbove800: ByEdition<Citation> = {
+  "2008": { section: "240.4(C)", evidence: "carried" },
+  "2011": { section: "240.4(C)", evidence: "carried" },
+  "2014": { section: "240.4(C)", evidence: "carried" },
+  "2017": { section: "240.4(C)", evidence: "carried" },
+  "2020": { section: "240.4(C)", evidence: "carried" },
+  "2023": { section: "240.4(C)", evidence: "carried" },
+  "2026": { section: "240.4(C)", evidence: "carried" },
+};
+
+/** Most that may protect small conductors, their ampacity aside. */
+export const smallConductorDevice: ByEdition<Citation> = {
+  "2008": { section: "240.4(D)", evidence: "carried" },
+  "2011": { section: "240.4(D)", evidence: "carried" },
+  "2014": { section: "240.4(D)", evidence: "carried" },
+  "2017": { section: "240.4(D)", evidence: "carried" },
+  "2020": { section: "240.4(D)", evidence: "carried" },
+  "2023": { section: "240.4(D)", evidence: "carried" },
+  "2026": { section: "240.4(D)", evidence: "carried" },
+};
+
+/** The next standard rating is not for tap conductors. */
+export const tapConductors: ByEdition<Citation> = {
+  "2008": { section: "240.21(B)", evidence: "carried" },
+  "2011": { section: "240.21(B)", evidence: "carried" },
+  "2014": { section: "240.21(B)", evidence: "carried" },
+  "2017": { section: "240.21(B)", evidence: "carried" },
+  "2020": { section: "240.21(B)", evidence: "carried" },
+  "2023": { section: "240.21(B)", evidence: "carried" },
+  "2026": { section: "240.21(B)", evidence: "carried" },
+};
+
+/** The next standard rating is not for conductors from the secondary of a transformer. */
+export const transformerSecondaryConductors: ByEdition<Citation> = {
+  "2008": { section: "240.21(C)", evidence: "carried" },
+  "2011": { section: "240.21(C)", evidence: "carried" },
+  "2014": { section: "240.21(C)", evidence: "carried" },
+  "2017": { section: "240.21(C)", evidence: "carried" },
+  "2020": { section: "240.21(C)", evidence: "carried" },
+  "2023": { section: "240.21(C)", evidence: "carried" },
+  "2026": { section: "240.21(C)", evidence: "carried" },
+};
+
+/** Conductors of a feeder carry 125 percent of its continuous load and the rest. */
+export const continuousFeeder: ByEdition<Citation> = {
+  "2008": { section: "215.2(A)(1)", evidence: "carried" },
+  "2011": { section: "215.2(A)(1)", evidence: "carried" },
+  "2014": { section: "215.2(A)(1)", evidence: "carried" },
+  "2017": { section: "215.2(A)(1)", evidence: "carried" },
+  "2020": { section: "215.2(A)(1)", evidence: "carried" },
+  "2023": { section: "215.2(A)(1)", evidence: "carried" },
+  "2026": { section: "215.2(A)(1)", evidence: "memory" },
+};
+
+/** Conductors of a service carry 125 percent of its continuous load and the rest. */
+export const continuousService: ByEdition<Citation> = {
+  "2008": { section: "230.42(A)", evidence: "carried" },
+  "2011": { section: "230.42(A)", evidence: "carried" },
+  "2014": { section: "230.42(A)", evidence: "carried" },
+  "2017": { section: "230.42(A)", evidence: "carried" },
+  "2020": { section: "230.42(A)", evidence: "carried" },
+  "2023": { section: "230.42(A)", evidence: "carried" },
+  "2026": { section: "230.42(A)", evidence: "memory" },
+};
+
+/** Conductors of a branch circuit carry 125 percent of its continuous load and the rest. */
+export const continuousBranchCircuit: ByEdition<Citation> = {
+  "2008": { section: "210.19(A)(1)", evidence: "memory" },
+  "2011": { section: "210.19(A)(1)", evidence: "memory" },
+  "2014": { section: "210.19(A)(1)", evidence: "memory" },
+  "2017": { section: "210.19(A)(1)", evidence: "memory" },
+  "2020": { section: "210.19(A)(1)", evidence: "memory" },
+  "2023": { section: "210.19(A)(1)", evidence: "memory" },
+  "2026": { section: "210.19(A)(1)", evidence: "memory" },
+};
+
+/** The device of a feeder is rated for 125 percent of its continuous load and the rest. */
+export const continuousFeederDevice: ByEdition<Citation> = {
+  "2008": { section: "215.3", evidence: "carried" },
+  "2011": { section: "215.3", evidence: "carried" },
+  "2014": { section: "215.3", evidence: "carried" },
+  "2017": { section: "215.3", evidence: "carried" },
+  "2020": { section: "215.3", evidence: "carried" },
+  "2023": { section: "215.3", evidence: "carried" },
+  "2026": { section: "215.3", evidence: "memory" },
+};
+
+/** The device of a branch circuit is rated for 125 percent of its continuous load and the rest. */
+export const continuousBranchCircuitDevice: ByEdition<Citation> = {
+  "2008": { section: "210.20(A)", evidence: "memory" },
+  "2011": { section: "210.20(A)", evidence: "memory" },
+  "2014": { section: "210.20(A)", evidence: "memory" },
+  "2017": { section: "210.20(A)", evidence: "memory" },
+  "2020": { section: "210.20(A)", evidence: "memory" },
+  "2023": { section: "210.20(A)", evidence: "memory" },
+  "2026": { section: "210.20(A)", evidence: "memory" },
+};
+
+/** Conductors that carry the whole load of a dwelling: by a list of sizes, or 83 percent of the rating. */
+export const dwellingAllowance: ByEdition<Citation> = {
+  "2008": { section: "310.15(B)(6)", evidence: "carried" },
+  "2011": { section: "310.15(B)(7)", evidence: "single" },
+  "2014": { section: "310.15(B)(7)", evidence: "carried" },
+  "2017": { section: "310.15(B)(7)", evidence: "carried" },
+  "2020": { section: "310.12", evidence: "carried" },
+  "2023": { section: "310.12", evidence: "carried" },
+  "2026": { section: "310.12", evidence: "carried" },
+};
+
+/** NM cable has the ampacity of the 60 C column, whatever its insulation. */
+export const nonmetallicCableAmpacity: ByEdition<Citation> = {
+  "2008": { section: "334.80", evidence: "carried" },
+  "2011": { section: "334.80", evidence: "carried" },
+  "2014": { section: "334.80", evidence: "carried" },
+  "2017": { section: "334.80", evidence: "carried" },
+  "2020": { section: "334.80", evidence: "carried" },
+  "2023": { section: "334.80", evidence: "carried" },
+  "2026": { section: "334.80", evidence: "carried" },
+};
+
+/** UF cable has the ampacity of the 60 C column, whatever its insulation. */
+export const undergroundFeederCableAmpacity: ByEdition<Citation> = {
+  "2008": { section: "340.80", evidence: "carried" },
+  "2011": { section: "340.80", evidence: "carried" },
+  "2014": { section: "340.80", evidence: "carried" },
+  "2017": { section: "340.80", evidence: "carried" },
+  "2020": { section: "340.80", evidence: "carried" },
+  "2023": { section: "340.80", evidence: "carried" },
+  "2026": { section: "340.80", evidence: "carried" },
+};
+
+/** A tap of not more than 10 ft: at least its load and the device that it ends in, and a tenth of the feeder's device where it leaves the enclosure. */
+export const feederTapTenFeet: ByEdition<Citation> = {
+  "2008": { section: "240.21(B)(1)", evidence: "carried" },
+  "2011": { section: "240.21(B)(1)", evidence: "single" },
+  "2014": { section: "240.21(B)(1)", evidence: "carried" },
+  "2017": { section: "240.21(B)(1)", evidence: "carried" },
+  "2020": { section: "240.21(B)(1)", evidence: "carried" },
+  "2023": { section: "240.21(B)(1)", evidence: "carried" },
+  "2026": { section: "240.21(B)(1)", evidence: "carried" },
+};
+
+/** A tap of not more than 25 ft: at least a third of the feeder's device, ending in one device not above its ampacity. */
+export const feederTapTwentyFiveFeet: ByEdition<Citation> = {
+  "2008": { section: "240.21(B)(2)", evidence: "carried" },
+  "2011": { section: "240.21(B)(2)", evidence: "single" },
+  "2014": { section: "240.21(B)(2)", evidence: "carried" },
+  "2017": { section: "240.21(B)(2)", evidence: "carried" },
+  "2020": { section: "240.21(B)(2)", evidence: "carried" },
+  "2023": { section: "240.21(B)(2)", evidence: "carried" },
+  "2026": { section: "240.21(B)(2)", evidence: "carried" },
+};
+
+/** A tap that supplies a transformer: primary and secondary conductors of not more than 25 ft together, each at least a third of the feeder's device, the secondary's by the ratio of the voltages. */
+export const feederTapTransformer: ByEdition<Citation> = {
+  "2008": { section: "240.21(B)(3)", evidence: "carried" },
+  "2011": { section: "240.21(B)(3)", evidence: "single" },
+  "2014": { section: "240.21(B)(3)", evidence: "carried" },
+  "2017": { section: "240.21(B)(3)", evidence: "carried" },
+  "2020": { section: "240.21(B)(3)", evidence: "carried" },
+  "2023": { section: "240.21(B)(3)", evidence: "carried" },
+  "2026": { section: "240.21(B)(3)", evidence: "carried" },
+};
+
+/** A tap of not more than 100 ft, 25 ft of it horizontal, in a manufacturing building more than 35 ft high at its walls. */
+export const feederTapHighBay: ByEdition<Citation> = {
+  "2008": { section: "240.21(B)(4)", evidence: "carried" },
+  "2011": { section: "240.21(B)(4)", evidence: "single" },
+  "2014": { section: "240.21(B)(4)", evidence: "carried" },
+  "2017": { section: "240.21(B)(4)", evidence: "carried" },
+  "2020": { section: "240.21(B)(4)", evidence: "carried" },
+  "2023": { section: "240.21(B)(4)", evidence: "carried" },
+  "2026": { section: "240.21(B)(4)", evidence: "carried" },
+};
+
+/** A tap outdoors of any length that ends in one device not above its ampacity. */
+export const feederTapOutdoors: ByEdition<Citation> = {
+  "2008": { section: "240.21(B)(5)", evidence: "carried" },
+  "2011": { section: "240.21(B)(5)", evidence: "single" },
+  "2014": { section: "240.21(B)(5)", evidence: "carried" },
+  "2017": { section: "240.21(B)(5)", evidence: "carried" },
+  "2020": { section: "240.21(B)(5)", evidence: "carried" },
+  "2023": { section: "240.21(B)(5)", evidence: "carried" },
+  "2026": { section: "240.21(B)(5)", evidence: "carried" },
+};
+
+/** The primary device protects the secondary conductors of a two-wire, or of a three-wire delta-delta transformer. */
+export const secondaryProtectedByPrimary: ByEdition<Citation> = {
+  "2008": { section: "240.21(C)(1)", evidence: "carried" },
+  "2011": { section: "240.21(C)(1)", evidence: "single" },
+  "2014": { section: "240.21(C)(1)", evidence: "carried" },
+  "2017": { section: "240.21(C)(1)", evidence: "carried" },
+  "2020": { section: "240.21(C)(1)", evidence: "carried" },
+  "2023": { section: "240.21(C)(1)", evidence: "carried" },
+  "2026": { section: "240.21(C)(1)", evidence: "carried" },
+};
+
+/** Secondary conductors of not more than 10 ft: at least their load and the device that they end in, and a tenth of the primary device, by the ratio of the voltages, where they leave the enclosure. */
+export const secondaryTenFeet: ByEdition<Citation> = {
+  "2008": { section: "240.21(C)(2)", evidence: "carried" },
+  "2011": { section: "240.21(C)(2)", evidence: "single" },
+  "2014": { section: "240.21(C)(2)", evidence: "carried" },
+  "2017": { section: "240.21(C)(2)", evidence: "carried" },
+  "2020": { section: "240.21(C)(2)", evidence: "carried" },
+  "2023": { section: "240.21(C)(2)", evidence: "carried" },
+  "2026": { section: "240.21(C)(2)", evidence: "carried" },
+};
+
+/** Secondary conductors of not more than 25 ft in an industrial installation: at least the transformer's secondary current and the sum of the devices that they end in. */
+export const secondaryIndustrial: ByEdition<Citation> = {
+  "2008": { section: "240.21(C)(3)", evidence: "carried" },
+  "2011": { section: "240.21(C)(3)", evidence: "single" },
+  "2014": { section: "240.21(C)(3)", evidence: "carried" },
+  "2017": { section: "240.21(C)(3)", evidence: "carried" },
+  "2020": { section: "240.21(C)(3)", evidence: "carried" },
+  "2023": { section: "240.21(C)(3)", evidence: "carried" },
+  "2026": { section: "240.21(C)(3)", evidence: "carried" },
+};
+
+/** Secondary conductors outdoors of any length that end in one device not above their ampacity. */
+export const secondaryOutdoors: ByEdition<Citation> = {
+  "2008": { section: "240.21(C)(4)", evidence: "carried" },
+  "2011": { section: "240.21(C)(4)", evidence: "single" },
+  "2014": { section: "240.21(C)(4)", evidence: "carried" },
+  "2017": { section: "240.21(C)(4)", evidence: "carried" },
+  "2020": { section: "240.21(C)(4)", evidence: "carried" },
+  "2023": { section: "240.21(C)(4)", evidence: "carried" },
+  "2026": { section: "240.21(C)(4)", evidence: "carried" },
+};
+
+/** Secondary conductors of a transformer that a feeder tap supplies go by the rule of that tap. */
+export const secondaryOfTappedTransformer: ByEdition<Citation> = {
+  "2008": { section: "240.21(C)(5)", evidence: "carried" },
+  "2011": { section: "240.21(C)(5)", evidence: "single" },
+  "2014": { section: "240.21(C)(5)", evidence: "carried" },
+  "2017": { section: "240.21(C)(5)", evidence: "carried" },
+  "2020": { section: "240.21(C)(5)", evidence: "carried" },
+  "2023": { section: "240.21(C)(5)", evidence: "carried" },
+  "2026": { section: "240.21(C)(5)", evidence: "carried" },
+};
+
+/** Secondary conductors of not more than 25 ft: at least a third of the primary device, by the ratio of the voltages, ending in one device not above their ampacity. */
+export const secondaryTwentyFiveFeet: ByEdition<Citation> = {
+  "2008": { section: "240.21(C)(6)", evidence: "carried" },
+  "2011": { section: "240.21(C)(6)", evidence: "single" },
+  "2014": { section: "240.21(C)(6)", evidence: "carried" },
+  "2017": { section: "240.21(C)(6)", evidence: "carried" },
+  "2020": { section: "240.21(C)(6)", evidence: "carried" },
+  "2023": { section: "240.21(C)(6)", evidence: "carried" },
+  "2026": { section: "240.21(C)(6)", evidence: "carried" },
 };

@@ -13,8 +13,8 @@ import { exceptionAt } from "../violations/load-side.js";
 import type { Context } from "./context.js";
 import { type Fault, faultMaker } from "./judge.js";
 import { isConnection, type LineIndex } from "./lines.js";
-import type { Purposed } from "./match.js";
 import { sidesOf } from "./places.js";
+import type { Purposed } from "./purposed.js";
 
 /** Most conductors of the schedule that are named as meant. */
 const mostNear = 3;

@@ -4,8 +4,8 @@ import type { Context } from "./context.js";
 import type { RequiredConductor } from "./finding.js";
 import { type Fault, faultMaker, type Judgement, judge } from "./judge.js";
 import { otherWays, reserveInParallel } from "./lawful-forms.js";
-import type { Purposed } from "./match.js";
 import { casesOf, contextsIn, inEveryCase, openFault } from "./open-question.js";
+import type { Purposed } from "./purposed.js";
 import { requiredOf } from "./required.js";
 
 /** A fault with what it is of. */

@@ -1,4 +1,3 @@
-import { areaOf } from "../../conductor/index.js";
 import type { Citation } from "../../edition/index.js";
 import { idsOfEnd } from "../conductor-identity.js";
 import { lawfulPlaces, requiredAt } from "../lawful-places.js";
@@ -6,8 +5,8 @@ import type { ScheduledConductor } from "../schedule.js";
 import { type Context, jumperPlaceIn } from "./context.js";
 import type { FindingKind, Remedy, RequiredConductor } from "./finding.js";
 import { maySubstitute } from "./instead.js";
-import type { Purposed } from "./match.js";
 import { otherwise } from "./otherwise.js";
+import { areaFound, type Purposed } from "./purposed.js";
 import { requiredOf } from "./required.js";
 
 /** Something wrong, before it is said of what. */
@@ -28,11 +27,6 @@ export interface Judgement {
   /** Circular mils required of one of this material at this place. */
   readonly required: RequiredConductor | null;
   readonly citation: Citation;
-}
-
-/** Circular mils of one conductor; `null` of what stands in its place. */
-export function areaFound({ size, busArea }: Purposed["found"]): number | null {
-  return size === undefined ? (busArea ?? null) : areaOf(size);
 }
 
 /** Holds one found conductor against what is required: its place, its material, its area; each on its own. */
@@ -134,8 +128,8 @@ function movesToLawful({ installation, schedule }: Context, line: ScheduledCondu
 
 /** The named ends of a conductor. */
 export function movesTo({ from, to }: ScheduledConductor): readonly Remedy[] {
-  const places = [from, to].filter(
-    ({ kind }) => kind === "place" || kind === "assembly" || kind === "neutral-point",
+  const places = [from, to].filter(({ kind }) =>
+    ["place", "assembly", "neutral-point", "pipe-side"].includes(kind),
   );
   return places.length === 0 ? [] : [{ do: "move", to: places }];
 }

@@ -3,8 +3,8 @@ import { isSmallForParallel } from "../../supply/parallel-minimum.js";
 import type { ScheduledConductor } from "../schedule.js";
 import type { Context } from "./context.js";
 import { withRun } from "./instead.js";
-import { areaFound } from "./judge.js";
-import type { Purposed } from "./match.js";
+import type { Purposed } from "./purposed.js";
+import { areaFound } from "./purposed.js";
 
 /** The same conductor in the other way in which the jumpers of several raceways may be run: one in each, or one for all. */
 export function otherWays(

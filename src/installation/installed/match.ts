@@ -1,23 +1,12 @@
-import type { Role } from "../../edition/index.js";
 import type { NotRequiredReason } from "../../rules/result.js";
 import { type Alternative, idsOfEnd } from "../conductor-identity.js";
 import { roleName } from "../conductor-words.js";
 import type { Installation } from "../document.js";
-import { type Fault, fault, type Keys } from "../fault.js";
+import { type Fault, fault } from "../fault.js";
 import type { Schedule, ScheduledConductor } from "../schedule.js";
+import { areAlike, sharedOut } from "./alike.js";
 import { isConnection, type LineIndex, type Lines } from "./lines.js";
-import type { FoundConductor } from "./shape.generated.js";
-
-/** One thing that a found conductor is there for, and where in the document that stands. */
-export interface Purposed {
-  readonly found: FoundConductor;
-  readonly keys: Keys;
-  readonly role: Role;
-  readonly of?: string;
-  readonly at?: string;
-  /** Whether it is what the conductor serves as besides. */
-  readonly isSecond: boolean;
-}
+import { type Purposed, purposesOf } from "./purposed.js";
 
 /** What was found, each with the conductor of the schedule that it is; `null` for something besides. */
 export interface Matched {
@@ -49,9 +38,12 @@ export function matchOf({ installed = {} }: Installation, schedule: Schedule, in
     const meant = isPlaced ? required : candidates.filter(({ all }) => !all.every(isNamedForNone));
     return { purpose, candidates: meant.length > 0 ? meant : candidates };
   });
+  const shared = sharedOut(tried);
   return {
     begun,
-    matched: tried.map(({ purpose, candidates }) => ({ purpose, lines: candidates[0] ?? null })),
+    matched: tried.flatMap(({ purpose, candidates }) =>
+      (shared.get(purpose) ?? [candidates[0] ?? null]).map((lines) => ({ purpose, lines })),
+    ),
     faults: tried.flatMap(({ purpose, candidates }) => unclear(purpose, candidates)),
   };
 }
@@ -72,15 +64,6 @@ const placesWithout: readonly NotRequiredReason[] = [
 
 function isNamedForNone({ result: { outcome } }: ScheduledConductor): boolean {
   return outcome.kind === "not-required" && placesWithout.includes(outcome.why);
-}
-
-function purposesOf(found: FoundConductor, i: number): readonly Purposed[] {
-  const keys = ["installed", "found", i];
-  const { role, of, at, servesAlso = [] } = found;
-  return [
-    { found, keys, role, ...(of !== undefined && { of }), ...(at !== undefined && { at }), isSecond: false },
-    ...servesAlso.map((other, n) => ({ found, keys: [...keys, "servesAlso", n], ...other, isSecond: true })),
-  ];
 }
 
 /** Conductors of the schedule that are meant: those that `of` names most closely, and among them those at the place. */
@@ -121,7 +104,7 @@ function unclear({ role, of, at, keys }: Purposed, candidates: readonly Lines[])
     const advice = `the schedule has no ${what}, so say where this one was found`;
     return [fault("missing", [...keys, "at"], "the place where it was found", undefined, advice)];
   }
-  if (candidates.length === 1) return [];
+  if (candidates.length === 1 || areAlike(candidates)) return [];
   const lines = candidates.flatMap(({ all: [first] }) => first ?? []);
   const subjects = [...new Set(lines.map(({ subject }) => subject))];
   const key = subjects.length > 1 ? "of" : "at";

@@ -3,7 +3,7 @@ import type { Context } from "./context.js";
 import { faultMaker } from "./judge.js";
 import type { FaultOf } from "./judge-line.js";
 import { isConnection } from "./lines.js";
-import type { Purposed } from "./match.js";
+import type { Purposed } from "./purposed.js";
 import { mayServeAlso } from "./second-purpose.js";
 
 /** A conductor that connects the grounded conductor where that is not permitted, whatever it is called. */

@@ -1,6 +1,22 @@
 // Generated from shape.ts by "npm run generate"; do not edit.
+import type { TemperatureColumn } from "../../ampacity/shape.generated.js";
+import { temperatureColumnShape } from "../../ampacity/shape.generated.js";
+import type {
+  CandidateConductor,
+  CandidateLimits,
+  CandidateLoad,
+  CandidatePlace,
+} from "../../candidates/shape.generated.js";
+import {
+  candidateConductorShape,
+  candidateLimitsShape,
+  candidateLoadShape,
+  candidatePlaceShape,
+} from "../../candidates/shape.generated.js";
 import type { ConductorSize, Material } from "../../conductor/index.js";
 import { readMaterial, readSize } from "../../conductor/read.js";
+import type { RacewayKind } from "../../engineering/raceway-fill/shape.generated.js";
+import { racewayKindShape } from "../../engineering/raceway-fill/shape.generated.js";
 import type { Shape } from "../../input/shapes.js";
 import type { ChosenConductors } from "../../supply/shape.generated.js";
 import { supplySetShape } from "../../supply/shape.generated.js";
@@ -77,8 +93,9 @@ export interface Run {
   readonly to: string;
   /** Its ungrounded conductors. */
   readonly supply:
-    | (ChosenConductors & { readonly forLoad?: never })
-    | (RequiredForLoad & { readonly sets?: never });
+    | (ChosenConductors & { readonly forLoad?: never; readonly toChoose?: never })
+    | (RequiredForLoad & { readonly sets?: never; readonly toChoose?: never })
+    | (SupplyToChoose & { readonly sets?: never; readonly forLoad?: never });
   /** How the sets run. What they run in is never assumed: a run has this member, or `in`. */
   readonly raceways?: Raceways;
   /** Id of the raceway that it shares with other runs, in place of raceways of its own. */
@@ -139,6 +156,37 @@ export const runShape: Shape = {
             },
           },
         },
+        {
+          is: "object",
+          members: {
+            toChoose: {
+              is: "object",
+              members: {
+                load: candidateLoadShape,
+                device: { is: "number", unit: "amperes" },
+                protection: { is: "words", of: ["at-supply", "at-end"] },
+                leastAmpacity: { is: "number", unit: "amperes" },
+                groundedConductorCarriesCurrent: {
+                  is: "flag",
+                  says: "whether the grounded conductor counts as current-carrying",
+                },
+                conductor: candidateConductorShape,
+                place: candidatePlaceShape,
+                terminations: temperatureColumnShape,
+                limits: candidateLimitsShape,
+                raceways: { is: "list", of: racewayKindShape, least: 1, most: 5 },
+              },
+              optional: [
+                "device",
+                "protection",
+                "leastAmpacity",
+                "groundedConductorCarriesCurrent",
+                "terminations",
+                "raceways",
+              ],
+            },
+          },
+        },
       ],
     },
     raceways: racewaysShape,
@@ -181,4 +229,63 @@ export const runShape: Shape = {
     "lengthFeet",
     "materials",
   ],
+};
+
+/** A load and its conditions, in place of conductors. */
+export interface SupplyToChoose {
+  /** A load for which the conductors are yet to be chosen: candidatesOf gives every lawful way to supply it; a schedule waits until one is chosen. */
+  readonly toChoose: {
+    /** The load that is supplied. */
+    readonly load: CandidateLoad;
+    /** Rating of the overcurrent device; the smallest standard rating that the load allows by default. */
+    readonly device?: number;
+    /** Where the conductors have their protection; at their supply by default. Taps and secondary conductors have it at their end, and never above their ampacity. */
+    readonly protection?: "at-supply" | "at-end";
+    /** Ampacity that all sets together must have besides, as a rule of taps or secondary conductors asks it. */
+    readonly leastAmpacity?: number;
+    /** Whether the grounded conductor counts among the current-carrying ones; not by default. */
+    readonly groundedConductorCarriesCurrent?: boolean;
+    /** The ungrounded conductors that are tried. */
+    readonly conductor: CandidateConductor;
+    /** Where the conductors lie. The current-carrying ones in a raceway are counted from its sets. */
+    readonly place: CandidatePlace;
+    /** Temperature in degrees Celsius for which the equipment at both ends is listed and marked, the lower of the two; by default 60 C for a device through 100 A and 75 C above, as 110.14(C)(1) has it. */
+    readonly terminations?: TemperatureColumn;
+    /** How far the search goes. */
+    readonly limits: CandidateLimits;
+    /** Kinds of raceway to be tried; without them none is chosen and none is filled. */
+    readonly raceways?: readonly RacewayKind[];
+  };
+}
+
+export const supplyToChooseShape: Shape = {
+  is: "object",
+  members: {
+    toChoose: {
+      is: "object",
+      members: {
+        load: candidateLoadShape,
+        device: { is: "number", unit: "amperes" },
+        protection: { is: "words", of: ["at-supply", "at-end"] },
+        leastAmpacity: { is: "number", unit: "amperes" },
+        groundedConductorCarriesCurrent: {
+          is: "flag",
+          says: "whether the grounded conductor counts as current-carrying",
+        },
+        conductor: candidateConductorShape,
+        place: candidatePlaceShape,
+        terminations: temperatureColumnShape,
+        limits: candidateLimitsShape,
+        raceways: { is: "list", of: racewayKindShape, least: 1, most: 5 },
+      },
+      optional: [
+        "device",
+        "protection",
+        "leastAmpacity",
+        "groundedConductorCarriesCurrent",
+        "terminations",
+        "raceways",
+      ],
+    },
+  },
 };

@@ -1,4 +1,14 @@
 import * as v from "valibot";
+import {
+  candidateConductor,
+  candidateLimits,
+  candidateLoad,
+  candidatePlace,
+  candidateTerminations,
+  leastAmpacity,
+  protection,
+  racewayKinds,
+} from "../../candidates/shape.js";
 import { conductorSize, material } from "../../conductor/shape.js";
 import { count, notNegative, says } from "../../input/define.js";
 import { amperes } from "../../rules/shape.js";
@@ -65,6 +75,38 @@ export const requiredForLoad = v.pipe(
   says("Conductors that are yet to be chosen for a load."),
 );
 
+export const supplyToChoose = v.pipe(
+  v.strictObject({
+    toChoose: v.pipe(
+      v.strictObject({
+        load: candidateLoad,
+        device: v.optional(
+          amperes(
+            "Rating of the overcurrent device; the smallest standard rating that the load allows by default.",
+          ),
+        ),
+        protection,
+        leastAmpacity,
+        groundedConductorCarriesCurrent: v.optional(
+          yes(
+            "whether the grounded conductor counts as current-carrying",
+            "Whether the grounded conductor counts among the current-carrying ones; not by default.",
+          ),
+        ),
+        conductor: candidateConductor,
+        place: candidatePlace,
+        terminations: candidateTerminations,
+        limits: candidateLimits,
+        raceways: racewayKinds,
+      }),
+      says(
+        "A load for which the conductors are yet to be chosen: candidatesOf gives every lawful way to supply it; a schedule waits until one is chosen.",
+      ),
+    ),
+  }),
+  says("A load and its conditions, in place of conductors."),
+);
+
 export const run = v.pipe(
   v.strictObject({
     id,
@@ -72,7 +114,10 @@ export const run = v.pipe(
       "the place where it starts: the source, a box, or at a service a disconnect that is not service equipment",
     ),
     to: reference("the place where it ends: a box or a disconnect"),
-    supply: v.pipe(v.union([chosenConductors, requiredForLoad]), says("Its ungrounded conductors.")),
+    supply: v.pipe(
+      v.union([chosenConductors, requiredForLoad, supplyToChoose]),
+      says("Its ungrounded conductors."),
+    ),
     raceways: v.optional(raceways),
     in: v.optional(reference("the raceway that it shares with other runs, in place of raceways of its own")),
     racewayJumpers: v.optional(

@@ -3,6 +3,7 @@ import type { Violation } from "../violation.js";
 import { electrodeViolations } from "./electrodes.js";
 import { loadSideViolations } from "./load-side.js";
 import { routeCautions, routeViolations } from "./routes.js";
+import { unconnectedViolations } from "./unconnected.js";
 
 /** What is forbidden, or missing, in the installation as a whole rather than in one system of it. */
 export function installationViolations(
@@ -12,6 +13,7 @@ export function installationViolations(
   return [
     ...loadSideViolations(at),
     ...electrodeViolations(at.installation),
+    ...unconnectedViolations(at.installation),
     ...routeViolations(at.installation, conductors),
   ];
 }

@@ -12,14 +12,14 @@ a:focus-visible,[tabindex]:focus-visible{outline:3px solid var(--mark);outline-o
 .block{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,220px),1fr));border:1px solid var(--rule);margin:0}
 .block div{padding:6px 10px;border:1px solid var(--rule);margin:-1px 0 0 -1px}.block dt{font-size:.78rem;color:var(--soft)}.block dd{margin:0}
 nav ul{display:flex;flex-wrap:wrap;gap:4px 20px;padding:0;list-style:none}
-figure{margin:0 0 24px}figcaption{font-size:.85rem;color:var(--soft)}.scroll{overflow-x:auto}.scroll svg{display:block}.scroll+.scroll{margin-top:28px}
+figure{margin:0 0 24px}figure details{font-size:.9rem}figcaption{font-size:.85rem;color:var(--soft)}.scroll{overflow-x:auto}.scroll svg{display:block}.scroll+.scroll{margin-top:28px}
 table{border-collapse:collapse;width:100%;font-size:.92rem}th,td{text-align:left;vertical-align:top;padding:5px 8px 5px 0;border-bottom:1px solid var(--rule)}
 th,td{overflow-wrap:break-word}.name{overflow-wrap:anywhere}thead th{white-space:nowrap;border-bottom:2px solid var(--ink);font-weight:400;font-style:italic}
 section section p,section section ul{margin:4px 0}
 @media (max-width:720px){thead{position:absolute;clip-path:inset(50%);width:1px;height:1px;overflow:hidden}tr,td,tbody th{display:block}tr{border-bottom:1px solid var(--rule);padding:8px 0}
 td,tbody th{border:0;padding:1px 0 1px 7.5em;position:relative;min-height:1.5em}td::before,tbody th::before{content:attr(data-label);position:absolute;left:0;font-weight:400;font-style:italic;color:var(--soft)}}
-@page{size:letter landscape;margin:12mm}@page large{size:17in 11in;margin:12mm}
+@page{size:letter landscape;margin:12mm}@page drawing{size:portrait;margin:12mm}
 @media print{:root{color-scheme:light;--ink:#000;--paper:#fff;--rule:#000;--soft:#000;--mark:#000}body{padding:0;max-width:none;font-size:10.5pt}nav{display:none}
 h2,h3{break-after:avoid}thead{display:table-header-group}tr,section section,figure,.block{break-inside:avoid}p{orphans:3;widows:3}a{text-decoration:none}
-.scroll{overflow:visible}.scroll svg{max-width:100%;max-height:165mm;height:auto}.large{page:large}.large .scroll svg{max-height:225mm}}
+.scroll{overflow:visible}.scroll svg{width:100%;height:auto;max-height:100vh}.drawing{page:drawing}.drawing details{display:none}}
 ${sheetStyles()}`;

@@ -18,6 +18,7 @@ const leastSections = 3;
 export function asHtml({ title, facts, parts }: Document): string {
   const name = escapeMarkup(title);
   const sections = sectionsIn(parts, 2);
+  const first = parts.find(({ kind }) => kind === "drawing");
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -34,7 +35,7 @@ ${htmlStyles()}
 <dl class="block">${facts.map(({ name: of, text }) => `<div><dt>${escapeMarkup(of)}</dt><dd>${escapeMarkup(text)}</dd></div>`).join("")}</dl>
 </header>
 ${linksTo(sections)}<main>
-${sections.map((one, i) => sectionElement(one, `part-${i}`)).join("\n")}
+${sections.map((one, i) => sectionElement(one, `part-${i}`, first)).join("\n")}
 </main>
 </body>
 </html>
@@ -73,19 +74,19 @@ function idOf({ mark }: DocumentHeading, id: string): string {
   return escapeMarkup(mark ?? id);
 }
 
-function sectionElement({ heading, parts }: Section, id: string): string {
-  if (heading === undefined) return parts.map((part, i) => element(part, `${id}-${i}`)).join("\n");
+/** A section; `first` is the drawing that has the key. */
+function sectionElement({ heading, parts }: Section, id: string, first: DocumentPart | undefined): string {
+  if (heading === undefined)
+    return parts.map((part, i) => element(part, `${id}-${i}`, part === first)).join("\n");
   const { level, text } = heading;
   const inner =
     level === 2
-      ? sectionsIn(parts, 3).map((one, i) => sectionElement(one, `${id}-${i}`))
-      : parts.map((part, i) => element(part, `${id}-${i}`));
-  const first = parts[0];
-  const large = first?.kind === "drawing" ? largeClass(first.sheet) : "";
-  return `<section id="${idOf(heading, id)}">\n<h${level}${large}>${escapeMarkup(text)}</h${level}>\n${inner.join("\n")}\n</section>`;
+      ? sectionsIn(parts, 3).map((one, i) => sectionElement(one, `${id}-${i}`, first))
+      : parts.map((part, i) => element(part, `${id}-${i}`, part === first));
+  return `<section id="${idOf(heading, id)}">\n<h${level}>${escapeMarkup(text)}</h${level}>\n${inner.join("\n")}\n</section>`;
 }
 
-function element(part: DocumentPart, id: string): string {
+function element(part: DocumentPart, id: string, hasKey: boolean): string {
   switch (part.kind) {
     case "heading":
       return `<h${part.level}>${escapeMarkup(part.text)}</h${part.level}>`;
@@ -98,21 +99,21 @@ function element(part: DocumentPart, id: string): string {
     case "table":
       return part.of === "records" ? tableElement(part) : scrolling(tableElement(part), tableName(part));
     case "drawing":
-      return figure(part.sheet, id);
+      return figure(part.sheet, id, hasKey);
   }
 }
 
-/** What a landscape letter page still shows in a size that can be read; larger sheets get a page of 17 by 11 inches. */
-const LETTER_WIDE = 1650;
-const LETTER_HIGH = 850;
-
-function largeClass(sheet: Sheet): string {
-  return sheet.width > LETTER_WIDE || sheet.height > LETTER_HIGH ? ' class="large"' : "";
-}
-
-function figure(sheet: Sheet, id: string): string {
-  const drawing = scrolling(sheetElement(sheet, `sheet-${id}`), sheet.title);
-  return `<figure${largeClass(sheet)}>${drawing}<figcaption>${escapeMarkup(sheet.title)}. Numbers are those of the schedule.</figcaption></figure>`;
+/** A drawing with its path as a list; the first of a document has the key of all. */
+function figure(sheet: Sheet, id: string, hasKey: boolean): string {
+  const { title, description } = sheet;
+  const list = `sheet-${id}-path`;
+  const isListed = description.length > 0;
+  const { element } = sheetElement(sheet, { id: `sheet-${id}`, hasKey, ...(isListed && { listedIn: list }) });
+  const items = description.map((one) => `<li>${escapeMarkup(one)}</li>`).join("");
+  const path = isListed
+    ? `<details id="${list}"><summary>The path as a list</summary><ul>${items}</ul></details>`
+    : "";
+  return `<figure class="drawing">${scrolling(element, title)}<figcaption>${escapeMarkup(title)}. Numbers are those of the schedule.</figcaption>${path}</figure>`;
 }
 
 /** What is wide scrolls sideways inside its own frame, which the keyboard reaches. */

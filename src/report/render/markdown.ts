@@ -27,7 +27,12 @@ function markdownOf(part: DocumentPart): string {
         part.rows.map((cells) => cells.map((cell) => plainText(cellText(cell)))),
       );
     case "drawing":
-      return `### ${plainText(part.sheet.title)}\n\n${plainText(part.sheet.description)}`;
+      return [
+        `### ${plainText(part.sheet.title)}`,
+        ...(part.sheet.description.length === 0
+          ? []
+          : [part.sheet.description.map((one) => `- ${plainText(one)}`).join("\n")]),
+      ].join("\n\n");
   }
 }
 

@@ -25,7 +25,10 @@ function linesOf(part: DocumentPart, width: number): readonly string[] {
     case "table":
       return part.of === "records" ? recordLines(part, width) : gridLines(part, width);
     case "drawing":
-      return [...hanging(part.sheet.title, "", "", width), ...hanging(part.sheet.description, "", "", width)];
+      return [
+        ...hanging(part.sheet.title, "", "", width),
+        ...part.sheet.description.flatMap((item) => hanging(item, "- ", "  ", width)),
+      ];
   }
 }
 

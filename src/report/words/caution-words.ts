@@ -131,6 +131,8 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
     "No text sizes a common grounding electrode conductor for several system bonding jumpers of one system. It is sized as the electrode conductor of that system, or as the reading that is chosen says; have it approved.",
   "electrode-conductor-of-sufficient-size":
     "The pipe is an electrode, but its electrode conductor need not be as large as this jumper. Where the electrode conductor is of at least this size, it serves as the jumper.",
+  "piping-may-continue-electrode":
+    "A metal water pipe is among the electrodes there. Where this piping continues it, the electrode conductor bonds the piping as far as it is as large as this jumper: name that electrode in bondedTo.",
 };
 
 /** A caution with its section. */

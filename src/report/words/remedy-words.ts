@@ -30,6 +30,7 @@ export const remedyWords: Readonly<Record<RemedyCode, string>> = {
     "add another electrode, such as a concrete-encased one, a ring or in-ground structural metal",
   "record-of-25-ohms": "record that it measures 25 ohms or less",
   "connect-electrode": "connect it",
+  "connect-to-electrode": "connect it to the electrodes that are present, or install one",
   "protect-conductor": "run it in a metal raceway, PVC or reinforced thermosetting conduit, or cable armor",
   "schedule-80": "use Schedule 80 PVC or another raceway that the section names",
   "larger-electrode-conductor": "use 6 AWG or larger, which runs open where it is not exposed to damage",

@@ -28,8 +28,10 @@ export const violationWords: Readonly<Record<ViolationCode, (found: ViolationFac
     `The grounded conductor is connected to ground on the load side.${unmet.length > 0 ? ` The exception does not hold: ${unmetWords(unmet)}.` : ""}`,
   "electrode-conductor-not-at-jumper": () =>
     "The grounding electrode conductor of a separately derived system is connected where its system bonding jumper is, that of an outdoor source at the source; this one is not.",
-  "electrode-conductor-missing": () =>
-    "Each of several enclosures needs its grounding electrode connection, and this one has none.",
+  "electrode-conductor-missing": ({ count }) =>
+    count === 0
+      ? "A grounding electrode conductor is required, and no conductor to an electrode is drawn."
+      : "Each of several enclosures needs its grounding electrode connection, and this one has none.",
   "parallel-below-1-0": (found) =>
     `Conductors${conductorsIn(found, " of ")} are in parallel; smaller than 1/0 AWG they may be so in few cases only.`,
   "grounded-conductors-below-1-0": (found) =>
@@ -41,7 +43,7 @@ export const violationWords: Readonly<Record<ViolationCode, (found: ViolationFac
     `A single ${kind}${ohms === undefined ? "" : ` of ${ohms} ohms`} without a supplemental electrode; a water pipe does not supplement it.`,
   "water-pipe-not-supplemented": () => "A metal water pipe is no electrode without a supplement.",
   "electrode-not-connected": ({ kind = "" }) =>
-    `This electrode${kind === "" ? "" : ` (${kind.replaceAll("-", " ")})`} is present and not connected to the others.`,
+    `This electrode${kind === "" ? "" : ` (${kind.replaceAll("-", " ")})`} is present, and no conductor to it is drawn.`,
   "electrode-conductor-unprotected": ({ kind }) =>
     kind === undefined || kind === "none"
       ? "The conductor to this electrode is not protected."

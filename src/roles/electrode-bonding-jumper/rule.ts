@@ -5,7 +5,7 @@ import { electrodeBondingJumperPolicies } from "../../edition/tables/policies.ge
 import { electrodeBondingJumperFacts } from "../../edition/tables/roles.generated.js";
 import { isWithoutCeiling } from "../../rules/amendment-effects.js";
 import { decideBySupply } from "../../rules/by-supply.js";
-import type { Decided } from "../../rules/decided.js";
+import { type Decided, saying } from "../../rules/decided.js";
 import { type Electrode, electrodeCap, electrodeCautions, namedLimit } from "../../rules/electrode.js";
 import { finish } from "../../rules/finish.js";
 import type { SizedResult } from "../../rules/result.js";
@@ -21,8 +21,7 @@ export function decide(input: ElectrodeBondingJumperInput): SizedResult<Id> {
   const { conductor, electrodes } = input;
   return finish(input.code, (code) => {
     const decided = decideSize({ ...input, code });
-    const cautions = electrodeCautions(code, facts.role, electrodes, conductor.material);
-    return { ...decided, cautions: [...(decided.cautions ?? []), ...cautions] };
+    return saying(decided, () => electrodeCautions(code, facts.role, electrodes, conductor.material));
   });
 }
 

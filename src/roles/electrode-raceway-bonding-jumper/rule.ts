@@ -34,6 +34,6 @@ export function decide(input: ElectrodeRacewayBondingJumperInput): SizedResult<I
     requiredArea: step.requiredArea,
     quantity: 2,
     citation,
-    cautions: sameSizeInAluminum(material, enclosed, citation),
+    cautions: () => sameSizeInAluminum(material, enclosed, citation),
   }));
 }

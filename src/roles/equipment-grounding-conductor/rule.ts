@@ -11,7 +11,7 @@ import {
 } from "../../edition/tables/sections.generated.js";
 import { decideByRating } from "../../rules/by-rating.js";
 import type { Caution } from "../../rules/caution.js";
-import type { Decided } from "../../rules/decided.js";
+import { type Decided, saying } from "../../rules/decided.js";
 import { finish } from "../../rules/finish.js";
 import type { CircuitDevice } from "../../rules/protected-circuit.js";
 import type { SizedResult } from "../../rules/result.js";
@@ -35,11 +35,8 @@ function decideUnder(input: EquipmentGroundingConductorInput): Decided<Id> {
   const decided = decideByRating(rule, { code, circuits, conductor, floors });
   const device = circuits[decided.decides]?.device;
   const { basis } = policyUnder(code, equipmentGroundingConductorPolicies);
-  return {
-    ...decided,
-    citation: (device && citationOf(device, code.year)) ?? basis.rule,
-    cautions: [...(decided.cautions ?? []), ...runCautions(input)],
-  };
+  const citation = (device && citationOf(device, code.year)) ?? basis.rule;
+  return saying({ ...decided, citation }, () => runCautions(input));
 }
 
 function trayFloors(year: EditionYear, run: GroundingRun | undefined): readonly FloorStep[] {

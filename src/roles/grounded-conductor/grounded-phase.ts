@@ -49,7 +49,7 @@ export function groundedPhase(input: GroundedConductorInput): Decided<"grounded-
     requiredArea: governing.requiredArea,
     quantity: countSets(supply),
     citation,
-    cautions: cautionsOf(supply, year, governing, citation),
+    cautions: () => cautionsOf(supply, year, governing, citation),
   };
 }
 

@@ -1,3 +1,4 @@
+import { terminationColumn } from "../../ampacity/index.js";
 import { columnOf } from "../../conductor/index.js";
 import { type Citation, type Code, type PolicySet, weakestEvidence } from "../../edition/index.js";
 import {
@@ -20,9 +21,9 @@ import { decideBySupply } from "../../rules/by-supply.js";
 import { hasSmallParallelSets } from "../../rules/by-supply-cautions.js";
 import type { BySupplyInput } from "../../rules/by-supply-input.js";
 import type { Caution } from "../../rules/caution.js";
-import type { Decided } from "../../rules/decided.js";
+import { type Decided, saying } from "../../rules/decided.js";
 import { finish, notRequired } from "../../rules/finish.js";
-import { loadStep, terminationColumn } from "../../rules/load.js";
+import { loadStep } from "../../rules/load.js";
 import { equipmentGroundingArea } from "../../rules/rating-table.js";
 import type { NotRequiredResult, SizedResult } from "../../rules/result.js";
 import type { NeutralLoad, SystemKind } from "../../rules/shape.generated.js";
@@ -118,7 +119,7 @@ function ofFeeder(input: GroundedConductorInput, device: number): Decided<Id> {
     governs: "rating-row",
     requiredArea: 0,
     citation,
-    cautions: smallSetCautions(input),
+    cautions: () => smallSetCautions(input),
   };
   const decided = steps.reduce(withStep, start);
   const limited = inParallel(input) ? aboveParallelMinimum(decided) : decided;
@@ -168,7 +169,7 @@ function aboutLoad({ load, code }: GroundedConductorInput, decided: Decided<Id>)
   if (hasLoad(load)) return decided;
   const caution: Caution =
     load === undefined ? notCounted(code) : { code: "no-load-stated", section: decided.citation.section };
-  return { ...decided, cautions: [...(decided.cautions ?? []), caution] };
+  return saying(decided, () => [caution]);
 }
 
 function notCounted({ year }: Code): Caution {
@@ -214,7 +215,7 @@ function withoutTable(
     governs: first.kind,
     requiredArea: first.requiredArea,
     citation,
-    cautions: smallSetCautions(input),
+    cautions: () => smallSetCautions(input),
   };
   const decided = rest.reduce(withStep, start);
   return inParallel(input) ? aboveParallelMinimum(decided) : decided;

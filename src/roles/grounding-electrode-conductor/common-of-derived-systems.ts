@@ -27,7 +27,7 @@ export function commonOfDerivedSystems(input: CommonOfDerivedSystems): SizedResu
   return finish(input.code, (code) => ({
     ...decide(code, input),
     policies: groundingElectrodeConductorDerivedPolicies,
-    cautions: electrodeCautions(code, facts.role, electrodes, conductor.material),
+    cautions: () => electrodeCautions(code, facts.role, electrodes, conductor.material),
   }));
 }
 

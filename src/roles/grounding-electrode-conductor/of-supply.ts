@@ -26,7 +26,7 @@ import {
 import { isAlwaysWire } from "../../rules/amendment-effects.js";
 import { decideBySupply } from "../../rules/by-supply.js";
 import type { Caution } from "../../rules/caution.js";
-import type { Decided } from "../../rules/decided.js";
+import { type Decided, saying } from "../../rules/decided.js";
 import { electrodeCap, electrodeCautions } from "../../rules/electrode.js";
 import { finish, notRequired } from "../../rules/finish.js";
 import type { NotRequiredResult, SizedResult } from "../../rules/result.js";
@@ -59,11 +59,8 @@ export function ofSupply(input: ElectrodeConductorOfSupply): SizedResult<Id> | N
 function decideUnder(input: ElectrodeConductorOfSupply): Decided<Id> {
   const policies = policiesFor(input);
   const decided = decideSize(input, policies);
-  return {
-    ...decided,
-    citation: ruleOf(input) ?? decided.citation,
-    cautions: [...(decided.cautions ?? []), ...cautionsFor(input)],
-  };
+  const citation = ruleOf(input) ?? decided.citation;
+  return saying({ ...decided, citation }, () => cautionsFor(input));
 }
 
 function decideSize(input: ElectrodeConductorOfSupply, policies: PolicySet): Decided<Id> {

@@ -46,7 +46,7 @@ export function decide(input: IntersystemBondingConductorInput): SizedResult<Id>
     steps: [step, ...floors],
     ...limited({ requiredArea: step.requiredArea, governs: step.kind }, [], floors),
     citation,
-    cautions: [
+    cautions: () => [
       ...(isInferred ? [{ code: "busbar-tie-inferred", section: citation.section } as const] : []),
       ...(isUnlikely ? [{ code: "not-excused-in-this-edition", section: citation.section } as const] : []),
     ],

@@ -19,6 +19,6 @@ export function decide({ code, deviceAmperes, conductor }: OtherPipingBondingJum
     : [{ code: "equipment-grounding-conductor-may-serve", section: rule.section }];
   return finish(code, (under) => {
     const decided = decideByDevice(facts, under, conductor.material, deviceAmperes, rule);
-    return { ...decided, cautions: [...mayServe, ...decided.cautions] };
+    return { ...decided, cautions: () => [...mayServe, ...(decided.cautions?.() ?? [])] };
   });
 }

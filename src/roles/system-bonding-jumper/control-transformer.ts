@@ -40,7 +40,7 @@ export function ofControlTransformer({
     steps: [step, floor],
     ...required,
     citation,
-    cautions: controlTransformerCautions({ code, supply, conductor }, required.governs === step.kind),
+    cautions: () => controlTransformerCautions({ code, supply, conductor }, required.governs === step.kind),
   }));
 }
 

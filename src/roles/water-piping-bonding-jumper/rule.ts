@@ -17,7 +17,7 @@ import { isAlwaysWire } from "../../rules/amendment-effects.js";
 import { decideBySupply } from "../../rules/by-supply.js";
 import { hasSmallParallelSets } from "../../rules/by-supply-cautions.js";
 import type { Caution, CautionCode } from "../../rules/caution.js";
-import type { Decided } from "../../rules/decided.js";
+import { type Decided, saying } from "../../rules/decided.js";
 import { finish, notRequired } from "../../rules/finish.js";
 import { decideByDevice } from "../../rules/piping-by-device.js";
 import type { NotRequiredResult, SizedResult } from "../../rules/result.js";
@@ -67,7 +67,7 @@ function ofBuilding({ code, supply, deviceAmperes, conductor }: PipingOfBuilding
     );
     const { section } = buildingPipingByDevice[year];
     const caution = { code: "no-device-sized-by-conductors", section } as const;
-    return deviceDecides ? { ...decided, cautions: [...(decided.cautions ?? []), caution] } : decided;
+    return deviceDecides ? saying(decided, () => [caution]) : decided;
   }
   const citation = buildingPipingByDevice[year];
   const decided = decideByDevice(facts, code, conductor.material, deviceAmperes, citation);
@@ -86,13 +86,10 @@ function ofBuilding({ code, supply, deviceAmperes, conductor }: PipingOfBuilding
     ],
     [hasSmallParallelSets(supply), "parallel-below-1-0", parallelMinimum[year].section],
   ];
-  const said = found.flatMap(([holds, code, section]): Caution[] => (holds ? [{ code, section }] : []));
-  return {
-    ...decided,
-    steps: [...decided.steps, ...acted],
-    ...limited(decided, caps, []),
-    cautions: [...decided.cautions, ...said],
-  };
+  const limitedByCircuit = { ...decided, steps: [...decided.steps, ...acted], ...limited(decided, caps, []) };
+  return saying(limitedByCircuit, () =>
+    found.flatMap(([holds, code, section]): Caution[] => (holds ? [{ code, section }] : [])),
+  );
 }
 
 function feederCap(supply: Supply, citation: Citation): CapStep {

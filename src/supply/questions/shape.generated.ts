@@ -30,35 +30,6 @@ export const assumptionQuestionShape: Shape = {
   },
 };
 
-/** A load for which no conductors are chosen yet. */
-export interface LoadRequirement {
-  /** Edition whose ampacity table is used. */
-  readonly edition: EditionYear;
-  /** Amperes that the conductors must carry. */
-  readonly amperes: number;
-  /** Material of the conductors. */
-  readonly material: Material;
-  /** Temperature column; by default 60 C for a circuit through 100 A and 75 C above, as 110.14(C)(1) has it. */
-  readonly temperature?: TemperatureColumn;
-  /** Amperes of the circuit, the rating of its device, which decide the temperature column and the smallest conductor (240.4(D)); those of the load by default. */
-  readonly circuitAmperes?: number;
-  /** Most parallel sets to consider; 1 by default. */
-  readonly mostSets?: number;
-}
-
-export const loadRequirementShape: Shape = {
-  is: "object",
-  members: {
-    edition: { is: "words", of: ["2008", "2011", "2014", "2017", "2020", "2023", "2026"] },
-    amperes: { is: "number", unit: "amperes" },
-    material: { is: "checked", read: readMaterial },
-    temperature: temperatureColumnShape,
-    circuitAmperes: { is: "number", unit: "amperes" },
-    mostSets: { is: "number", unit: "sets", whole: true },
-  },
-  optional: ["temperature", "circuitAmperes", "mostSets"],
-};
-
 /** What stands on the nameplate of a transformer. */
 export interface TransformerRating {
   /** Apparent power in kilovolt-amperes, from 0.001 to 10,000,000. */

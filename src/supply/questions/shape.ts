@@ -2,34 +2,8 @@ import * as v from "valibot";
 import { temperatureColumn } from "../../ampacity/shape.js";
 import { material } from "../../conductor/shape.js";
 import { editionYear } from "../../edition/shape.js";
-import { between, called, count, positive, says } from "../../input/define.js";
+import { between, called, says } from "../../input/define.js";
 import { supply } from "../shape.js";
-
-export const loadRequirement = v.pipe(
-  v.strictObject({
-    edition: v.pipe(editionYear, says("Edition whose ampacity table is used.")),
-    amperes: v.pipe(positive("amperes"), says("Amperes that the conductors must carry.")),
-    material: v.pipe(material, says("Material of the conductors.")),
-    temperature: v.optional(
-      v.pipe(
-        temperatureColumn,
-        says(
-          "Temperature column; by default 60 C for a circuit through 100 A and 75 C above, as 110.14(C)(1) has it.",
-        ),
-      ),
-    ),
-    circuitAmperes: v.optional(
-      v.pipe(
-        positive("amperes"),
-        says(
-          "Amperes of the circuit, the rating of its device, which decide the temperature column and the smallest conductor (240.4(D)); those of the load by default.",
-        ),
-      ),
-    ),
-    mostSets: v.optional(v.pipe(count("sets"), says("Most parallel sets to consider; 1 by default."))),
-  }),
-  says("A load for which no conductors are chosen yet."),
-);
 
 export const assumptionQuestion = v.pipe(
   v.strictObject({

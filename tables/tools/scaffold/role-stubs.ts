@@ -124,7 +124,14 @@ describe("${camel(role)}", () => {
 }
 
 function corpusStub(role: string): string {
-  const checks = { $schema: "./schema/checks.schema.json", version: 1, role, flags: {}, groups: [] };
+  const checks = {
+    $schema: "./schema/checks.schema.json",
+    version: 1,
+    role,
+    count: 0,
+    flags: {},
+    groups: [],
+  };
   return JSON.stringify(checks);
 }
 

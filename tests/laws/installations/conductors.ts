@@ -1,14 +1,12 @@
-import { type Installation, type Supply, type SupplySet, suppliesForLoad } from "bondmil";
+import type { Installation, Supply, SupplySet } from "bondmil";
+import { requiredForLoad } from "../../../src/supply/for-load.js";
 import type { DrawnSupply } from "./parts.js";
 
 /** The ungrounded conductors that a drawing gives, or those that its load requires. */
 export function supplyOf(drawn: DrawnSupply, { code: { year } }: Installation): Supply {
   if ("sets" in drawn) return { sets: drawn.sets };
-  const { sets, ...load } = drawn.forLoad;
-  const found = suppliesForLoad({ edition: year, ...load, mostSets: sets }).find(
-    (one) => one.sets[0]?.count === sets,
-  );
-  if (found === undefined) throw new RangeError(`no ${sets} sets for ${load.amperes} A`);
+  const found = drawn.forLoad === undefined ? null : requiredForLoad(year, drawn.forLoad);
+  if (found === null) throw new RangeError("the drawing has no conductors");
   return found;
 }
 

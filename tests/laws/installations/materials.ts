@@ -33,8 +33,13 @@ function around(installation: Installation, one: ScheduledConductor): readonly O
   const isElectrodes = role.startsWith("electrode-") || role === "grounding-electrode-conductor";
   const list = isElectrodes ? listOf(installation, { ...one, subject }) : undefined;
   const entries = list?.electrodes ?? [];
+  const ends = new Set(listsOf(installation).flatMap(({ electrodes = [] }) => electrodes.map(endOf)));
+  // An arrangement may have moved a conductor from where it is drawn, but not one that hangs on another electrode.
+  const moved = (other: (typeof entries)[number]): boolean =>
+    endOf(other) === subject && !ends.has(other.from);
   const entry =
     entries.find((other) => other.electrode === subject && other.from === one.place) ??
+    (one.place === undefined ? undefined : entries.find(moved)) ??
     entries.find((other) => other.id === subject);
   const start = part === "tap" || role === "grounding-electrode-conductor" ? from : undefined;
   const onCommon = systemId === undefined && part === undefined && isElectrodes;
@@ -76,8 +81,8 @@ function pipeOf(installation: Installation, subject: string): string {
 /** Whether an electrode hangs on a common conductor, over others too. */
 function isOn(installation: Installation, subject: string, common: string): boolean {
   const entries = (installation.derivedSystems ?? []).flatMap(({ electrodes = [] }) => electrodes);
-  const from = entries.find((one) => endOf(one) === subject)?.from;
-  return from !== undefined && (from === common || isOn(installation, from, common));
+  const starts = entries.filter((one) => endOf(one) === subject).map(({ from }) => from);
+  return starts.some((from) => from === common || isOn(installation, from, common));
 }
 
 /** The one of a list that has no other. */

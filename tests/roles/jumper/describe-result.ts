@@ -1,5 +1,6 @@
-import { editionYears, suppliesForLoad } from "bondmil";
+import { editionYears } from "bondmil";
 import { describe, expect, it } from "vitest";
+import { requiredForLoad } from "../../../src/supply/for-load.js";
 import {
   evidence,
   type JumperFacts,
@@ -51,8 +52,8 @@ export function describeResult(sized: Sizer, facts: JumperFacts): void {
     });
 
     it("says that conductors are only those required for a load", () => {
-      const [supply] = suppliesForLoad({ edition: year, amperes: 380, material: "copper" });
-      if (supply === undefined) throw new Error("no supply for 380 A");
+      const supply = requiredForLoad(year, { amperes: 380, material: "copper", sets: 1 });
+      if (supply === null) throw new Error("no supply for 380 A");
       const result = sized({ code: { year }, supply, conductor: { material: "copper" } });
       expect(sizeIn(result)).toBe("1/0 AWG");
       expect(cautionsOf(result)).toEqual(["conductors-required-for-load", ...own]);

@@ -1,4 +1,5 @@
 import {
+  areaOf,
   conductorName,
   InputError,
   type Installation,
@@ -38,7 +39,13 @@ export function worsenings(before: Built, listed: readonly Listed[]): readonly I
     return [
       change("taken away", () => []),
       ...(isElsewhere ? [change("at a place that is not its own", () => [{ ...one, at: elsewhereId }])] : []),
-      ...(quantity > 1 ? [change("one too few", () => [{ ...one, quantity: quantity - 1 }])] : []),
+      ...(quantity > 1
+        ? [
+            change("one too few", () =>
+              mayServeAsCommon(before, entry) ? undefined : [{ ...one, quantity: quantity - 1 }],
+            ),
+          ]
+        : []),
       ...(busArea ? [change("a circular mil smaller", () => [{ ...one, busArea: busArea - 1 }])] : []),
       ...(down ? [change("one size smaller", () => [{ ...one, size: down }])] : []),
       ...(down && quantity > 1 ? [change("one of them smaller", () => oneSmaller(one, down))] : []),
@@ -114,6 +121,20 @@ function changeOf(
       return instead && listed.flatMap((same) => (same === entry ? instead : [same.found]));
     },
   });
+}
+
+/** Whether one jumper of the raceways of a run is as large as one in common for all of them has to be, which is lawful (250.102(C)(2)). */
+function mayServeAsCommon({ installation, schedule }: Built, { id, found }: Listed): boolean {
+  const line = schedule.conductors.find((one) => one.id === id);
+  if (line?.role !== "supply-side-bonding-jumper" || found.size === undefined) return false;
+  const inCommon = <T extends Pick<Service, "runs">>(system: T): T => ({
+    ...system,
+    runs: system.runs.map((run) => (run.id === line.subject ? { ...run, racewayJumpers: "common" } : run)),
+  });
+  const { services = [], derivedSystems = [] } = installation;
+  const drawn = { services: services.map(inCommon), derivedSystems: derivedSystems.map(inCommon) };
+  const common = scheduleOfRead({ ...installation, ...drawn })?.conductors.find((one) => one.id === id);
+  return common !== undefined && common.quantity === 1 && areaOf(found.size) >= common.result.requiredArea;
 }
 
 function oneSmaller(one: Installed, size: StandardSize): readonly Installed[] {

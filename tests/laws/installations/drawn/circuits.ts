@@ -45,6 +45,7 @@ export function drawCircuit(dice: Dice, n: number, from: string, to: string): Ci
     ...(several && { raceways: dice.between(1, 4) }),
     ...(dice.chance(30) && { lengthFeet: dice.pick([20, 90, 150]) }),
     ...(dice.chance(15) && { location: dice.pick(["roof", "pier"]) }),
+    ...(/raceway/.test(wiring) && dice.chance(15) && { racewayServes: true }),
   };
 }
 

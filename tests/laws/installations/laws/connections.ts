@@ -130,7 +130,7 @@ function connectBeyond(graph: Graph, installation: Installation, found: Found): 
   const ends = new Map(circuits.map(({ id, to }) => [id, to]));
   const endOf = (place: string): string => ends.get(place) ?? place;
   for (const { id, from, to } of circuits) {
-    if (isThere(found.get(`equipment-grounding-conductor ${id}`)))
+    if (serves(found.get(`equipment-grounding-conductor ${id}`)))
       graph.connect(metal(endOf(from)), metal(to));
   }
   for (const { id, to } of generators) {

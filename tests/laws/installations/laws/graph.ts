@@ -17,10 +17,11 @@ export class Graph {
     return [...this.#beside.keys()];
   }
 
-  /** All nodes that a walk from one reaches. */
-  from(start: string): ReadonlySet<string> {
+  /** All nodes that a walk from one reaches that keeps off some nodes. */
+  from(start: string, isOff: (node: string) => boolean = () => false): ReadonlySet<string> {
     const reached = new Set([start]);
-    for (const one of reached) for (const next of this.#beside.get(one) ?? []) reached.add(next);
+    for (const one of reached)
+      for (const next of this.#beside.get(one) ?? []) if (!isOff(next)) reached.add(next);
     return reached;
   }
 }

@@ -1,6 +1,6 @@
-import { checkOf, type ViolationCode } from "bondmil";
+import { checkOf, type ScheduledConductor, type ViolationCode } from "bondmil";
 import { eachItsOwn, type Listed, listedAsScheduled, oneAlternative } from "../as-scheduled.js";
-import type { Built } from "../built.js";
+import { type Built, idAt } from "../built.js";
 import type { InstalledChange } from "../changes/installed.js";
 import { findingsIn, findingsOf } from "../findings.js";
 import type { Law } from "./law.js";
@@ -31,14 +31,21 @@ export const nothingFound: Law = {
 };
 
 /** What is worse than the schedule asks for is found. */
-export function isFound(
-  { installation }: Built,
-  { what, conductor, installed }: InstalledChange,
-): readonly string[] {
+export function isFound(built: Built, { what, conductor, installed }: InstalledChange): readonly string[] {
   const changed = installed();
   if (changed === undefined || changed.length === 0) return [];
-  const found = findingsOf(installation, changed);
-  return found.some((one) => one.startsWith(`${conductor}: `)) ? [] : [`${what}: nothing found of it`];
+  const found = findingsOf(built.installation, changed);
+  const isSaid = alikeTo(built, conductor).some((id) => found.some((one) => one.startsWith(`${id}: `)));
+  return isSaid ? [] : [`${what}: nothing found of it`];
+}
+
+/** A conductor and those of other systems between the same places; which of them is the one that was changed, nobody can tell. */
+function alikeTo({ schedule: { conductors } }: Built, id: string): readonly string[] {
+  const ends = ({ role, subject, from, to }: ScheduledConductor): string =>
+    JSON.stringify([role, subject, idAt(from), idAt(to)]);
+  const own = conductors.find((one) => one.id === id);
+  if (own === undefined || idAt(own.from) === undefined) return [id];
+  return conductors.filter((one) => ends(one) === ends(own)).map((one) => one.id);
 }
 
 /** What is lawful is not found, where the drawing itself is without fault. */

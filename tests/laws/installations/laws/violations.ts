@@ -1,7 +1,7 @@
 import { compareInstallation, drawingOf, type Installation, type Violation } from "bondmil";
 import type { Built } from "../built.js";
-import { electrodesIn } from "../electrodes.js";
-import { type Electrode, racewaysOf } from "../parts.js";
+import { electrodesIn, endOf, listsOf } from "../electrodes.js";
+import { type Electrode, ownersOf, racewaysOf } from "../parts.js";
 import type { Law } from "./law.js";
 
 /** What is forbidden in a drawing stands in its schedule, and nothing else of the kind. */
@@ -83,6 +83,7 @@ function causesOf({ installation }: Built): string[] {
         .filter((one) => one.steelNotAccessible !== true)
         .map((one) => `electrode-not-connected ${one.id}`),
     ),
+    ...unconnectedMetal(installation).map((id) => `electrode-not-connected ${id}`),
     ...[services, ...outdoors.map((one) => [one]), ...own.map((one) => [one])].flatMap((lists) => {
       const electrodes = electrodesOnce(installation, lists);
       const kinds = electrodes.map(({ kind }) => kind).filter((kind) => kind !== "metal-water-pipe");
@@ -92,6 +93,26 @@ function causesOf({ installation }: Built): string[] {
       return isLone && (rod?.ohms ?? 26) > 25 ? [`electrode-not-supplemented ${rod?.id}`] : [];
     }),
   ];
+}
+
+/** Metal that is said to be an electrode, of owners that have none of its kind, and that is named in no list and serves as no common conductor. */
+function unconnectedMetal(installation: Built["installation"]): readonly string[] {
+  const { piping = [], structuralMetal = [], derivedSystems = [] } = installation;
+  const named = listsOf(installation).flatMap(({ electrodes = [] }) => electrodes.map(endOf));
+  const said = [
+    ...piping.flatMap((one) => (one.kind === "water" ? [{ one, kind: "metal-water-pipe" }] : [])),
+    ...structuralMetal.map((one) => ({ one, kind: "structural-metal" })),
+  ].filter(({ one }) => one.isElectrode === true && !named.includes(one.id));
+  return said
+    .filter(({ one, kind }) => {
+      const owners = ownersOf(one);
+      const lists = listsOf(installation).filter(({ id }) => owners.includes(id));
+      const serves = derivedSystems.some(
+        ({ id, commonElectrodeConductor: common }) => owners.includes(id) && common?.id === one.id,
+      );
+      return !serves && !lists.some(({ electrodes = [] }) => electrodes.some((other) => other.kind === kind));
+    })
+    .map(({ one }) => one.id);
 }
 
 /** The electrodes of some lists, each once; none where one stands in the list of another system, whose list then tells. */

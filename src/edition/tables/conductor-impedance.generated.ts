@@ -1,0 +1,270 @@
+// Generated from tables/conductor-impedance.json by "npm run generate"; do not edit.
+import type { ConductorSize } from "../../conductor/index.js";
+import type { PlainTable } from "../plain-table.js";
+import type { ByEdition } from "../supply-area-table.js";
+
+/** Alternating-current resistance and reactance of three single conductors in conduit: one row. */
+export interface ConductorImpedanceRow {
+  /** Trade size. */
+  readonly size: ConductorSize;
+  /** Reactance in PVC or aluminum conduit (ohms to neutral per 1000 ft). */
+  readonly reactanceNonmagnetic: number;
+  /** Reactance in steel conduit (ohms to neutral per 1000 ft). */
+  readonly reactanceSteel: number;
+  /** Alternating-current resistance of uncoated copper in PVC conduit (ohms to neutral per 1000 ft). */
+  readonly copperPvc: number;
+  /** Alternating-current resistance of uncoated copper in aluminum conduit (ohms to neutral per 1000 ft). */
+  readonly copperAluminum: number;
+  /** Alternating-current resistance of uncoated copper in steel conduit (ohms to neutral per 1000 ft). */
+  readonly copperSteel: number;
+  /** Alternating-current resistance of aluminum in PVC conduit (ohms to neutral per 1000 ft). */
+  readonly aluminumPvc: null | number;
+  /** Alternating-current resistance of aluminum in aluminum conduit (ohms to neutral per 1000 ft). */
+  readonly aluminumAluminum: null | number;
+  /** Alternating-current resistance of aluminum in steel conduit (ohms to neutral per 1000 ft). */
+  readonly aluminumSteel: null | number;
+}
+
+const rowsFrom2008: readonly ConductorImpedanceRow[] = [
+  {
+    size: "14 AWG",
+    reactanceNonmagnetic: 0.058,
+    reactanceSteel: 0.073,
+    copperPvc: 3.1,
+    copperAluminum: 3.1,
+    copperSteel: 3.1,
+    aluminumPvc: null,
+    aluminumAluminum: null,
+    aluminumSteel: null,
+  },
+  {
+    size: "12 AWG",
+    reactanceNonmagnetic: 0.054,
+    reactanceSteel: 0.068,
+    copperPvc: 2,
+    copperAluminum: 2,
+    copperSteel: 2,
+    aluminumPvc: 3.2,
+    aluminumAluminum: 3.2,
+    aluminumSteel: 3.2,
+  },
+  {
+    size: "10 AWG",
+    reactanceNonmagnetic: 0.05,
+    reactanceSteel: 0.063,
+    copperPvc: 1.2,
+    copperAluminum: 1.2,
+    copperSteel: 1.2,
+    aluminumPvc: 2,
+    aluminumAluminum: 2,
+    aluminumSteel: 2,
+  },
+  {
+    size: "8 AWG",
+    reactanceNonmagnetic: 0.052,
+    reactanceSteel: 0.065,
+    copperPvc: 0.78,
+    copperAluminum: 0.78,
+    copperSteel: 0.78,
+    aluminumPvc: 1.3,
+    aluminumAluminum: 1.3,
+    aluminumSteel: 1.3,
+  },
+  {
+    size: "6 AWG",
+    reactanceNonmagnetic: 0.051,
+    reactanceSteel: 0.064,
+    copperPvc: 0.49,
+    copperAluminum: 0.49,
+    copperSteel: 0.49,
+    aluminumPvc: 0.81,
+    aluminumAluminum: 0.81,
+    aluminumSteel: 0.81,
+  },
+  {
+    size: "4 AWG",
+    reactanceNonmagnetic: 0.048,
+    reactanceSteel: 0.06,
+    copperPvc: 0.31,
+    copperAluminum: 0.31,
+    copperSteel: 0.31,
+    aluminumPvc: 0.51,
+    aluminumAluminum: 0.51,
+    aluminumSteel: 0.51,
+  },
+  {
+    size: "3 AWG",
+    reactanceNonmagnetic: 0.047,
+    reactanceSteel: 0.059,
+    copperPvc: 0.25,
+    copperAluminum: 0.25,
+    copperSteel: 0.25,
+    aluminumPvc: 0.4,
+    aluminumAluminum: 0.41,
+    aluminumSteel: 0.4,
+  },
+  {
+    size: "2 AWG",
+    reactanceNonmagnetic: 0.045,
+    reactanceSteel: 0.057,
+    copperPvc: 0.19,
+    copperAluminum: 0.2,
+    copperSteel: 0.2,
+    aluminumPvc: 0.32,
+    aluminumAluminum: 0.32,
+    aluminumSteel: 0.32,
+  },
+  {
+    size: "1 AWG",
+    reactanceNonmagnetic: 0.046,
+    reactanceSteel: 0.057,
+    copperPvc: 0.15,
+    copperAluminum: 0.16,
+    copperSteel: 0.16,
+    aluminumPvc: 0.25,
+    aluminumAluminum: 0.26,
+    aluminumSteel: 0.25,
+  },
+  {
+    size: "1/0 AWG",
+    reactanceNonmagnetic: 0.044,
+    reactanceSteel: 0.055,
+    copperPvc: 0.12,
+    copperAluminum: 0.13,
+    copperSteel: 0.12,
+    aluminumPvc: 0.2,
+    aluminumAluminum: 0.21,
+    aluminumSteel: 0.2,
+  },
+  {
+    size: "2/0 AWG",
+    reactanceNonmagnetic: 0.043,
+    reactanceSteel: 0.054,
+    copperPvc: 0.1,
+    copperAluminum: 0.1,
+    copperSteel: 0.1,
+    aluminumPvc: 0.16,
+    aluminumAluminum: 0.16,
+    aluminumSteel: 0.16,
+  },
+  {
+    size: "3/0 AWG",
+    reactanceNonmagnetic: 0.042,
+    reactanceSteel: 0.052,
+    copperPvc: 0.077,
+    copperAluminum: 0.082,
+    copperSteel: 0.079,
+    aluminumPvc: 0.13,
+    aluminumAluminum: 0.13,
+    aluminumSteel: 0.13,
+  },
+  {
+    size: "4/0 AWG",
+    reactanceNonmagnetic: 0.041,
+    reactanceSteel: 0.051,
+    copperPvc: 0.062,
+    copperAluminum: 0.067,
+    copperSteel: 0.063,
+    aluminumPvc: 0.1,
+    aluminumAluminum: 0.11,
+    aluminumSteel: 0.1,
+  },
+  {
+    size: "250 kcmil",
+    reactanceNonmagnetic: 0.041,
+    reactanceSteel: 0.052,
+    copperPvc: 0.052,
+    copperAluminum: 0.057,
+    copperSteel: 0.054,
+    aluminumPvc: 0.085,
+    aluminumAluminum: 0.09,
+    aluminumSteel: 0.086,
+  },
+  {
+    size: "300 kcmil",
+    reactanceNonmagnetic: 0.041,
+    reactanceSteel: 0.051,
+    copperPvc: 0.044,
+    copperAluminum: 0.049,
+    copperSteel: 0.045,
+    aluminumPvc: 0.071,
+    aluminumAluminum: 0.076,
+    aluminumSteel: 0.072,
+  },
+  {
+    size: "350 kcmil",
+    reactanceNonmagnetic: 0.04,
+    reactanceSteel: 0.05,
+    copperPvc: 0.038,
+    copperAluminum: 0.043,
+    copperSteel: 0.039,
+    aluminumPvc: 0.061,
+    aluminumAluminum: 0.066,
+    aluminumSteel: 0.063,
+  },
+  {
+    size: "400 kcmil",
+    reactanceNonmagnetic: 0.04,
+    reactanceSteel: 0.049,
+    copperPvc: 0.033,
+    copperAluminum: 0.038,
+    copperSteel: 0.035,
+    aluminumPvc: 0.054,
+    aluminumAluminum: 0.059,
+    aluminumSteel: 0.055,
+  },
+  {
+    size: "500 kcmil",
+    reactanceNonmagnetic: 0.039,
+    reactanceSteel: 0.048,
+    copperPvc: 0.027,
+    copperAluminum: 0.032,
+    copperSteel: 0.029,
+    aluminumPvc: 0.043,
+    aluminumAluminum: 0.048,
+    aluminumSteel: 0.045,
+  },
+  {
+    size: "600 kcmil",
+    reactanceNonmagnetic: 0.039,
+    reactanceSteel: 0.048,
+    copperPvc: 0.023,
+    copperAluminum: 0.028,
+    copperSteel: 0.025,
+    aluminumPvc: 0.036,
+    aluminumAluminum: 0.041,
+    aluminumSteel: 0.038,
+  },
+  {
+    size: "750 kcmil",
+    reactanceNonmagnetic: 0.038,
+    reactanceSteel: 0.048,
+    copperPvc: 0.019,
+    copperAluminum: 0.024,
+    copperSteel: 0.021,
+    aluminumPvc: 0.029,
+    aluminumAluminum: 0.034,
+    aluminumSteel: 0.031,
+  },
+  {
+    size: "1000 kcmil",
+    reactanceNonmagnetic: 0.037,
+    reactanceSteel: 0.046,
+    copperPvc: 0.015,
+    copperAluminum: 0.019,
+    copperSteel: 0.018,
+    aluminumPvc: 0.023,
+    aluminumAluminum: 0.027,
+    aluminumSteel: 0.025,
+  },
+];
+
+export const conductorImpedance: ByEdition<PlainTable<ConductorImpedanceRow>> = {
+  "2008": { number: "Chapter 9 Table 9", rows: rowsFrom2008, evidence: "carried", cells: {} },
+  "2011": { number: "Chapter 9 Table 9", rows: rowsFrom2008, evidence: "carried", cells: {} },
+  "2014": { number: "Chapter 9 Table 9", rows: rowsFrom2008, evidence: "carried", cells: {} },
+  "2017": { number: "Chapter 9 Table 9", rows: rowsFrom2008, evidence: "carried", cells: {} },
+  "2020": { number: "Chapter 9 Table 9", rows: rowsFrom2008, evidence: "carried", cells: {} },
+  "2023": { number: "Chapter 9 Table 9", rows: rowsFrom2008, evidence: "carried", cells: {} },
+  "2026": { number: "Chapter 9 Table 9", rows: rowsFrom2008, evidence: "carried", cells: {} },
+};

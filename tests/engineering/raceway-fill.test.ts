@@ -1,0 +1,119 @@
+import { type ConductorSize, InputError, racewayFill } from "bondmil";
+import { describe, expect, it } from "vitest";
+
+const edition = "2017";
+const thhn = (count: number, size: ConductorSize) => ({ count, size, insulation: "THHN" }) as const;
+
+function issuesOf(question: Parameters<typeof racewayFill>[0]): readonly (readonly [string, string])[] {
+  try {
+    racewayFill(question);
+  } catch (error) {
+    if (error instanceof InputError) return error.issues.map(({ code, path }) => [code, path] as const);
+    throw error;
+  }
+  return [];
+}
+
+describe("raceway fill", () => {
+  // Modern Commercial Wiring 2018, problem 6-8.
+  it("adds unlike conductors and takes the smallest trade size", () => {
+    const filled = racewayFill({
+      edition,
+      raceway: "rigid-metal",
+      conductors: [thhn(1, "12 AWG"), thhn(1, "10 AWG"), thhn(3, "8 AWG")],
+    });
+    expect(filled).toMatchObject({
+      squareInches: 0.1442,
+      permittedSquareInches: 0.22,
+      tradeSize: "3/4",
+      fits: true,
+    });
+    expect(filled.byRounding).toBe(false);
+  });
+
+  // Forum thread on Annex C1: eight 8 AWG THW in tubing 1, 0.346 / 0.0437 = 7.918.
+  it("rounds a count of one area up from 0.8, and only such a count", () => {
+    const eight = { count: 8, size: "8 AWG", insulation: "THW" } as const;
+    const tubing = { edition, raceway: "electrical-metallic-tubing", tradeSize: "1" } as const;
+    expect(racewayFill({ ...tubing, conductors: [eight] })).toMatchObject({ fits: true, byRounding: true });
+    const mixed = racewayFill({ ...tubing, conductors: [{ ...eight, count: 7 }, thhn(1, "6 AWG")] });
+    expect(mixed).toMatchObject({ fits: false, byRounding: false, smallestTradeSize: "1-1/4" });
+    expect(racewayFill({ ...tubing, conductors: [{ ...eight, count: 9 }] }).fits).toBe(false);
+  });
+
+  // Exam question on the 0.8 rule: 2.013 / 0.7073 = 2.846.
+  it("fills a nipple to 60 percent, and says where its count is rounded up", () => {
+    const filled = racewayFill({
+      edition,
+      raceway: "electrical-metallic-tubing",
+      nipple: true,
+      conductors: [thhn(3, "500 kcmil")],
+    });
+    expect(filled).toMatchObject({ tradeSize: "2", permittedPercent: 60, byRounding: true });
+    expect(filled.cautions).toContain("rounded-up-in-nipple");
+    expect(filled.citations.map(({ section }) => section)).toContain("Chapter 9 note 4");
+  });
+
+  // Note 7 has its sentence on a single conductor since 2017; 0.166 / 0.1855 = 0.89.
+  it("lets a single conductor lack a part of its space only where the note says so", () => {
+    const one = { raceway: "rigid-metal", tradeSize: "1/2", conductors: [thhn(1, "1/0 AWG")] } as const;
+    expect(racewayFill({ ...one, edition: "2017" }).fits).toBe(true);
+    expect(racewayFill({ ...one, edition: "2011" }).fits).toBe(false);
+  });
+
+  it("counts bare conductors by their overall area, and says what an added one changes", () => {
+    const filled = racewayFill({
+      edition: "2023",
+      raceway: "pvc-schedule-80",
+      tradeSize: "2",
+      conductors: [{ count: 4, size: "3/0 AWG", insulation: "THWN-2" }],
+      added: [{ count: 1, size: "6 AWG", bare: "stranded" }],
+    });
+    expect(filled.squareInches).toBe(1.0986);
+    expect(filled.withoutAdded?.squareInches).toBe(1.0716);
+    expect(filled.fits).toBe(true);
+    expect(filled.conductors[1]?.squareInches).toBe(0.027);
+  });
+
+  it("takes stated areas to the next ten-thousandth", () => {
+    const filled = racewayFill({
+      edition,
+      raceway: "rigid-metal",
+      conductors: [
+        { count: 1, squareInches: 0.20001 },
+        { count: 1, squareInches: 0.3 },
+      ],
+    });
+    expect(filled.conductors.map((one) => one.squareInches)).toEqual([0.2001, 0.3]);
+  });
+
+  it("warns of three alike conductors that may wedge", () => {
+    const three = { edition, raceway: "electrical-metallic-tubing", tradeSize: "2" } as const;
+    // 2.067 / 0.642 = 3.2
+    expect(racewayFill({ ...three, conductors: [thhn(3, "250 kcmil")] }).cautions).toEqual(["may-jam"]);
+    expect(racewayFill({ ...three, conductors: [thhn(3, "3/0 AWG")] }).cautions).toEqual([]);
+  });
+
+  it("refuses what the tables do not list and what no trade size takes", () => {
+    const tubing = { edition, raceway: "electrical-metallic-tubing" } as const;
+    expect(issuesOf({ ...tubing, conductors: [thhn(40, "500 kcmil")] })).toEqual([
+      ["out-of-range", "conductors"],
+    ]);
+    expect(issuesOf({ ...tubing, conductors: [thhn(1, "6 AWG")], added: [thhn(40, "500 kcmil")] })).toEqual([
+      ["out-of-range", "added"],
+    ]);
+    expect(issuesOf({ ...tubing, tradeSize: "5", conductors: [thhn(1, "1250 kcmil")] })).toEqual([
+      ["unknown-value", "tradeSize"],
+      ["unknown-value", "conductors[0].size"],
+    ]);
+    expect(issuesOf({ ...tubing, conductors: [{ count: 1, size: "6 AWG", bare: "solid" }] })).toEqual([
+      ["unknown-value", "conductors[0].size"],
+    ]);
+    for (const one of [
+      { ...thhn(1, "3 AWG"), compact: true },
+      { count: 1, size: "4 AWG", insulation: "TW", compact: true },
+      { count: 1, size: "4 AWG", insulation: "RHW-2", compact: true, withoutCovering: true },
+    ] as const)
+      expect(issuesOf({ ...tubing, conductors: [one] })).toEqual([["unknown-value", "conductors[0].size"]]);
+  });
+});
