@@ -35,7 +35,7 @@ export function tradeOffAsSvg(candidates: SupplyCandidates): string {
 const width = 760;
 const panelHeight = 330;
 const left = 70;
-const right = 20;
+const right = 40;
 const top = 40;
 const bottom = 50;
 
@@ -94,7 +94,7 @@ function panelOf({ name, of }: Panel, candidates: readonly SupplyCandidate[]): r
     `<path class="context" d="M${left} ${top}V${base}H${width - right}"/>`,
     ...across.ticks.map(
       (value) =>
-        `<text class="label" text-anchor="middle" x="${round(across.at(value))}" y="${base + 18}">${value}</text>`,
+        `<text class="label" text-anchor="middle" x="${round(across.at(value))}" y="${base + 18}">${value.toLocaleString("en-US")}</text>`,
     ),
     ...upright.ticks.map(
       (value) =>
