@@ -153,4 +153,9 @@ describe("every answer on taps", () => {
     expect([...codes].sort()).toEqual([...tapCautionCodes].sort());
     expect([...conditions].sort()).toEqual(Object.keys(unmetTapWords).sort());
   });
+
+  it("is refused where its place of the deciding rule was changed", () => {
+    for (const answer of [feederTap(tap), transformerSecondary(secondary)])
+      expect(() => explain({ ...answer, decides: 7 })).toThrow("decides is the place of no rule");
+  });
 });

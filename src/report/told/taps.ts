@@ -131,10 +131,11 @@ function nameOfPart({ from, divisor }: Pick<Part, "from" | "divisor">): string {
 const shares: Readonly<Record<Part["divisor"], string>> = { 1: "", 3: "a third of ", 10: "a tenth of " };
 
 function outcome({ decides, amperes, rules }: FeederTap | TransformerSecondary): Statement {
-  const rule = decides === null ? undefined : rules[decides];
-  if (rule === undefined || amperes === null) {
+  if (decides === null || amperes === null) {
     return said("outcome", "outcome", "None of these rules holds for the conductors");
   }
+  const rule = rules[decides];
+  if (rule === undefined) throw new RangeError("decides is the place of no rule");
   const deciding = rule.parts.filter((part) => part.amperes === amperes).map(nameOfPart);
   return said(
     "outcome",
