@@ -8,7 +8,8 @@ import { remarksOf, sentencesOf } from "./told/told.js";
  *
  * @param result - a sized conductor, or what {@link cableTrayAsEquipmentGroundingConductor}, {@link shortTimeWithstand},
  *   {@link racewayFill}, {@link voltageDrop}, {@link bondingAtDesignation}, {@link classifySource},
- *   {@link ampacityOf}, {@link currentCarryingConductors}, {@link deviceFor}, {@link dwellingConductor} or {@link requiredByLoad} gives
+ *   {@link ampacityOf}, {@link currentCarryingConductors}, {@link deviceFor}, {@link dwellingConductor}, {@link requiredByLoad},
+ *   {@link feederTap} or {@link transformerSecondary} gives
  * @returns one paragraph
  * @throws {@link InputError} for anything but such a result
  *

@@ -215,6 +215,27 @@ const load = {
   other: 0,
   listedForAll: true,
 } as const;
+const tapped = {
+  edition: "2023",
+  feederDevice: 400,
+  feet: 20,
+  place: "inside",
+  endsIn: { device: 150 },
+  load: 120,
+  transformer: { primaryVolts: 480, secondaryVolts: 208, secondaryFeet: 5 },
+} as const;
+const secondaryOf = {
+  edition: "2023",
+  transformer: { kva: 75, primaryVolts: 480, secondaryVolts: 208, phases: 3, windings: "other" },
+  protection: "primary-and-secondary",
+  conductors: {
+    feet: 20,
+    place: "inside",
+    endsIn: { devices: [100, 100], equipment: 225 },
+    load: 150,
+  },
+  feederTap: { feederDevice: 400, primaryFeet: 5 },
+} as const;
 const ratingSweep = { editions: ["2020"], material: "copper", ratings: [100, 4000] } as const;
 const filter = { role: "intersystem-bonding-conductor", edition: "2023", standing: "cited" } as const;
 const rows = runCorpus(implementationOf(bondmil), { role: "intersystem-bonding-conductor" });
@@ -237,6 +258,8 @@ const told = [
   bondmil.deviceFor(device),
   bondmil.dwellingConductor(house),
   bondmil.requiredByLoad(load),
+  bondmil.feederTap(tapped),
+  bondmil.transformerSecondary(secondaryOf),
 ];
 const documents = [
   bondmil.reportDocument(shop, documentOptions),
@@ -374,22 +397,7 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
     slow: true,
   },
   explain: { call: bondmil.explain, args: told.map((one) => [one]) },
-  feederTap: {
-    call: bondmil.feederTap,
-    args: [
-      [
-        {
-          edition: "2023",
-          feederDevice: 400,
-          feet: 20,
-          place: "inside",
-          endsIn: { device: 150 },
-          load: 120,
-          transformer: { primaryVolts: 480, secondaryVolts: 208, secondaryFeet: 5 },
-        },
-      ],
-    ],
-  },
+  feederTap: { call: bondmil.feederTap, args: [[tapped]] },
   fingerprintOf: { call: bondmil.fingerprintOf, args: [[jumper], [[1, null, "a"]]], weight: 0.02 },
   formatArea: { call: bondmil.formatArea, args: [[1_800_000, "mm2"]] },
   formatSize: { call: bondmil.formatSize, args: [["3/0 AWG"]] },
@@ -496,25 +504,7 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
   toSquareInches: { call: bondmil.toSquareInches, args: [[250_000]] },
   toSquareMillimeters: { call: bondmil.toSquareMillimeters, args: [[250_000]] },
   tradeOffAsSvg: { call: bondmil.tradeOffAsSvg, args: [[bondmil.supplyCandidates(candidateQuestion)]] },
-  transformerSecondary: {
-    call: bondmil.transformerSecondary,
-    args: [
-      [
-        {
-          edition: "2023",
-          transformer: { kva: 75, primaryVolts: 480, secondaryVolts: 208, phases: 3, windings: "other" },
-          protection: "primary-and-secondary",
-          conductors: {
-            feet: 20,
-            place: "inside",
-            endsIn: { devices: [100, 100], equipment: 225 },
-            load: 150,
-          },
-          feederTap: { feederDevice: 400, primaryFeet: 5 },
-        },
-      ],
-    ],
-  },
+  transformerSecondary: { call: bondmil.transformerSecondary, args: [[secondaryOf]] },
   transformerCurrent: { call: bondmil.transformerCurrent, args: [[{ kva: 112.5, volts: 208, phases: 3 }]] },
   voltageDrop: {
     call: bondmil.voltageDrop,

@@ -11,6 +11,8 @@ import { type VoltageDrop, voltageDropMarks } from "../../engineering/voltage-dr
 import { type Marks, useResult } from "../../input/given-result.js";
 import type { CableTrayResult } from "../../roles/equipment-grounding-conductor/cable-tray.js";
 import { type SizingResult, sizingResultMarks } from "../../rules/result.js";
+import type { FeederTap } from "../../supply/taps/feeder-tap.js";
+import type { TransformerSecondary } from "../../supply/taps/transformer-secondary.js";
 import { type DesignationBonding, designationMarks } from "../../systems/designation.js";
 import { classificationMarks, type SourceClassification } from "../../systems/system-classification.js";
 import { tellAmpacity } from "./ampacity.js";
@@ -19,6 +21,7 @@ import { tellCurrentCarrying, tellDevice, tellDwelling, tellRequired } from "./d
 import { tellRacewayFill } from "./raceway-fill.js";
 import { tellSizing } from "./sizing.js";
 import { tellDesignation, tellSource } from "./system.js";
+import { tellFeederTap, tellTransformerSecondary } from "./taps.js";
 import type { Told } from "./told.js";
 import { tellVoltageDrop } from "./voltage-drop.js";
 import { tellWithstand } from "./withstand.js";
@@ -32,10 +35,17 @@ export type AnyResult =
   | VoltageDrop
   | DesignationBonding
   | SourceClassification
-  | AmpacityResult;
+  | ResultOfKind;
 
-/** A result on the ampacity of conductors, on their device, or on what a load requires of them. */
-type AmpacityResult = ConductorAmpacity | CurrentCarrying | DeviceAnswer | DwellingConductor | RequiredByLoad;
+/** A result that says its kind: on the ampacity of conductors, their device, what a load requires of them, or taps. */
+type ResultOfKind =
+  | ConductorAmpacity
+  | CurrentCarrying
+  | DeviceAnswer
+  | DwellingConductor
+  | RequiredByLoad
+  | FeederTap
+  | TransformerSecondary;
 
 /** Tells a result that the caller hands back; what looks like none of the others is checked as a sized conductor. */
 export function useAnyResult<T>(result: AnyResult, use: (told: Told) => T): T {
@@ -54,11 +64,11 @@ export function useAnyResult<T>(result: AnyResult, use: (told: Told) => T): T {
       use(tellCableTray(one)),
     );
   }
-  if (has(result, "kind") && typeof result.kind === "string") return useAmpacityResult(result, use);
+  if (has(result, "kind") && typeof result.kind === "string") return useResultOfKind(result, use);
   return useResult(result, "size", sizingResultMarks, (one) => use(tellSizing(one)));
 }
 
-function useAmpacityResult<T>(result: AmpacityResult, use: (told: Told) => T): T {
+function useResultOfKind<T>(result: ResultOfKind, use: (told: Told) => T): T {
   switch (result.kind) {
     case "current-carrying":
       return useResult(result, "currentCarryingConductors", countMarks, (one) =>
@@ -70,6 +80,12 @@ function useAmpacityResult<T>(result: AmpacityResult, use: (told: Told) => T): T
       return useResult(result, "dwellingConductor", dwellingMarks, (one) => use(tellDwelling(one)));
     case "required-by-load":
       return useResult(result, "requiredByLoad", requiredMarks, (one) => use(tellRequired(one)));
+    case "feeder-tap":
+      return useResult(result, "feederTap", tapMarks, (one) => use(tellFeederTap(one)));
+    case "transformer-secondary":
+      return useResult(result, "transformerSecondary", secondaryMarks, (one) =>
+        use(tellTransformerSecondary(one)),
+      );
     default:
       return useResult(result, "ampacityOf", ampacityMarks, (one) => use(tellAmpacity(one)));
   }
@@ -113,6 +129,21 @@ const requiredMarks: Marks<RequiredByLoad> = {
   of: "text",
   load: "number",
   conductors: "object",
+};
+const tapMarks: Marks<FeederTap> = {
+  edition: "text",
+  rules: "list",
+  evidence: "text",
+  cautions: "list",
+};
+const secondaryMarks: Marks<TransformerSecondary> = {
+  edition: "text",
+  primary: "object",
+  secondary: "object",
+  rules: "list",
+  citations: "list",
+  evidence: "text",
+  cautions: "list",
 };
 
 const cableTrayMarks: Marks<CableTrayResult> = {
