@@ -8,7 +8,7 @@ import type { SizingResult } from "../rules/result.js";
  */
 export type LineStyle = SizingResult["purpose"] | "bar" | "bond" | "context";
 
-/** Symbols in the manner of IEC 60617 and IEEE 315; {@link SYMBOL_SIZES} tells how large each is. */
+/** Symbols in the manner of IEC 60617 and IEEE 315; each kind has one size. */
 export type SymbolKind =
   | "wye"
   | "delta"
