@@ -54,7 +54,7 @@ describe("a tap in sentences", () => {
   it("says each rule with its amperes or what it lacks, which decides, the sizes and the cautions", () => {
     expect(explain(feederTap(tap))).toBe(
       "Rule for taps through 10 ft: does not hold, for the length is above 10 ft [240.21(B)(1)]. " +
-        "Rule for taps through 25 ft: holds, and requires at least 150 A, the largest of the load, 120 A; the device at the end, 150 A; a third of the feeder's device of 400 A, 133.33 A [240.21(B)(2)]. " +
+        "Rule for taps through 25 ft: holds, and requires at least 150 A, the largest of the load, 120 A; the device at the end, 150 A; a third of the feeder's device of 400 A, 133.34 A [240.21(B)(2)]. " +
         "Rule for taps to a transformer, through 25 ft with its secondary: does not hold, for no transformer is supplied [240.21(B)(3)]. " +
         "Rule for taps through 100 ft in a high bay: does not hold, for no high bay of a manufacturing building is named; the walls are not above 35 ft; the tap is made less than 30 ft above the floor; it is not ensured that only qualified persons service the systems; there is a splice, or the conductors pass a wall, floor or ceiling [240.21(B)(4)]. " +
         "Rule for taps outdoors: does not hold, for the conductors do not run outdoors [240.21(B)(5)]. " +
@@ -69,14 +69,14 @@ describe("a tap in sentences", () => {
 
   it("says what a transformer behind it requires of the secondary conductors", () => {
     expect(explain(feederTap({ ...tap, feet: 10, transformer: through }))).toContain(
-      "Secondary conductors of that transformer: at least 307.69 A, the largest of the load, 120 A; the device at the end, 150 A; a third of the feeder's device of 400 A by the ratio of the voltages, 2.3077, 307.69 A [240.21(B)(3)].",
+      "Secondary conductors of that transformer: at least 307.7 A, the largest of the load, 120 A; the device at the end, 150 A; a third of the feeder's device of 400 A by the ratio of the voltages, 2.3077, 307.7 A [240.21(B)(3)].",
     );
   });
 
   it("says the smallest sizes of a high bay, and that nothing is permitted where no rule holds", () => {
     const far = { ...tap, feet: 80, feederDevice: 100, endsIn: { device: 30 }, load: 30, highBay } as const;
     expect(explain(feederTap(far))).toContain(
-      "a third of the feeder's device of 100 A, 33.33 A; not smaller than 6 AWG copper or 4 AWG aluminum [240.21(B)(4)].",
+      "a third of the feeder's device of 100 A, 33.34 A; not smaller than 6 AWG copper or 4 AWG aluminum [240.21(B)(4)].",
     );
     const not = explain(feederTap({ ...tap, feet: 30 }));
     expect(not).toContain("None of these rules holds for the conductors.");
@@ -107,7 +107,7 @@ describe("a transformer in sentences", () => {
         "The secondary is rated 312.26 A. Its device may be rated 125 percent of that, 390.33 A, or the next standard rating, 400 A [Table 450.3(B)]. The secondary has a device of 400 A, as given. ",
     );
     expect(said).toContain(
-      "Rule for secondary conductors through 25 ft: holds, and requires at least 400 A, the largest of the load, 300 A; the device at the end, 400 A; a third of the primary device of 300 A by the ratio of the voltages, 2.3077, 230.76 A [240.21(C)(6)].",
+      "Rule for secondary conductors through 25 ft: holds, and requires at least 400 A, the largest of the load, 300 A; the device at the end, 400 A; a third of the primary device of 300 A by the ratio of the voltages, 2.3077, 230.77 A [240.21(C)(6)].",
     );
     expect(said).toContain(
       `The smallest single conductors by the 75 C column are 600 kcmil copper and 900 kcmil aluminum.`,

@@ -46,6 +46,12 @@ export function amperesWords(amperes: number): string {
   return `${(hundredths / 100).toLocaleString("en-US", { maximumFractionDigits: 2 })} A`;
 }
 
+/** Amperes that are required, as they are read; never rounded down, so that what is read is enough. */
+export function leastAmperesWords(amperes: number): string {
+  const hundredths = Math.ceil(amperes * 100 - 1e-6);
+  return `${(hundredths / 100).toLocaleString("en-US", { maximumFractionDigits: 2 })} A`;
+}
+
 const names: Readonly<Record<AmpacityStep["kind"], string>> = {
   insulation: "insulation",
   table: "ampacity table",

@@ -11,7 +11,7 @@ import {
   loadOfWords,
   neutralWords,
 } from "../words/ampacity-words.js";
-import { amperesWords, said } from "./ampacity.js";
+import { amperesWords, leastAmperesWords, said } from "./ampacity.js";
 import { evidenceFact } from "./facts.js";
 import type { Told } from "./told.js";
 
@@ -57,7 +57,7 @@ export function tellDwelling(result: DwellingConductor): Told {
   const words =
     by === "list" || required === null
       ? `The list of sizes names ${size}, whatever corrections and adjustments would be`
-      : `${size} carries ${amperesWords(amperes)}, at least 83 percent of the rating, ${amperesWords(required)}`;
+      : `${size} carries ${amperesWords(amperes)}, at least 83 percent of the rating, ${leastAmperesWords(required)}`;
   return {
     name: "Conductors that carry the whole load of a dwelling",
     editions: [edition],
@@ -90,7 +90,7 @@ export function tellRequired({
       said(
         "conductors",
         "conductors",
-        `Before correction and adjustment the conductors reach ${amperesWords(conductors.amperes)}, ${share}`,
+        `Before correction and adjustment the conductors reach ${leastAmperesWords(conductors.amperes)}, ${share}`,
         conductors.citation,
       ),
       ...(device === null
@@ -99,7 +99,7 @@ export function tellRequired({
             said(
               "device",
               "device",
-              `The device is rated at least ${amperesWords(device.amperes)}`,
+              `The device is rated at least ${leastAmperesWords(device.amperes)}`,
               device.citation,
             ),
           ]),

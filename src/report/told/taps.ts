@@ -8,7 +8,7 @@ import {
   tapPartWords,
   unmetTapWords,
 } from "../words/tap-words.js";
-import { amperesWords, said } from "./ampacity.js";
+import { amperesWords, leastAmperesWords, said } from "./ampacity.js";
 import { evidenceFact } from "./facts.js";
 import type { Statement, Told } from "./told.js";
 
@@ -111,12 +111,12 @@ function about(name: string, words: string, citation: Citation): Statement {
 
 function requiredWords(amperes: number, parts: readonly Part[]): string {
   const of = parts.map(partWords).join("; ");
-  return `at least ${amperesWords(amperes)}, ${parts.length > 1 ? "the largest of " : "for "}${of}`;
+  return `at least ${leastAmperesWords(amperes)}, ${parts.length > 1 ? "the largest of " : "for "}${of}`;
 }
 
 function partWords({ from, of, divisor, ratio, amperes }: Part): string {
-  if (divisor === 1 && ratio === null) return `${tapPartWords[from]}, ${amperesWords(amperes)}`;
-  return `${nameOfPart({ from, divisor })} of ${amperesWords(of)}${ratioWords(ratio)}, ${amperesWords(amperes)}`;
+  if (divisor === 1 && ratio === null) return `${tapPartWords[from]}, ${leastAmperesWords(amperes)}`;
+  return `${nameOfPart({ from, divisor })} of ${amperesWords(of)}${ratioWords(ratio)}, ${leastAmperesWords(amperes)}`;
 }
 
 function ratioWords(ratio: number | null): string {
@@ -140,7 +140,7 @@ function outcome({ decides, amperes, rules }: FeederTap | TransformerSecondary):
   return said(
     "outcome",
     "outcome",
-    `The conductors carry at least ${amperesWords(amperes)}, by the rule that requires least, for ${deciding.join(" and ")}`,
+    `The conductors carry at least ${leastAmperesWords(amperes)}, by the rule that requires least, for ${deciding.join(" and ")}`,
     rule.citation,
   );
 }
