@@ -82,7 +82,7 @@ export function requiredByLoad(question: ContinuousLoadQuestion): RequiredByLoad
     if (continuous + other === 0) {
       return refuse(member(at, "continuous"), "not-positive", "a load", "give the load in amperes");
     }
-    const amperes = ((listedForAll ? 100 : 125) * continuous + 100 * other) / 100;
+    const amperes = countedLoad(read);
     const { conductors, device } = places[of];
     const cited = [conductors[edition], ...(device === null ? [] : [device[edition]])];
     return {
@@ -91,9 +91,18 @@ export function requiredByLoad(question: ContinuousLoadQuestion): RequiredByLoad
       of,
       listedForAll,
       load: continuous + other,
-      conductors: { amperes, citation: conductors[edition] },
-      device: device === null ? null : { amperes, citation: device[edition] },
+      conductors: { amperes, citation: { ...conductors[edition] } },
+      device: device === null ? null : { amperes, citation: { ...device[edition] } },
       evidence: weakestEvidence(cited.map(({ evidence }) => evidence)),
     };
   });
+}
+
+/** Amperes for which a load counts: 125 percent of what is continuous and all of the rest; all of both where the assembly is listed for it. */
+export function countedLoad({
+  continuous,
+  other,
+  listedForAll = false,
+}: Pick<ContinuousLoadQuestion, "continuous" | "other" | "listedForAll">): number {
+  return ((listedForAll ? 100 : 125) * continuous + 100 * other) / 100;
 }

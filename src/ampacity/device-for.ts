@@ -84,16 +84,16 @@ export function deviceFor(question: DeviceQuestion): DeviceAnswer {
   const ampacity = sets * amperes;
   const permitted = deviceIn(edition, { ampacity, area: areaOf(size), material, serves, device });
   const ratings = ratingsIn(edition, device);
-  const isOffList = rating !== undefined && !ratings.includes(rating);
+  const neighbors = rating === undefined ? [] : neighborsOf(rating, ratings);
   return {
     kind: "device",
     edition,
     ampacity,
     ...permitted,
     permitted: rating === undefined ? null : rating <= permitted.most,
-    neighbors: isOffList ? neighborsOf(rating, ratings) : [],
+    neighbors,
     cautions: [
-      ...(isOffList ? (["rating-off-the-list"] as const) : []),
+      ...(neighbors.length > 0 ? (["rating-off-the-list"] as const) : []),
       ...(permitted.limitedBy === "next-standard-rating" ? (["load-within-ampacity"] as const) : []),
     ],
     evidence: permitted.citation.evidence,
@@ -155,7 +155,9 @@ export function ratingsIn(year: EditionYear, device: DeviceQuestion["device"]): 
   return rows.map(({ amperes }) => amperes);
 }
 
-function neighborsOf(rating: number, ratings: readonly number[]): readonly number[] {
+/** The ratings of a list below and above one that is not on it; none of one that is. */
+export function neighborsOf(rating: number, ratings: readonly number[]): readonly number[] {
+  if (ratings.includes(rating)) return [];
   const below = ratings.filter((one) => one < rating).at(-1);
   const above = ratings.find((one) => one > rating);
   return [below, above].filter((one) => one !== undefined);

@@ -12,6 +12,7 @@ export {
   type DeviceCaution,
   deviceFor,
   deviceIn,
+  neighborsOf,
   type Protected,
   ratingsIn,
 } from "./device-for.js";

@@ -59,28 +59,33 @@ export const temperature = v.pipe(
   says("A temperature, in the unit in which it is known."),
 );
 
+/** What surrounds conductors, whatever else is told of their place. */
+export const surroundings = {
+  location,
+  ambient: v.optional(
+    v.pipe(temperature, says("Ambient temperature; 30 C, that of the ampacity table, by default.")),
+  ),
+  method: v.optional(
+    v.pipe(
+      v.picklist(["table", "equation"]),
+      says(
+        "Whether the ambient temperature is corrected for by the table, as by default, or by the equation.",
+      ),
+    ),
+  ),
+  inchesAboveRoof: v.optional(
+    v.pipe(
+      notNegative("inches"),
+      says(
+        "Inches from the roof to the underside, in direct sunlight; left out where there is no roof below.",
+      ),
+    ),
+  ),
+};
+
 export const placeOfUse = v.pipe(
   v.strictObject({
-    location,
-    ambient: v.optional(
-      v.pipe(temperature, says("Ambient temperature; 30 C, that of the ampacity table, by default.")),
-    ),
-    method: v.optional(
-      v.pipe(
-        v.picklist(["table", "equation"]),
-        says(
-          "Whether the ambient temperature is corrected for by the table, as by default, or by the equation.",
-        ),
-      ),
-    ),
-    inchesAboveRoof: v.optional(
-      v.pipe(
-        notNegative("inches"),
-        says(
-          "Inches from the roof to the underside, in direct sunlight; left out where there is no roof below.",
-        ),
-      ),
-    ),
+    ...surroundings,
     currentCarrying: v.optional(
       v.pipe(
         count("current-carrying conductors"),

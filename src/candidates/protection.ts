@@ -50,18 +50,6 @@ export function ratingsOf({ code }: Pick<SupplyCandidatesQuestion, "code">): rea
   return ratingsIn(code.year, "circuit-breaker");
 }
 
-/** The standard ratings below and above one that is none; empty for a standard one. */
-export function neighborsOf(
-  question: Pick<SupplyCandidatesQuestion, "code">,
-  device: number,
-): readonly number[] {
-  const ratings = ratingsOf(question);
-  if (ratings.includes(device)) return [];
-  const below = ratings.filter((rating) => rating < device).at(-1);
-  const above = ratings.find((rating) => rating > device);
-  return [below, above].filter((rating) => rating !== undefined);
-}
-
 /** What the conductors are to the rule on their protection. */
 export function servesOf({ system, protection }: SupplyCandidatesQuestion): Protected["serves"] {
   if (protection !== "at-end") return "service-or-feeder";

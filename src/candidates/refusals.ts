@@ -1,3 +1,4 @@
+import { countedLoad } from "../ampacity/continuous-load.js";
 import { canCarry, canLie } from "../ampacity/read-conditions.js";
 import { areaOf, standardSizes } from "../conductor/index.js";
 import type { EditionYear } from "../edition/index.js";
@@ -53,10 +54,9 @@ function refuseConditions(
 }
 
 function refuseSmallDevice(at: Reader, load: SupplyCandidatesQuestion["load"], device: number): void {
-  const { continuous, other, listedForAll = false } = load;
-  const required = listedForAll ? continuous + other : continuous * 1.25 + other;
+  const required = countedLoad(load);
   if (device >= required) return;
-  const expected = `a rating of at least ${required} A: continuous load${listedForAll ? "" : " at 125 percent"} and all other`;
+  const expected = `a rating of at least ${required} A: continuous load${load.listedForAll === true ? "" : " at 125 percent"} and all other`;
   refuse(member(at, "device"), "out-of-range", expected, "take a larger device, or divide the load");
 }
 

@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { location, temperature, temperatureColumn } from "../ampacity/shape.js";
+import { surroundings, temperatureColumn } from "../ampacity/shape.js";
 import { conductorSize } from "../conductor/shape.js";
 import { code } from "../edition/shape.js";
 import { insulation, racewayKind } from "../engineering/raceway-fill/shape.js";
@@ -99,26 +99,7 @@ export const candidateConductor = v.pipe(
 
 export const candidatePlace = v.pipe(
   v.strictObject({
-    location,
-    ambient: v.optional(
-      v.pipe(temperature, says("Ambient temperature; 30 C, that of the ampacity table, by default.")),
-    ),
-    method: v.optional(
-      v.pipe(
-        v.picklist(["table", "equation"]),
-        says(
-          "Whether the ambient temperature is corrected for by the table, as by default, or by the equation.",
-        ),
-      ),
-    ),
-    inchesAboveRoof: v.optional(
-      v.pipe(
-        notNegative("inches"),
-        says(
-          "Inches from the roof to the underside, in direct sunlight; left out where there is no roof below.",
-        ),
-      ),
-    ),
+    ...surroundings,
     racewayInches: v.optional(
       v.pipe(
         positive("inches"),

@@ -1,3 +1,4 @@
+import { neighborsOf } from "../ampacity/index.js";
 import { weakestEvidence } from "../edition/index.js";
 import { mostCandidates } from "../input/limits.js";
 import { readShape } from "../input/read-shape.js";
@@ -8,7 +9,7 @@ import { candidatesIn } from "./candidates-in.js";
 import { askRoles } from "./caused.js";
 import { cautionsOf } from "./cautions.js";
 import { lawfulSets } from "./lawful-sets.js";
-import { neighborsOf, requirementOf } from "./protection.js";
+import { ratingsOf, requirementOf } from "./protection.js";
 import { racewayFinder } from "./raceways.js";
 import { refine, refuseAll, refuseLoad } from "./refusals.js";
 import { type SupplyCandidatesQuestion, supplyCandidatesQuestionShape } from "./shape.generated.js";
@@ -82,7 +83,7 @@ export function candidatesFor(at: Reader, question: SupplyCandidatesQuestion): S
     requiredInPlace: requirement.inPlace,
     device: requirement.device,
     deviceGiven: requirement.deviceGiven,
-    neighbors: neighborsOf(question, requirement.device),
+    neighbors: neighborsOf(requirement.device, ratingsOf(question)),
     candidates,
     total: found.length,
     more: found.length - candidates.length,

@@ -3,6 +3,7 @@ import {
   leastOfCircuit,
   smallestConductorIn,
   type TemperatureColumn,
+  terminationColumn,
 } from "../ampacity/index.js";
 import type { Material } from "../conductor/index.js";
 import type { EditionYear } from "../edition/index.js";
@@ -28,7 +29,7 @@ export interface LoadRequirement {
 export function requiredForLoad(year: EditionYear, load: LoadRequirement): Supply | null {
   const { amperes, material, sets, circuitAmperes = amperes } = load;
   if (circuitAmperes < amperes) return null;
-  const column = load.temperature ?? (circuitAmperes <= 100 ? 60 : 75);
+  const column = load.temperature ?? terminationColumn(circuitAmperes, false);
   const carrying = smallestConductorIn(year, amperes / sets, material, column);
   if (carrying === null) return null;
   const least = leastOfCircuit(year, circuitAmperes, material)?.size ?? "18 AWG";

@@ -20,8 +20,10 @@ export type { TransformerRating };
  * ```
  */
 export function transformerCurrent(rating: TransformerRating): number {
-  const { kva, volts, phases } = readAll(rating, (at) =>
-    readShape<TransformerRating>(at, transformerRatingShape),
-  );
+  return lineCurrent(readAll(rating, (at) => readShape<TransformerRating>(at, transformerRatingShape)));
+}
+
+/** The same, the arguments being checked. */
+export function lineCurrent({ kva, volts, phases }: TransformerRating): number {
   return (1000 * kva) / (volts * Math.sqrt(phases));
 }

@@ -208,7 +208,7 @@ function citationsOf(
   const all = [
     nipple ? cite("Chapter 9 note 4", "nipple") : cite(table.number, "percent"),
     ...(byRounding ? [cite("Chapter 9 note 7", "roundsUpFrom")] : []),
-    bore.citation,
+    { ...bore.citation },
     ...conductors.flatMap(({ citation }) => citation ?? []),
   ];
   return all.filter((one, i) => all.findIndex((other) => isSame(one, other)) === i);

@@ -1,4 +1,4 @@
-import { smallestConductorIn, type TemperatureColumn } from "../../ampacity/index.js";
+import { smallestConductorIn, type TemperatureColumn, terminationColumn } from "../../ampacity/index.js";
 import { areaOf, type StandardSize } from "../../conductor/index.js";
 import type { Citation, EditionYear } from "../../edition/index.js";
 import type { ConductorEnding } from "./shape.generated.js";
@@ -138,7 +138,7 @@ export function tapSizes(
   { amperes, smallest }: TapRule,
   circuitAmperes: number,
 ): TapSizes {
-  const temperature = circuitAmperes <= 100 ? 60 : 75;
+  const temperature = terminationColumn(circuitAmperes, false);
   const of = (material: "copper" | "aluminum"): StandardSize | null => {
     const carrying = smallestConductorIn(year, amperes ?? 0, material, temperature);
     const least = smallest?.[material];

@@ -2,6 +2,7 @@ import { type Citation, type EditionYear, type Evidence, weakestEvidence } from 
 import { transformerSecondaryConductors } from "../../edition/tables/sections.generated.js";
 import { readShape } from "../../input/read-shape.js";
 import { readAll } from "../../input/reader.js";
+import { lineCurrent } from "../transformer-current.js";
 import { secondaryRules } from "./secondary-rules.js";
 import { type TransformerQuestion, transformerQuestionShape } from "./shape.generated.js";
 import { type TapCaution, tapCautions } from "./tap-cautions.js";
@@ -117,7 +118,7 @@ function sideOf(
 ): TransformerSide {
   const { kva, phases } = transformer;
   const volts = side === "primary" ? transformer.primaryVolts : transformer.secondaryVolts;
-  const amperes = (1000 * kva) / (volts * Math.sqrt(phases));
+  const amperes = lineCurrent({ kva, volts, phases });
   const permitted = permittedDevice(edition, protection, side, amperes);
   return { amperes, permitted, device: given ?? permitted?.rating ?? null, given: given !== undefined };
 }
