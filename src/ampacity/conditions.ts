@@ -163,7 +163,7 @@ function correctionIn(
   if (method === "equation") {
     const above = fifthsOfCelsius(rated) - fifths;
     const base = fifthsOfCelsius(rated) - fifthsOfCelsius(tableAmbient);
-    return above > 0 ? { method, above, base, at, citation: { ...ambientEquation[year] } } : undefined;
+    return above > 0 ? { method, above, base, at, citation: ambientEquation[year] } : undefined;
   }
   const table = ambientCorrection[year];
   // Between two whole degrees there is no band, so that the hotter one holds; below the coldest it holds as well.
@@ -189,7 +189,7 @@ function adjustmentIn(
 ): Conditions["adjustment"] {
   if (currentCarrying <= 3) return null;
   if (racewayInches !== undefined && racewayInches <= shortRacewayInches) {
-    const citation = { ...shortRaceway[year] };
+    const citation = shortRaceway[year];
     return { conductors: currentCarrying, percent: 100, because: "short-raceway", citation };
   }
   const table = conductorCountAdjustment[year];

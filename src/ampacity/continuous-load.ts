@@ -91,8 +91,8 @@ export function requiredByLoad(question: ContinuousLoadQuestion): RequiredByLoad
       of,
       listedForAll,
       load: continuous + other,
-      conductors: { amperes, citation: { ...conductors[edition] } },
-      device: device === null ? null : { amperes, citation: { ...device[edition] } },
+      conductors: { amperes, citation: conductors[edition] },
+      device: device === null ? null : { amperes, citation: device[edition] },
       evidence: weakestEvidence(cited.map(({ evidence }) => evidence)),
     };
   });

@@ -192,10 +192,11 @@ export function emitReadings(file: ReadingsFile): string {
 export function emitSections(topics: Sections): string {
   const parts = Object.entries(topics).map(([topic, { says, sections }]) => {
     const entries = editionYears.map((year) => `  "${year}": ${citation(sections[year])},`);
-    return `/** ${says} */\nexport const ${camel(topic)}: ByEdition<Citation> = {\n${entries.join("\n")}\n};\n`;
+    return `/** ${says} */\nexport const ${camel(topic)}: ByEdition<Citation> = /* @__PURE__ */ frozen({\n${entries.join("\n")}\n});\n`;
   });
   return [
     `${head("sections")}import type { Citation } from "../citation.js";`,
+    `import { frozen } from "../frozen.js";`,
     `import type { ByEdition } from "../supply-area-table.js";\n`,
     ...parts,
   ].join("\n");
