@@ -24,6 +24,7 @@ const otherLaws = [
   "asking",
   "candidates",
   "grid",
+  "own-citations",
   "raceways",
   "registry",
   "sizes",
