@@ -12,12 +12,15 @@ import { mistakeGroups, namedMistakes } from "../../corpus/tools/wrong-programs/
 import { collect } from "../../tables/tools/generator/collect.js";
 import { csvFiles } from "../../tables/tools/generator/csv.js";
 import { formatted } from "../../tables/tools/generator/format.js";
-import { atlasPage } from "./atlas/page.js";
+import { atlasPage, reaches } from "./atlas/page.js";
 import { cellsPage } from "./cells/page.js";
 import { commandPage } from "./command.js";
 import { readColumns } from "./data-packages/columns.js";
 import { packageOfCorpus } from "./data-packages/corpus.js";
 import { packageOfTables } from "./data-packages/tables.js";
+import { pictures } from "./pictures/all.js";
+import { filesOf } from "./pictures/picture.js";
+import { reachOfReadings } from "./pictures/reach.js";
 import { mistakeSentences } from "./published-errors/mistake-sentences.js";
 import { publishedErrorsPage } from "./published-errors/page.js";
 import { referencesPage } from "./references/page.js";
@@ -72,6 +75,7 @@ export const builders: Readonly<Record<string, () => Written>> = {
   "published-errors": () => ({
     "docs/published-errors.md": publishedErrorsPage(corpus(), mistakeSentences(documents().checksSchema)),
   }),
+  pictures: () => filesOf(pictures(corpus())),
   flat: () => ({ "corpus/flat/checks.jsonl": flat() }),
   "data-packages": () => ({
     "corpus/datapackage.json": asJson("corpus/datapackage.json", packageOfCorpus(flat())),
@@ -81,7 +85,7 @@ export const builders: Readonly<Record<string, () => Written>> = {
     ),
   }),
   violations: () => ({ "docs/violations.md": violationsPage() }),
-  atlas: () => ({ "docs/atlas.md": atlasPage() }),
+  atlas: () => ({ "docs/atlas.md": atlasPage(), ...filesOf([reachOfReadings(reaches())]) }),
   "wrong-programs": () => ({
     "docs/wrong-programs.md": wrongProgramsPage(
       mistakeGroups,

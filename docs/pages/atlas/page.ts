@@ -1,6 +1,8 @@
 import type { Readings } from "bondmil";
 import { defaultReadings, readingFacts } from "../../../src/edition/tables/readings.generated.js";
 import { markdownTable } from "../../../src/report/render/markdown.js";
+import { shown } from "../pictures/picture.js";
+import { type Reach, reachOfReadings } from "../pictures/reach.js";
 import { deviceGrids, deviceRows } from "./devices.js";
 import { electrodeGrids, electrodeRows } from "./electrodes.js";
 import { placeReadings, placeRows } from "./places.js";
@@ -25,7 +27,7 @@ const supplyWords =
 /** The whole page. Every reading must be in one of the grids, or it is refused. */
 export function atlasPage(): string {
   const ids = Object.keys(readingFacts) as (keyof Readings)[];
-  return `${[head, ...ids.map(part)].join("\n\n")}\n`;
+  return `${[head, shown(reachOfReadings(reaches())), ...ids.map(part)].join("\n\n")}\n`;
 }
 
 function part(id: keyof Readings): string {
@@ -37,12 +39,49 @@ function contents(id: keyof Readings): readonly string[] {
   if (place !== undefined) {
     return [place.words, markdownTable(["read as", "editions", "result"], placeRows(id, place.answer))];
   }
+  return [wordsOf(id), tallies(rowsOf(id))];
+}
+
+/** For each reading of sizes the alternative that changes most of its grid, with that grid. */
+export function reaches(): readonly Reach[] {
+  const ids = (Object.keys(readingFacts) as (keyof Readings)[]).filter(
+    (id) => placeReadings[id] === undefined,
+  );
+  return ids.map((reading) => {
+    const changed = ({ tally }: TallyRow): number => (tally.smaller.count + tally.larger.count) / tally.total;
+    const [most] = [...rowsOf(reading)].sort((a, b) => changed(b) - changed(a));
+    if (most === undefined) throw new TypeError(`the reading ${reading} has no grid`);
+    const { alternative, tally } = most;
+    return {
+      reading,
+      alternative,
+      total: tally.total,
+      smaller: tally.smaller.count,
+      larger: tally.larger.count,
+    };
+  });
+}
+
+function wordsOf(id: keyof Readings): string {
+  const words = electrodeGrids[id]?.words ?? deviceGrids[id]?.words;
+  return words === undefined ? supplyWords : `Asked about: ${words}.`;
+}
+
+const kept = new Map<keyof Readings, readonly TallyRow[]>();
+
+/** Worked out once: the page and the picture both ask, and a grid takes seconds. */
+function rowsOf(id: keyof Readings): readonly TallyRow[] {
+  const rows = kept.get(id) ?? workedOut(id);
+  kept.set(id, rows);
+  return rows;
+}
+
+function workedOut(id: keyof Readings): readonly TallyRow[] {
   const electrodes = electrodeGrids[id];
-  if (electrodes !== undefined)
-    return [`Asked about: ${electrodes.words}.`, tallies(electrodeRows(id, electrodes))];
+  if (electrodes !== undefined) return electrodeRows(id, electrodes);
   const devices = deviceGrids[id];
-  if (devices !== undefined) return [`Asked about: ${devices.words}.`, tallies(deviceRows(id, devices))];
-  if (patchesSupplyPolicies(id)) return [supplyWords, tallies(supplyRows(id))];
+  if (devices !== undefined) return deviceRows(id, devices);
+  if (patchesSupplyPolicies(id)) return supplyRows(id);
   throw new TypeError(`the reading ${id} is in no grid of the atlas`);
 }
 

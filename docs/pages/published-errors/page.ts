@@ -5,6 +5,8 @@ import { type Corpus, type Entry, type Mistake, mistakes } from "../../../corpus
 import { markdownTable, plainText } from "../../../src/report/render/markdown.js";
 import type { Sources } from "../../../tables/tools/source.js";
 import { inWords } from "../in-words.js";
+import { publishedErrors } from "../pictures/errors.js";
+import { shown } from "../pictures/picture.js";
 import { byVoice, byWeight, leftColumns, leftOf, share } from "./shares.js";
 import {
   countSources,
@@ -31,6 +33,7 @@ export function publishedErrorsPage(corpus: Corpus, says: Readonly<Record<Mistak
     "## By kind of source",
     byKind(tally, corpus.sources),
     "## By mistake",
+    shown(publishedErrors(corpus)),
     byMistake(tally.errors, says),
     "## By edition",
     "As the source states or dates it. Most sources do neither; such an answer was held against every edition that it could speak of, and counts once.",

@@ -2,6 +2,8 @@ import { type EditionYear, editionYears, type Role, roleIds, weakestEvidence } f
 import { type Corpus, type Entry, entriesOf } from "../../../corpus/tools/runner/model.js";
 import { markdownTable, plainText } from "../../../src/report/render/markdown.js";
 import { inWords } from "../in-words.js";
+import { evidenceMap } from "../pictures/evidence.js";
+import { shown } from "../pictures/picture.js";
 import { evidenceOfRules, evidenceOfTables } from "./basis.js";
 import { behindSection } from "./behind.js";
 import { isCoded } from "./coded.js";
@@ -28,6 +30,7 @@ export function coveragePage(corpus: Corpus): string {
       const weakest = weakestEvidence([evidenceOfRules(role, year), ...(table === null ? [] : [table])]);
       return isCoded(role, year) ? weakest : "not coded";
     }),
+    shown(evidenceMap()),
     "Checks that state the edition + further ones that hold under it, without the disputed ones and those that only follow from a rule by arithmetic:",
     matrix((role, year) => {
       const { stated, held } = countsOf(entries, role, year);
