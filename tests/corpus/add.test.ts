@@ -169,7 +169,12 @@ describe("what is refused leaves every file as it was", () => {
     const { exitCode, said } = add(given);
     expect({ exitCode, said }).toMatchObject({ exitCode: 1, said: expect.stringContaining(words) });
     expect(said).toContain("nothing was written");
-    expect(said.split("\n").slice(1).filter((line) => !line.startsWith(`${draft}: `))).toEqual([]);
+    expect(
+      said
+        .split("\n")
+        .slice(1)
+        .filter((line) => !line.startsWith(`${draft}: `)),
+    ).toEqual([]);
     expect(contents()).toEqual(before);
   });
 
