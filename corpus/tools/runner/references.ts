@@ -32,7 +32,7 @@ function checkFaults({ check }: Entry): readonly string[] {
 }
 
 /** An edition that was not read has an answer only by one that was, and such an answer is no evidence. */
-export function carriedFaults({
+function carriedFaults({
   carried = [],
   holds,
   standing,
