@@ -137,7 +137,7 @@ describe("what is refused leaves every file as it was", () => {
   it.each<[string, unknown, string]>([
     ["no JSON", "{", "cannot be read as JSON"],
     ["another shape", { ...addition, remark: "x" }, "must NOT have additional properties"],
-    ["an unknown role", { ...addition, role: "jumper" }, "addition/role"],
+    ["an unknown role", { ...addition, role: "jumper" }, "draft/role"],
     ["an unknown source", { ...addition, source: "invented" }, 'describe it in the member "register"'],
     ["a source that is there", { ...addition, register }, "is in the register already"],
     [
@@ -169,6 +169,12 @@ describe("what is refused leaves every file as it was", () => {
     const { exitCode, said } = add(given);
     expect({ exitCode, said }).toMatchObject({ exitCode: 1, said: expect.stringContaining(words) });
     expect(said).toContain("nothing was written");
+    expect(
+      said
+        .split("\n")
+        .slice(1)
+        .filter((line) => !line.startsWith(`${draft}: `)),
+    ).toEqual([]);
     expect(contents()).toEqual(before);
   });
 

@@ -41,6 +41,22 @@ describe("the flat file", () => {
     expect(new Set(lines.map((line) => Object.keys(line).join()))).toEqual(new Set([names.join()]));
   });
 
+  it("says which answers are carried to an edition that was not read, and marks no published one so", () => {
+    const carried = lines.filter((line) => line.carried);
+    expect(new Set(carried.map(({ edition, standing }) => `${edition} ${standing}`))).toEqual(
+      new Set(["2026 arithmetic"]),
+    );
+  });
+
+  it("has beside an answer what another reading gives", () => {
+    const of = (id: string, edition: string) =>
+      lines.find((line) => line.id === id && line.edition === edition)?.acceptable;
+    expect(of("hand-main-10-awg", "2017")).toEqual([
+      { reading: "cap-on-small-supplies", alternative: "large-supplies-only", expected: { size: "8 AWG" } },
+    ]);
+    expect(of("hand-main-three-aught", "2017")).toEqual([]);
+  });
+
   it("asks the same with the defaults in it", () => {
     const told = lines.map(({ role, edition, input }) => library({ role, edition, input }));
     expect(told).toEqual(cases.map(({ question }) => library(question)));
@@ -132,6 +148,14 @@ describe.skipIf(python.isMissing)(`the runner in Python${python.because}`, () =>
       ]);
     }
     expect(new Set(verdicts)).toEqual(new Set(["met", "missed", "changed-side", "unanswered"]));
+  });
+
+  it("accepts another reading where it is told to", () => {
+    const program = join(temp, "eight.py");
+    writeFileSync(program, 'import sys\nfor line in sys.stdin:\n    print(\'{"size": "8 AWG"}\')\n');
+    const of = (...more: readonly string[]) =>
+      run(path, "--id", "hand-main-10-awg", "--edition", "2017", ...more, "--", "python3", program).status;
+    expect([of(), of("--open-readings")]).toEqual([1, 0]);
   });
 
   it("judges a program in another language, and narrows to what is asked for", () => {

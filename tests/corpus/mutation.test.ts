@@ -79,8 +79,46 @@ describe("cells changed by one size", () => {
     expect(at(mutated(check, copiesBy("elsewhere"), repeats))).not.toContainEqual(["3/0 AWG", "copper"]);
   });
 
-  it("are not noticed by a disputed check, nor by one that is missed anyway", () => {
-    expect(fatesOf(mutated(disputed), "2017")).toEqual([]);
+  it("are noticed only by arithmetic where the answer is not the source's own", () => {
+    const by = (one: Check) =>
+      fatesOf(mutated(one), "2017").find(([row, column]) => `${row} ${column}` === "3/0 AWG copper");
+    const arithmetic = ["3/0 AWG", "copper", "by arithmetic", ["by arithmetic", "by arithmetic"]];
+    expect(by({ ...check, standing: "arithmetic" })).toEqual(arithmetic);
+    expect(by(disputed)).toEqual(arithmetic);
+  });
+
+  it("are noticed by a check of supplies that asks an ampacity", () => {
+    const table = readTable(folder, "raceway-ampacity");
+    const asked = (amperes: number) =>
+      mutateCells({
+        tables: [{ table, copies: { table: table.id, copies: [] } }],
+        entries: [],
+        supplies: [
+          {
+            question: "table-ampacity",
+            source: "handbook",
+            check: {
+              id: "one-aught",
+              stated: "2017",
+              holds: ["2017"],
+              input: { size: "1/0 AWG", material: "copper", temperature: 75 },
+              expect: { amperes },
+              locator: "an example",
+              standing: "cited",
+            },
+          },
+        ],
+        sources: { handbook },
+        library,
+      });
+    expect(fatesOf(asked(150), "2017")).toEqual([
+      ["1/0 AWG", "copper75", "noticed", ["by its edition", "by its edition"]],
+    ]);
+    expect(fatesOf(asked(151), "2017")).toEqual([]);
+  });
+
+  it("are not noticed by a check that is missed anyway, nor by one from memory", () => {
+    expect(fatesOf(mutated({ ...check, standing: "memory" }), "2017")).toEqual([]);
     expect(fatesOf(mutated({ ...check, expect: { size: "6 AWG" } }), "2017")).toEqual([]);
   });
 
@@ -175,13 +213,13 @@ describe("the page of unnoticed cells", () => {
 
   it("counts a cell once, by what became of it", () => {
     const of2017 = cells.filter(({ year }) => year === "2017");
-    expect(figuresOf(of2017)).toEqual(["24", "1", "1", "2", "20", "4.2 %", "4.2 %"]);
+    expect(figuresOf(of2017)).toEqual(["24", "1", "0", "1", "2", "20", "4.2 %", "4.2 %", "4.2 %"]);
   });
 
   it("lists a cell with the way that passes and its editions, and leaves out what is noticed in all", () => {
     const text = cellsPage(cells);
-    expect(text).toContain("| 3/0 AWG | supplyCopperThrough | 2017 up |  | 2014, 2020 to 2026 |");
-    expect(text).toContain("| 3/0 AWG | copper |  |  | 2014, 2020 to 2026 |");
+    expect(text).toContain("| 3/0 AWG | supplyCopperThrough |  | 2017 up |  | 2014, 2020 to 2026 |");
+    expect(text).toContain("| 3/0 AWG | copper |  |  |  | 2014, 2020 to 2026 |");
     const alone = cellsPage(cells.filter(({ year }) => year === "2017"));
     expect(alone).not.toContain("| 3/0 AWG | copper |");
   });

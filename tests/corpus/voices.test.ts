@@ -36,6 +36,20 @@ describe("who says it, and what we added", () => {
       expect(faultsOf({ amperes: 200, assumed })).toBe("one-service: has amperes, but assumes no conductors");
   });
 
+  it("carries to an edition that was not read only arithmetic, from one that was", () => {
+    const open = { standing: "arithmetic", stated: null, holds: ["2023", "2026"] };
+    expect(faultsOf({ ...open, carried: ["2026"] })).toBe("");
+    expect(faultsOf({ ...open, carried: ["2020"] })).toBe(
+      "one-service: is carried to 2020, where it does not hold",
+    );
+    expect(faultsOf({ ...open, holds: ["2026"], carried: ["2026"] })).toBe(
+      "one-service: is carried from no edition",
+    );
+    expect(faultsOf({ ...open, standing: "cited", carried: ["2026"] })).toBe(
+      "one-service: is carried, so it is arithmetic and not cited",
+    );
+  });
+
   it("has a sentence of the schema for every voice", () => {
     const { $defs } = JSON.parse(
       readFileSync(new URL("../../corpus/schema/checks.schema.json", import.meta.url), "utf8"),

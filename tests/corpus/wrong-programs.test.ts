@@ -59,8 +59,8 @@ describe("the wrong programs", () => {
   it("are unnoticed no more often than this", () => {
     const points = pointsOf(judged, settledAccount);
     const { unnoticed } = tallyOf(points, ({ year }) => year !== "2026");
-    const of2026 = tallyOf(points, ({ year }) => year === "2026").unnoticed;
-    expect({ unnoticed, of2026 }).toEqual({ unnoticed: 196, of2026: 751 });
+    expect(unnoticed).toBeLessThanOrEqual(20);
+    expect(tallyOf(points, ({ year }) => year === "2026").unnoticed).toBeLessThanOrEqual(20);
   });
 
   it.each(roleIds)("the naive one fails for the %s in every edition up to 2023", (role) => {

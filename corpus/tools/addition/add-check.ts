@@ -45,7 +45,7 @@ const shape = new Ajv2020({ allErrors: true }).compile<Addition>({
 
 /** Puts a check into a valid corpus; the corpus with the check in it is validated as a whole. */
 export function addCheck(documents: Documents, addition: unknown): Added {
-  if (!shape(addition)) return { faults: shapeFaults("addition", shape.errors ?? [], addition) };
+  if (!shape(addition)) return { faults: shapeFaults("draft", shape.errors ?? [], addition) };
   const { corpus, faults } = validate(documents);
   if (corpus === null || faults.length > 0)
     return { faults: ["the corpus is not valid as it is:", ...faults] };

@@ -68,10 +68,10 @@ function add(root: string, path: string): Outcome {
   try {
     addition = JSON.parse(readFileSync(path, "utf8"));
   } catch (error) {
-    return refused(`${path} cannot be read as JSON: ${error instanceof Error ? error.message : error}`);
+    return refused(`${path}: cannot be read as JSON: ${error instanceof Error ? error.message : error}`);
   }
   const added = addCheck(readDocuments(pathToFileURL(join(root, "/"))), addition);
-  if ("faults" in added) return refused(...added.faults);
+  if ("faults" in added) return refused(...added.faults.map((fault) => `${path}: ${fault}`));
   const texts = [...added.files].map(
     ([file, content]) => [file, formatted(file, JSON.stringify(content, null, 2))] as const,
   );
@@ -82,7 +82,8 @@ function add(root: string, path: string): Outcome {
     lines: [
       `added: ${added.id}, in ${texts.map(([file]) => file).join(" and ")}`,
       `next: npm run corpus -- --source ${source}; if it misses, find out which side is right before anything is changed`,
-      "then: npm run pages && npm run changeset",
+      "then: npm run corpus:assumed; a cited answer that moves with what is assumed is arithmetic",
+      "then: npm run wrong-programs -- --settle && npm run pages && npm run changeset",
     ],
   };
 }

@@ -2,6 +2,7 @@ import { roleIds } from "../../../src/index.js";
 import type { Entry } from "../runner/model.js";
 import { casesIn } from "../runner/run-checks.js";
 import { type Default, withDefaults } from "./defaults.js";
+import { type Acceptable, otherReadings } from "./open-readings.js";
 
 /** One check under one edition, with nothing left to look up. */
 interface FlatCheck {
@@ -9,12 +10,16 @@ interface FlatCheck {
   readonly source: string;
   readonly role: string;
   readonly edition: string;
+  /** Whether the text of the edition was not read, so that the answer is that of the edition before. */
+  readonly carried: boolean;
   readonly stated: string | null;
   readonly input: object;
   /** What an implementation must give: of a disputed check, the answer of the text. */
   readonly expected: object;
   /** What the source says instead; `null` where it is not disputed. */
   readonly published: object | null;
+  /** What other readings of an open sentence give; a program that follows one of them is not wrong. */
+  readonly acceptable: readonly Acceptable[];
   readonly figures: object | null;
   readonly standing: string;
   readonly voice: string;
@@ -27,10 +32,20 @@ export const flatFields = [
   ["source", "string", "id in tables/sources.json"],
   ["role", "string", "what the conductor is there for"],
   ["edition", "string", "year of the edition of the question"],
+  [
+    "carried",
+    "boolean",
+    "whether the text of the edition was not read, so that the answer is that of the edition before",
+  ],
   ["stated", "string", "edition that the source states; null where it states none"],
   ["input", "object", "the question, with every default applied"],
   ["expected", "object", "what has to be given; of a disputed check the answer of the text"],
   ["published", "object", "what the source says instead; null where it is not disputed"],
+  [
+    "acceptable",
+    "array",
+    "what other readings of an open sentence give: reading and alternative of tables/readings.json, and expected; empty where none has a say",
+  ],
   [
     "figures",
     "object",
@@ -44,17 +59,19 @@ export const flatFields = [
 /** Every check under every edition as JSON Lines, by role. */
 export function flatLines(entries: readonly Entry[], defaults: readonly Default[]): string {
   return casesIn(roleIds.flatMap((role) => entries.filter((entry) => entry.role === role)))
-    .map(({ role, source, edition, check }): FlatCheck => {
-      const { id, stated, expect, figures, dispute, standing, voice, assumed } = check;
+    .map(({ role, source, edition, check, question }): FlatCheck => {
+      const { id, carried = [], stated, expect, figures, dispute, standing, voice, assumed } = check;
       return {
         id,
         source,
         role,
         edition,
+        carried: carried.includes(edition),
         stated,
         input: withDefaults(role, check.input, defaults),
         expected: dispute?.expectByText ?? expect,
         published: dispute === undefined ? null : expect,
+        acceptable: otherReadings(question),
         figures: (dispute === undefined ? figures : undefined) ?? null,
         standing,
         voice,

@@ -31,9 +31,11 @@ function isMet(statement: Statement, { conductors, violations }: Schedule, docum
   if ("noViolation" in statement) return violations.every(({ code }) => code !== statement.noViolation);
   if ("violation" in statement)
     return violations.some(
-      ({ code, at, section }) =>
+      ({ code, at, conductors: forbidden = [], section }) =>
         code === statement.violation &&
-        hasSameMembers(at, statement.at) &&
+        [at, forbidden.map(({ subject }) => subject)].some((places) =>
+          hasSameMembers(places, statement.at),
+        ) &&
         isIn(section, statement.section ?? section),
     );
   const { role, subject, required } = statement;

@@ -1,4 +1,4 @@
-import type { EditionYear, Installation, Role, ViolationCode } from "../../../src/index.js";
+import type { Amendment, EditionYear, Installation, Role, ViolationCode } from "../../../src/index.js";
 import type { Standing, Voice } from "../runner/model.js";
 
 /** A conductor that is required, or that none is; what is left out is not compared. Places are ids of the document. */
@@ -50,6 +50,8 @@ export interface InstallationCheck {
   readonly holds: readonly EditionYear[];
   /** Name of a document of the file. */
   readonly installation: string;
+  /** Local amendments that are in force, where a source speaks of them. */
+  readonly amendments?: readonly Amendment[];
   /** What the source says. */
   readonly expect: readonly Statement[];
   readonly locator: string;

@@ -38,7 +38,8 @@ function judged(
   { file, check }: InstallationEntry,
   edition: EditionYear,
 ): Pick<InstallationRow, "verdict" | "unmet" | "refused"> {
-  const document = { ...file.installations[check.installation], code: { year: edition } };
+  const { amendments = [] } = check;
+  const document = { ...file.installations[check.installation], code: { year: edition, amendments } };
   try {
     const installation = readInstallation(document);
     return judgeSchedule(check, scheduleOf(installation), installation);

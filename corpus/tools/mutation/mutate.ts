@@ -4,17 +4,19 @@ import type { CopiesFile } from "../../../tables/tools/generator/copies.js";
 import type { Cell, TableFile } from "../../../tables/tools/generator/model.js";
 import type { Sources } from "../../../tables/tools/source.js";
 import type { Implementation } from "../runner/answer.js";
-import type { Entry } from "../runner/model.js";
+import type { Check, Entry } from "../runner/model.js";
 import { runChecks } from "../runner/run-checks.js";
+import type { SupplyEntry } from "../supply/model.js";
+import { runSupplies } from "../supply/run.js";
 import { liveTables, writesOf } from "./live-tables.js";
 import { sourcesOfCell } from "./own-sources.js";
 import { oneSizeOff } from "./steps.js";
 import { placeKey, watched, withValue } from "./watch.js";
 
-/** A change of a cell: by a check of the edition's own date, by one that holds there too, or not noticed at all. */
+/** A change of a cell: noticed by a source that states the edition, by one that does not, only by what follows from a rule, or not at all. */
 export interface Change {
   readonly to: Cell;
-  readonly noticed: "by its edition" | "by another edition" | "not";
+  readonly noticed: "by its edition" | "by another edition" | "by arithmetic" | "not";
 }
 
 /** What became of one cell of one edition. */
@@ -33,13 +35,15 @@ export interface MutatedCell {
 export interface Ground {
   readonly tables: readonly { readonly table: TableFile; readonly copies: CopiesFile }[];
   readonly entries: readonly Entry[];
+  /** Checks of what leads to supply conductors; only the table of ampacities is of interest to them. */
+  readonly supplies?: readonly SupplyEntry[];
   readonly sources: Sources;
   readonly library: Implementation;
 }
 
 /**
  * Every cell of the tables of sizes and ampacities, each edition by itself, changed by one size in the running library. It is
- * noticed only by a check that is met without the change, whose source prints no copy of that cell, and whose answer is the source's own: neither disputed nor worked out from a rule.
+ * noticed only by a check that is met without the change and whose source prints no copy of that cell. An answer that is the source's own, neither disputed nor worked out from a rule, goes before any other.
  * Nothing else is tried: no snapshot, hash, order of rows or generated page.
  */
 export function mutateCells(ground: Ground): readonly MutatedCell[] {
@@ -50,30 +54,38 @@ export function mutateCells(ground: Ground): readonly MutatedCell[] {
     );
 }
 
+/** A check under one edition, by what it may notice a cell. */
+interface Judge {
+  readonly source: string;
+  /** What a change is noticed by where this check fails. */
+  readonly by: Change["noticed"];
+  isMet(): boolean;
+}
+
 function mutateEdition(
-  { entries, sources, library }: Ground,
+  ground: Ground,
   table: TableFile,
   copies: CopiesFile,
   year: EditionYear,
 ): readonly MutatedCell[] {
   const live = liveTables[table.id]?.[year];
   if (live == null) return [];
-  const judges = judgesOf(entries, year);
-  const readers = readersOf(judges, library, table.id, year);
+  const judges = judgesOf(ground, year);
+  const readers = readersOf(judges, table.id, year);
   return cellsOf(table, year)
     .filter((cell) => isMutable(table, cell))
     .map((cell) => {
       const { row, column, value } = cell;
-      const own = sourcesOfCell(cell, copies, sources);
+      const own = sourcesOfCell(cell, copies, ground.sources);
       const places = writesOf(table, year, cell, value).map(({ place }) => placeKey(place));
       const reading = judges.filter(
         (judge) => !own.has(judge.source) && places.some((place) => readers.get(judge)?.has(place)),
       );
       const changes = oneSizeOff(table, year, cell).map((to): Change => {
         const failing = withWrites(live, writesOf(table, year, cell, to), () =>
-          reading.find((judge) => runChecks([judge], library).some(({ verdict }) => verdict !== "met")),
+          reading.find((judge) => !judge.isMet()),
         );
-        return { to, noticed: failing === undefined ? "not" : byEdition(failing, year) };
+        return { to, noticed: failing?.by ?? "not" };
       });
       return { table: table.id, year, row, column, value, changes, readBy: reading.length };
     });
@@ -84,33 +96,46 @@ function isMutable(table: TableFile, { isLabel, value }: TableCell): boolean {
   return value !== null && !(isLabel && table.id === "raceway-ampacity");
 }
 
-/** The checks that hold under an edition, each for that edition alone; those whose source states it come first. */
-function judgesOf(entries: readonly Entry[], year: EditionYear): readonly Entry[] {
-  const holding = entries
-    .filter(({ check }) => check.holds.includes(year) && counts(check.standing))
-    .map((entry) => ({ ...entry, check: { ...entry.check, holds: [year] } }));
-  const stating = holding.filter(({ check }) => check.stated === year);
-  return [...stating, ...holding.filter(({ check }) => check.stated !== year)];
+/** The checks that hold under an edition, each for that edition alone, those first that count most. What comes from memory counts nothing. */
+function judgesOf({ entries, supplies = [], library }: Ground, year: EditionYear): readonly Judge[] {
+  const isOf = ({ check }: Entry | SupplyEntry) => check.holds.includes(year) && check.standing !== "memory";
+  const judges = [
+    ...entries.filter(isOf).map((entry) => {
+      const alone = [{ ...entry, check: { ...entry.check, holds: [year] } }];
+      const isMet = () => runChecks(alone, library).every(({ verdict }) => verdict === "met");
+      return { source: entry.source, by: noticeOf(entry.check, year), isMet };
+    }),
+    ...supplies.filter(isOf).map((entry) => {
+      const alone = [{ ...entry, check: { ...entry.check, holds: [year] } }];
+      const isMet = () => runSupplies(alone).every(({ verdict }) => verdict === "met");
+      return { source: entry.source, by: noticeOf(entry.check, year), isMet };
+    }),
+  ];
+  return ranks.flatMap((rank) => judges.filter(({ by }) => by === rank));
 }
 
-/** A disputed answer is not the source's own any more, memory is no source, and what follows from the cells themselves is no answer beside them. */
-function counts(standing: Entry["check"]["standing"]): boolean {
-  return standing === "cited" || standing === "common-practice";
+const ranks = ["by its edition", "by another edition", "by arithmetic"] as const;
+
+/** A disputed answer is not the source's own any more, and what follows from the cells themselves is no answer beside them. */
+function noticeOf(
+  { standing, stated }: Pick<Check, "standing" | "stated">,
+  year: EditionYear,
+): Change["noticed"] {
+  if (standing !== "cited" && standing !== "common-practice") return "by arithmetic";
+  return stated === year ? "by its edition" : "by another edition";
 }
 
 /** Which places of a table each check reads, for those that are met. */
 function readersOf(
-  judges: readonly Entry[],
-  library: Implementation,
+  judges: readonly Judge[],
   id: string,
   year: EditionYear,
-): ReadonlyMap<Entry, ReadonlySet<string>> {
+): ReadonlyMap<Judge, ReadonlySet<string>> {
   const byEdition = liveTables[id] ?? {};
-  const pairs = judges.flatMap((judge): readonly [Entry, Set<string>][] => {
+  const pairs = judges.flatMap((judge): readonly [Judge, Set<string>][] => {
     const read = new Set<string>();
     const view = watched(byEdition[year], (place) => read.add(place));
-    const runs = withValue(byEdition, [year], view, () => runChecks([judge], library));
-    return runs.every(({ verdict }) => verdict === "met") ? [[judge, read]] : [];
+    return withValue(byEdition, [year], view, () => judge.isMet()) ? [[judge, read]] : [];
   });
   return new Map(pairs);
 }
@@ -119,8 +144,4 @@ function withWrites<R>(data: object, writes: ReturnType<typeof writesOf>, run: (
   const [first, ...rest] = writes;
   if (first === undefined) return run();
   return withValue(data, first.place, first.value, () => withWrites(data, rest, run));
-}
-
-function byEdition({ check }: Entry, year: EditionYear): Change["noticed"] {
-  return check.stated === year ? "by its edition" : "by another edition";
 }

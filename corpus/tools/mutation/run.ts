@@ -2,6 +2,8 @@ import { fileURLToPath } from "node:url";
 import { readCopies, readTable } from "../../../tables/tools/generator/read-tables.js";
 import { library } from "../runner/library.js";
 import { type Corpus, entriesOf } from "../runner/model.js";
+import { supplyEntriesOf } from "../supply/model.js";
+import { readSupplyChecks, validateSupplyChecks } from "../supply/read.js";
 import { liveTables } from "./live-tables.js";
 import { type MutatedCell, mutateCells } from "./mutate.js";
 
@@ -13,5 +15,6 @@ export function mutateOwnCells(corpus: Corpus): readonly MutatedCell[] {
     table: readTable(folder, id),
     copies: readCopies(folder, id),
   }));
-  return mutateCells({ tables, entries: entriesOf(corpus), sources: corpus.sources, library });
+  const supplies = supplyEntriesOf(validateSupplyChecks(readSupplyChecks()).files);
+  return mutateCells({ tables, entries: entriesOf(corpus), supplies, sources: corpus.sources, library });
 }

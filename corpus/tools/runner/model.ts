@@ -119,6 +119,8 @@ export interface Check<R extends Role = Role> {
   readonly stated: EditionYear | null;
   /** Editions under which the answer is expected; the stated one alone where there is one. */
   readonly holds: readonly EditionYear[];
+  /** Those of them whose text was not read: the answer is that of the edition before. */
+  readonly carried?: readonly EditionYear[];
   /** Keys of the file's dictionary of flags. */
   readonly flags: readonly string[];
   /** The input. */

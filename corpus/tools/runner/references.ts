@@ -20,6 +20,7 @@ function checkFaults({ check }: Entry): readonly string[] {
   const isOneSided = stated !== null && (holds.length !== 1 || holds[0] !== stated);
   return [
     ...(isOneSided ? [`${id}: states ${stated}, so it holds there alone, not in ${holds.join(", ")}`] : []),
+    ...carriedFaults(check).map((fault) => `${id}: ${fault}`),
     ...voiceFaults(check).map((fault) => `${id}: ${fault}`),
     ...assumed
       .filter((path) => valueAt(input, path) === undefined)
@@ -27,6 +28,21 @@ function checkFaults({ check }: Entry): readonly string[] {
     ...(amperes === undefined || assumed.some(isOfConductors)
       ? []
       : [`${id}: has amperes, but assumes no conductors`]),
+  ];
+}
+
+/** An edition that was not read has an answer only by one that was, and such an answer is no evidence. */
+function carriedFaults({
+  carried = [],
+  holds,
+  standing,
+}: Pick<Check, "carried" | "holds" | "standing">): readonly string[] {
+  if (carried.length === 0) return [];
+  const beyond = carried.filter((year) => !holds.includes(year));
+  return [
+    ...(beyond.length > 0 ? [`is carried to ${beyond.join(", ")}, where it does not hold`] : []),
+    ...(holds.every((year) => carried.includes(year)) ? ["is carried from no edition"] : []),
+    ...(standing === "arithmetic" ? [] : [`is carried, so it is arithmetic and not ${standing}`]),
   ];
 }
 

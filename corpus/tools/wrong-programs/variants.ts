@@ -203,7 +203,6 @@ const byRole: Readonly<Record<Role, () => readonly AnyInput[]>> = {
       { ferrous: true, conductor: { material }, enclosed: [copper1("1/0 AWG"), copper1("4 AWG")] },
       { ferrous: true, conductor: { material }, enclosed: [copper1("4 AWG")] },
       { ferrous: false, conductor: { material }, enclosed: [copper1("4 AWG")] },
-      { ferrous: true, conductor: { material }, enclosed: [] },
     ]),
   "intersystem-bonding-conductor": () => [
     { termination: "apart" },

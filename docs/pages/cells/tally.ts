@@ -1,15 +1,16 @@
 import type { MutatedCell } from "../../../corpus/tools/mutation/mutate.js";
 
-/** How a cell fared: every change of it noticed, one of two, or none; and none where no check reads it. */
-export type Fate = "noticed" | "one way only" | "read, not noticed" | "not read";
+/** How a cell fared: every change of it noticed, by published answers or with what follows from a rule; one of two, or none; and none where no check reads it. */
+export type Fate = "noticed" | "by arithmetic" | "one way only" | "read, not noticed" | "not read";
 
 /** In the order of the page. */
-export const fates = ["noticed", "one way only", "read, not noticed", "not read"] as const;
+export const fates = ["noticed", "by arithmetic", "one way only", "read, not noticed", "not read"] as const;
 
 /** What became of a cell. */
 export function fateOf({ changes, readBy }: MutatedCell): Fate {
   const noticed = changes.filter((change) => change.noticed !== "not").length;
-  if (changes.length > 0 && noticed === changes.length) return "noticed";
+  if (changes.length > 0 && noticed === changes.length)
+    return changes.some((change) => change.noticed === "by arithmetic") ? "by arithmetic" : "noticed";
   if (noticed > 0) return "one way only";
   return readBy > 0 ? "read, not noticed" : "not read";
 }
@@ -19,13 +20,14 @@ export function isNoticedByItsEdition(cell: MutatedCell): boolean {
   return cell.changes.length > 0 && cell.changes.every(({ noticed }) => noticed === "by its edition");
 }
 
-/** One line of figures: all cells, each fate, the share of the noticed, the share by the edition itself. */
+/** One line of figures: all cells, each fate, the share of those that published answers notice, with arithmetic too, and by the edition itself. */
 export function figuresOf(cells: readonly MutatedCell[]): readonly string[] {
   const counted = fates.map((fate) => cells.filter((cell) => fateOf(cell) === fate).length);
   return [
     `${cells.length}`,
     ...counted.map(String),
     percent(counted[0] ?? 0, cells.length),
+    percent((counted[0] ?? 0) + (counted[1] ?? 0), cells.length),
     percent(cells.filter(isNoticedByItsEdition).length, cells.length),
   ];
 }
