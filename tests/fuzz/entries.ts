@@ -350,7 +350,10 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
     args: [[{ edition: "2023", supply, material: "copper", temperature: 75 }]],
   },
   bondingAtDesignation: { call: bondmil.bondingAtDesignation, args: [[designation]] },
-  scheduleOf: { call: bondmil.scheduleOf, args: installationArgs },
+  scheduleOf: {
+    call: bondmil.scheduleOf,
+    args: [...installationArgs, [installations[0], { fingerprint: false }]],
+  },
   candidatesDocument: {
     call: bondmil.candidatesDocument,
     args: [[bondmil.supplyCandidates(candidateQuestion), { title: "Feeder" }]],

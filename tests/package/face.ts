@@ -182,6 +182,8 @@ const installation = {
 const read: Installation = installation;
 same<ReturnType<typeof readInstallation>, Installation>(true);
 same<ReturnType<typeof scheduleOf>, Schedule>(true);
+const unmarked = scheduleOf(installation, { fingerprint: false });
+same<typeof unmarked, Omit<Schedule, "installationFingerprint" | "fingerprint">>(true);
 same<ReturnType<typeof checkOf>, Check>(true);
 same<ReturnType<typeof drawingOf>, Drawing>(true);
 scheduleOf(installation).conductors.map(({ role }) => role);
