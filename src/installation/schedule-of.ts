@@ -76,9 +76,18 @@ import { installationCautions, installationViolations } from "./violations/of-in
  */
 export function scheduleOf(
   installation: Installation,
-  options: { readonly fingerprint: false },
+  options: {
+    /** Leaves its fingerprint and that of the installation out. */
+    readonly fingerprint: false;
+  },
 ): Omit<Schedule, "installationFingerprint" | "fingerprint">;
-export function scheduleOf(installation: Installation, options?: { readonly fingerprint?: true }): Schedule;
+export function scheduleOf(
+  installation: Installation,
+  options?: {
+    /** As by default. */
+    readonly fingerprint?: true;
+  },
+): Schedule;
 export function scheduleOf(
   installation: Installation,
   options: ScheduleOptions = {},

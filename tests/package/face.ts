@@ -6,7 +6,6 @@ import {
   ampacityOf,
   type areaOf,
   assumedConductors,
-  bind,
   type Check,
   type Code,
   type ConductorAmpacity,
@@ -123,11 +122,6 @@ prepare(intersystemBondingConductor, { code, supplyMaterial: "copper", conductor
 const wrong: Input<typeof waterPipingBondingJumper> = { code, system: "tower", supply, conductor };
 
 same<Input<typeof mainBondingJumper>["supply"], Supply>(true);
-const bound = bind(mainBondingJumper, { code, conductor });
-same<ReturnType<typeof bound>["role"], "main-bonding-jumper">(true);
-bound({ supply });
-// @ts-expect-error what is held is not given again
-bound({ supply, conductor });
 const prepared = prepare(mainBondingJumper, { code, supplyMaterial: "copper", conductor });
 same<typeof prepared, Prepared>(true);
 same<ReturnType<ReturnType<typeof prepareByRating>["requiredArea"]>, number>(true);
