@@ -26,7 +26,6 @@ export {
   type TemperatureColumn,
   tableAmpacity,
 } from "./ampacity/index.js";
-export { bind } from "./asking/bind.js";
 export { type LargestDevice, largestDevice } from "./asking/largest-device.js";
 export { type LargestSupply, largestSupply } from "./asking/largest-supply.js";
 export { type Prepared, type PreparedByRating, prepare } from "./asking/prepare.js";

@@ -21,7 +21,7 @@ import {
 } from "./questions/shape.generated.js";
 import { readInstallation } from "./read-installation.js";
 import type { Schedule, ScheduledConductor } from "./schedule.js";
-import { scheduleOf } from "./schedule-of.js";
+import { plainScheduleOf, scheduleOf } from "./schedule-of.js";
 
 /**
  * Puts an installation side by side with itself: under several editions, as printed and as amended, under each other reading of an
@@ -117,7 +117,7 @@ function columnOf({ change, installation }: ChangedInstallation): Column {
   const built = new Map<string, Column["named"]>();
   const under: Column["under"] = (code) => {
     const key = JSON.stringify(code);
-    const known = built.get(key) ?? byKey(scheduleOf({ ...installation, code }));
+    const known = built.get(key) ?? byKey(plainScheduleOf(readInstallation({ ...installation, code })));
     built.set(key, known);
     return known;
   };
@@ -240,7 +240,7 @@ function sizeIn(who: ConductorIdentity, { code, column }: AskedColumn): SizingRe
 }
 
 /** The first of each, as a reader of the schedule meets it. */
-function byKey({ conductors }: Schedule): Column["named"] {
+function byKey({ conductors }: Pick<Schedule, "conductors">): Column["named"] {
   return new Map(conductors.map((one) => [keyOf(one), one] as const).reverse());
 }
 

@@ -13,7 +13,8 @@ import { keyOf } from "./conductor-identity.js";
 import type { Installation } from "./document.js";
 import { type EffectsInput, effectsInputShape } from "./questions/shape.generated.js";
 import { readInstallation } from "./read-installation.js";
-import { scheduleOf } from "./schedule-of.js";
+import type { ScheduledConductor } from "./schedule.js";
+import { plainScheduleOf } from "./schedule-of.js";
 
 /** A conductor that the proposal changes. */
 export interface ChangedConductor {
@@ -126,8 +127,8 @@ function gridEffect(role: AnyRole, before: Code, after: Code): GridEffect {
 }
 
 function changedIn(installation: Installation, before: Code, after: Code): readonly ChangedConductor[] {
-  const asPrinted = scheduleOf({ ...installation, code: { year: before.year } }).conductors;
-  const { conductors } = scheduleOf({ ...installation, code: { ...withCircumstances(installation, after) } });
+  const asPrinted = conductorsUnder(installation, { year: before.year });
+  const conductors = conductorsUnder(installation, withCircumstances(installation, after));
   const amended = new Map(conductors.map((one) => [keyOf(one), one]));
   return asPrinted.flatMap(({ result, quantity, ...one }) => {
     const other = amended.get(keyOf(one));
@@ -135,6 +136,10 @@ function changedIn(installation: Installation, before: Code, after: Code): reado
       ? []
       : changeOf(one.id, result, other.result, Math.max(quantity, other.quantity));
   });
+}
+
+function conductorsUnder(installation: Installation, code: Code): readonly ScheduledConductor[] {
+  return plainScheduleOf(readInstallation({ ...installation, code })).conductors;
 }
 
 function changeOf(

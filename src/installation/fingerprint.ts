@@ -12,8 +12,8 @@ const prime = 0x1b3;
 /** Deepest nesting that is walked: data that holds itself never ends. */
 const deepest = 100;
 
-/** Most characters of canonical JSON: what is shared within the data is written again at every place. */
-const mostCharacters = 2 ** 27;
+/** Most bytes of canonical JSON: what is shared within the data is written again at every place. */
+const mostBytes = 2 ** 27;
 
 /**
  * Short mark of plain data: 64-bit FNV-1a over its canonical JSON (keys sorted, no spaces, UTF-8), as four groups of four
@@ -22,7 +22,7 @@ const mostCharacters = 2 ** 27;
  * @param data - plain JSON data
  * @returns for example `af63-dc4c-8601-ec8c`
  * @throws {@link InputError} for what JSON cannot write, naming its place; for more than 100 levels, as of data that holds itself; and for
- *   more than 134,217,728 characters
+ *   more than 134,217,728 bytes
  *
  * @example
  * ```ts
@@ -31,9 +31,8 @@ const mostCharacters = 2 ** 27;
  * ```
  */
 export function fingerprintOf(data: unknown): string {
-  const hash: Hash = { ...offset, characters: 0, waiting: "", names: new Map() };
-  writeCanonical(hash, "", data, null);
-  mix(hash);
+  const hash: Hash = { ...offset, bytes: 0, texts: new Map(), orders: firstOrder() };
+  mixCanonical(hash, data, "", null);
   const digits = [hash.high >>> 16, hash.high & 0xffff, hash.low >>> 16, hash.low & 0xffff];
   return digits.map((one) => one.toString(16).padStart(4, "0")).join("-");
 }
@@ -41,80 +40,125 @@ export function fingerprintOf(data: unknown): string {
 interface Hash {
   low: number;
   high: number;
-  characters: number;
-  /** Text that is not mixed in yet, so that many short pieces go as one. */
-  waiting: string;
-  /** Names of members as JSON writes them; there are few, and each stands at many places. */
-  readonly names: Map<string, string>;
+  bytes: number;
+  /** Texts as JSON writes them, one character for each byte of UTF-8; most stand at many places. */
+  readonly texts: Map<string, string>;
+  /** Orders of members. */
+  readonly orders: Order;
 }
 
-const fewPieces = 65_536;
+/** Members in the order in which they stand, one step for each, and at the last what they are in the order of their names. */
+interface Order {
+  readonly next: Map<string, Order>;
+  /** Worked out at the first object with these members. */
+  sorted: readonly SortedMember[] | null;
+}
 
-const encoder = /* @__PURE__ */ new TextEncoder();
+/** A member, and how its name is written before its value: as the first of its object, and after another. */
+interface SortedMember {
+  readonly key: string;
+  readonly first: string;
+  readonly further: string;
+}
 
-function take(hash: Hash, text: string): void {
-  hash.characters += text.length;
-  if (hash.characters > mostCharacters) {
-    throw refusal("out-of-range", [], `data of at most ${mostCharacters} characters`, "more of them");
+function firstOrder(): Order {
+  return { next: new Map(), sorted: null };
+}
+
+/** Mixes in bytes, each of which is a character. */
+function mix(hash: Hash, bytes: string): void {
+  hash.bytes += bytes.length;
+  if (hash.bytes > mostBytes) {
+    throw refusal("out-of-range", [], `data of at most ${mostBytes} bytes`, "more of them");
   }
-  hash.waiting += text;
-  if (hash.waiting.length > fewPieces) mix(hash);
-}
-
-function mix(hash: Hash): void {
   let { low, high } = hash;
-  for (const byte of encoder.encode(hash.waiting)) {
-    low ^= byte;
-    const lower = (low & 0xffff) * prime;
-    const upper = (low >>> 16) * prime + (lower >>> 16);
-    high = (Math.imul(high, prime) + (low << 8) + (upper >>> 16)) | 0;
-    low = (upper << 16) | (lower & 0xffff);
+  for (let i = 0; i < bytes.length; i += 1) {
+    low ^= bytes.charCodeAt(i);
+    const carried = (low >>> 16) * prime + (((low & 0xffff) * prime) >>> 16);
+    high = (Math.imul(high, prime) + (low << 8) + (carried >>> 16)) | 0;
+    low = Math.imul(low, prime);
   }
-  Object.assign(hash, { low, high, waiting: "" });
+  hash.low = low;
+  hash.high = high;
 }
 
-/** Where something stands in the data; the steps to it are put together only where it cannot be written. */
+/** Where something stands in the data, within nothing if it is the data; the steps are put together only where it cannot be written. */
 interface Place {
   readonly key: string | number;
   readonly within: Place | null;
-  /** How many steps lead to it. */
+  /** How deep it stands; the data itself has 1. */
   readonly level: number;
 }
 
-/** Writes JSON with keys sorted and no spaces, after what leads to it, piece by piece. */
-function writeCanonical(hash: Hash, lead: string, value: unknown, place: Place | null): void {
-  const level = (place?.level ?? 0) + 1;
-  if (level > deepest + 1) throw refusal("out-of-range", [], `at most ${deepest} levels`, "deeper nesting");
-  if (isScalar(value)) {
-    take(hash, lead + JSON.stringify(value));
-    return;
+/** Mixes in JSON with keys sorted and no spaces; a place is only put together for what has places within. */
+function mixCanonical(hash: Hash, value: unknown, key: string | number, within: Place | null): void {
+  if (typeof value === "string") mix(hash, bytesOf(hash, value));
+  else if (isScalar(value)) mix(hash, String(value));
+  else mixWhole(hash, value, { key, within, level: (within?.level ?? 0) + 1 });
+}
+
+function mixWhole(hash: Hash, value: unknown, place: Place): void {
+  if (place.level > deepest) {
+    throw refusal("out-of-range", [], `at most ${deepest} levels`, "deeper nesting");
   }
   if (Array.isArray(value)) {
-    take(hash, `${lead}[`);
+    mix(hash, "[");
     for (let i = 0; i < value.length; i += 1) {
-      writeCanonical(hash, i > 0 ? "," : "", value[i], { key: i, within: place, level });
+      if (i > 0) mix(hash, ",");
+      mixCanonical(hash, value[i], i, place);
     }
-    take(hash, "]");
+    mix(hash, "]");
   } else if (isPlainObject(value)) {
-    let before = `${lead}{`;
-    for (const key of Object.keys(value).sort()) {
+    let isFirst = true;
+    for (const { key, first, further } of sortedMembers(hash, value)) {
       const one = (value as Readonly<Record<string, unknown>>)[key];
       if (one === undefined) continue;
-      writeCanonical(hash, before + nameOf(hash, key), one, { key, within: place, level });
-      before = ",";
+      mix(hash, isFirst ? first : further);
+      mixCanonical(hash, one, key, place);
+      isFirst = false;
     }
-    take(hash, before === "," ? "}" : `${before}}`);
+    mix(hash, isFirst ? "{}" : "}");
   } else throw refusal("wrong-type", keysTo(place), "plain data that JSON can write", shown(value));
 }
 
-function nameOf({ names }: Hash, key: string): string {
-  const known = names.get(key) ?? `${JSON.stringify(key)}:`;
-  names.set(key, known);
-  return known;
+/** The members of an object by name. Objects of one kind have the same members, so that they are sorted once. */
+function sortedMembers(hash: Hash, value: object): readonly SortedMember[] {
+  const keys = Object.keys(value);
+  let order = hash.orders;
+  for (const key of keys) {
+    let next = order.next.get(key);
+    if (next === undefined) {
+      next = firstOrder();
+      order.next.set(key, next);
+    }
+    order = next;
+  }
+  order.sorted ??= keys.sort().map((key) => {
+    const name = `${bytesOf(hash, key)}:`;
+    return { key, first: `{${name}`, further: `,${name}` };
+  });
+  return order.sorted;
 }
 
-function keysTo(place: Place | null): Keys {
-  return place === null ? [] : [...keysTo(place.within), place.key];
+function bytesOf({ texts }: Hash, text: string): string {
+  let bytes = texts.get(text);
+  if (bytes === undefined) {
+    bytes = inBytes(JSON.stringify(text));
+    texts.set(text, bytes);
+  }
+  return bytes;
+}
+
+const encoder = /* @__PURE__ */ new TextEncoder();
+
+/** A text with one character for each byte of its UTF-8, which most texts are as they stand. */
+function inBytes(text: string): string {
+  if (!/[\u0080-\uffff]/.test(text)) return text;
+  return Array.from(encoder.encode(text), (byte) => String.fromCharCode(byte)).join("");
+}
+
+function keysTo({ key, within }: Place): Keys {
+  return within === null ? [] : [...keysTo(within), key];
 }
 
 function shown(value: unknown): string {

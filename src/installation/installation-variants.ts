@@ -6,7 +6,7 @@ import { fault } from "./fault.js";
 import { otherArrangements } from "./installation-arrangements.js";
 import type { VariantChange } from "./installation-comparison.js";
 import type { InstallationComparisonRequest } from "./questions/shape.generated.js";
-import { scheduleOf } from "./schedule-of.js";
+import { plainScheduleOf } from "./schedule-of.js";
 
 /** An installation with one thing changed. */
 export interface ChangedInstallation {
@@ -61,7 +61,7 @@ function printedAndAmended(
 /** Each other alternative of each open reading, once, in the order in which the schedule meets them. */
 function readOtherwise(installation: Installation): readonly ChangedInstallation[] {
   const found = new Map<string, ChangedInstallation>();
-  const used = scheduleOf(installation).conductors.flatMap(({ result }) => result.readings);
+  const used = plainScheduleOf(installation).conductors.flatMap(({ result }) => result.readings);
   for (const { id: reading, chosen, otherwise } of used) {
     for (const { alternative } of otherwise) {
       const readings = { ...installation.code.readings, [reading]: alternative };

@@ -1,10 +1,13 @@
 import { type Code, citeAmendment, overruledReadings } from "../edition/index.js";
+import { readShape } from "../input/read-shape.js";
+import { readAll } from "../input/reader.js";
 import { version } from "../input/version.generated.js";
 import { identityOf } from "./conductor-identity.js";
 import { coveringOf } from "./covering.js";
 import type { Installation } from "./document.js";
 import { placementOf } from "./electrode-placement.js";
 import { fingerprintOf } from "./fingerprint.js";
+import { type ScheduleOptions, scheduleOptionsShape } from "./questions/shape.generated.js";
 import { readInstallation } from "./read-installation.js";
 import type {
   InstallationInCode,
@@ -31,8 +34,10 @@ import { installationCautions, installationViolations } from "./violations/of-in
  * sections that say so; what is not required and why; and what the library does not size. The order is that of the installation.
  *
  * @param installation - the installation; {@link readInstallation} reads one from text
+ * @param options - `{ fingerprint: false }` for a schedule without its fingerprint and that of the installation, which take about a third of the
+ *   time
  * @returns the schedule, plain JSON
- * @throws {@link InputError} listing everything that is wrong in the installation
+ * @throws {@link InputError} listing everything that is wrong in the installation, or in the options
  *
  * @example
  * ```ts
@@ -69,21 +74,50 @@ import { installationCautions, installationViolations } from "./violations/of-in
  * // ]
  * ```
  */
-export function scheduleOf(installation: Installation): Schedule {
-  return scheduleOfRead(readInstallation(installation));
+export function scheduleOf(
+  installation: Installation,
+  options: {
+    /** Leaves its fingerprint and that of the installation out. */
+    readonly fingerprint: false;
+  },
+): Omit<Schedule, "installationFingerprint" | "fingerprint">;
+export function scheduleOf(
+  installation: Installation,
+  options?: {
+    /** As by default. */
+    readonly fingerprint?: true;
+  },
+): Schedule;
+export function scheduleOf(
+  installation: Installation,
+  options: ScheduleOptions = {},
+): Schedule | PlainSchedule {
+  const { fingerprint } = readAll(options, (at) => readShape<ScheduleOptions>(at, scheduleOptionsShape));
+  const read = readInstallation(installation);
+  return fingerprint === false ? plainScheduleOf(read) : scheduleOfRead(read);
 }
+
+/** A schedule without fingerprints: enough for whatever is held against another. */
+export type PlainSchedule = Omit<Schedule, "installationFingerprint" | "fingerprint">;
 
 /** The schedule of an installation that was read. */
 export function scheduleOfRead(installation: Installation): Schedule {
+  const { $schema: _, installed: __, ...drawn } = installation;
+  const { format, library, title, ...rest } = plainScheduleOf(installation);
+  const installationFingerprint = fingerprintOf(drawn);
+  const unsigned = { format, library, title, installationFingerprint, ...rest };
+  return { ...unsigned, fingerprint: fingerprintOf(unsigned) };
+}
+
+/** The same without fingerprints. */
+export function plainScheduleOf(installation: Installation): PlainSchedule {
   const { code } = installation;
   const parts = partsOf({ installation, code });
   const conductors = parts.flatMap((part) => part.conductors).map((one) => told(installation, one));
-  const { $schema: _, installed: __, ...drawn } = installation;
-  const unsigned: Omit<Schedule, "fingerprint"> = {
+  return {
     format: 1,
     library: { name: "bondmil", version },
     title: installation.title,
-    installationFingerprint: fingerprintOf(drawn),
     edition: code.year,
     code,
     violations: [
@@ -100,7 +134,6 @@ export function scheduleOfRead(installation: Installation): Schedule {
     notSized: parts.flatMap((part) => part.notSized ?? []),
     totals: totalsOf(conductors),
   };
-  return { ...unsigned, fingerprint: fingerprintOf(unsigned) };
 }
 
 /** A conductor with what is said of it beside its size: the section that places it, and whether it may be bare. */

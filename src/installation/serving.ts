@@ -110,6 +110,7 @@ function beforeLimits({ steps }: SizingResult): number {
 
 /** Sets of conductors that are alike require the same, so that one of them will do. */
 function distinct(servings: readonly Serving[]): readonly Serving[] {
+  if (servings.length < 2) return servings;
   const keys = servings.map(({ supply }) => JSON.stringify(supply));
   return servings.filter((_, i) => keys.indexOf(keys[i] ?? "") === i);
 }

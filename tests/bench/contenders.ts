@@ -1,23 +1,9 @@
 import { CEILING, IF, LOOKUP } from "@formulajs/formulajs";
-import {
-  type AnyRole,
-  areaOf,
-  bind,
-  type Code,
-  editionYears,
-  groundingElectrodeConductor,
-  mainBondingJumper,
-  materials,
-  prepare,
-  roles,
-  type Supply,
-  size,
-} from "bondmil";
+import { type AnyRole, areaOf, editionYears, mainBondingJumper, materials, prepare, roles } from "bondmil";
 import jsonLogic from "json-logic-js";
-import { plainly } from "../../src/asking/plainly.js";
 import { bondingConductor } from "../../src/edition/tables/bonding-conductor.generated.js";
 
-const everyRole: readonly AnyRole[] = Object.values(roles);
+export const everyRole: readonly AnyRole[] = Object.values(roles);
 
 /** Circular mils of a copper supply to circular mils of its copper main bonding jumper. */
 export type Contender = (supplyArea: number) => number;
@@ -26,11 +12,11 @@ const code = { year: "2023" } as const;
 const table = bondingConductor[code.year];
 if (table === null) throw new Error(`${code.year} has no table of bonding conductors`);
 
-const ends = table.rows.map(({ through }) => through.copper);
-const answers = table.rows.map(({ copper }) => areaOf(copper));
+export const ends = table.rows.map(({ through }) => through.copper);
+export const answers = table.rows.map(({ copper }) => areaOf(copper));
 /** Areas are whole, so a row begins one circular mil after the end of the row before. */
 const begins = [0, ...ends.slice(0, -1).map((end) => end + 1)];
-const threshold = table.threshold.copper;
+export const threshold = table.threshold.copper;
 
 /** The baseline: what one would write by hand for this one table, with nothing checked and nothing explained. */
 function sortedArray(): Contender {
@@ -94,6 +80,17 @@ function prepared(): Contender {
   return path.requiredArea;
 }
 
+/** A look-up of every role that can be prepared, in the edition of the table, copper from copper: whole areas or amperes in. */
+export const preparedRoles: Readonly<Record<string, Contender>> = Object.fromEntries(
+  everyRole.flatMap((role): [string, Contender][] => {
+    const conductor = { material: "copper" } as const;
+    if (role.by === "rating") return [[role.id, prepare(role, { code, conductor }).requiredArea]];
+    if (role.by !== "supply") return [];
+    const path = prepare(role, { code, supplyMaterial: "copper", conductor });
+    return path.kind === "by-area" ? [[role.id, path.requiredArea]] : [];
+  }),
+);
+
 function spreadsheetFunctions(): Contender {
   return (area) => IF(area > threshold, CEILING(area / 8, 1), LOOKUP(area, begins, answers)) as number;
 }
@@ -114,60 +111,6 @@ export const contenders: Readonly<Record<string, Contender>> = {
   "prepared path": prepared(),
   "json-logic-js": rulesAsJson(),
   "@formulajs/formulajs": spreadsheetFunctions(),
-};
-
-const supply: Supply = { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] };
-const conductor = { material: "copper" } as const;
-
-/** The full call on one typical input: reading, steps, citations, evidence, cautions. */
-export function fullCall(): number {
-  return size(mainBondingJumper, { code, supply, conductor }).requiredArea;
-}
-
-const ofAluminum: Supply = { sets: [{ count: 3, size: "600 kcmil", material: "aluminum" }] };
-const bound = bind(mainBondingJumper, { code, conductor });
-const amended: Code = {
-  ...code,
-  amendments: [
-    {
-      kind: "floor",
-      role: "main-bonding-jumper",
-      copper: "4 AWG",
-      citation: { jurisdiction: "Example County", section: "1" },
-    },
-    {
-      kind: "cell",
-      table: "bonding-conductor",
-      row: "350 kcmil",
-      column: "copper",
-      size: "1/0 AWG",
-      citation: { jurisdiction: "Example County", section: "2" },
-    },
-  ],
-};
-
-/** Calls that give a whole result: the plainest question of every role, bound, and questions that are hard. */
-export const calls: Readonly<Record<string, () => number>> = {
-  "main-bonding-jumper, three sets": fullCall,
-  "the same, bound to code and conductor": () => bound({ supply }).requiredArea,
-  "the same, from aluminum": () =>
-    size(mainBondingJumper, { code, supply: ofAluminum, conductor }).requiredArea,
-  "the same, under two amendments": () =>
-    size(mainBondingJumper, { code: amended, supply, conductor }).requiredArea,
-  "grounding-electrode-conductor of 2011, two kinds of electrodes": () =>
-    size(groundingElectrodeConductor, {
-      code: { year: "2011" },
-      system: "service",
-      supply,
-      conductor,
-      electrodes: [{ kind: "metal-water-pipe" }, { kind: "rod" }],
-    }).requiredArea,
-  ...Object.fromEntries(
-    everyRole.map((role) => {
-      const input = plainly(role, { code, material: "copper", supply });
-      return [`${role.id}, plainest question`, () => size(role, input).requiredArea];
-    }),
-  ),
 };
 
 /**

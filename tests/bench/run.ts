@@ -1,80 +1,78 @@
-/** Ratios of sizing, in one run: npm run bench, or npm run bench -- --write for docs/benchmarks.md */
-import { writeFileSync } from "node:fs";
-import { cpus } from "node:os";
+/** Ratios of sizing, in one run: npm run bench, or npm run bench -- --write for docs/benchmarks.md and its picture */
+import { mkdirSync, writeFileSync } from "node:fs";
 import { do_not_optimize } from "mitata";
-import { areas, calls, contenders, warm } from "./contenders.js";
+import { byEsbuild, byRollup, imported, kilobytes } from "./bundles.js";
+import { calls } from "./calls.js";
+import { areas, type Contender, contenders, everyRole, preparedRoles, warm } from "./contenders.js";
+import { engines } from "./engines.js";
+import { pageOf, ratioOf } from "./page.js";
+import { pictureOf } from "./picture.js";
+import { profiled } from "./profile.js";
+import { schedules } from "./schedules.js";
+import { type Timed, time, timed } from "./timed.js";
 
-const runs = 5;
-
-/** What is timed, how often it is done in one run, and what it took in each run, in nanoseconds of processor time for one. */
-interface Timed {
-  readonly name: string;
-  readonly times: number;
-  readonly run: () => number;
-  readonly took: number[];
-}
-
-const loops = Object.entries(contenders).map(([name, contender]): Timed => {
-  const run = (): number => areas.reduce((sum, area) => sum + contender(area), 0);
-  return { name, times: 400, run, took: [] };
-});
-const whole = Object.entries(calls).map(
-  ([name, call]): Timed => ({ name, times: 4000, run: call, took: [] }),
-);
+const areasOfEngines = 200;
 
 do_not_optimize(warm());
-// One run for each beforehand, and then all of them in turn: what the machine does beside falls on all alike.
-for (let round = 0; round <= runs; round += 1) {
-  for (const { times, run, took } of [...loops, ...whole]) {
-    const before = process.cpuUsage();
-    for (let i = 0; i < times; i += 1) do_not_optimize(run());
-    const { user, system } = process.cpuUsage(before);
-    if (round > 0) took.push(((user + system) * 1000) / times);
-  }
+const loops = Object.entries(contenders).map(([name, one]) => loop(name, one, areas));
+const roles = Object.entries(preparedRoles).map(([name, one]) => loop(name, one, askedOf(name)));
+const later = Object.entries(engines).map(([name, one]) =>
+  timed(name, 3, async () => {
+    for (const area of areas.slice(0, areasOfEngines)) await one(area);
+  }),
+);
+const whole = Object.entries(calls).map(([name, one]) => timed(name, 4000, () => do_not_optimize(one())));
+const documents = Object.entries(schedules).map(([name, one]) =>
+  timed(name, 60, () => do_not_optimize(one())),
+);
+await time([...loops, ...roles, ...later, ...whole, ...documents]);
+
+const bundles = [];
+for (const one of imported) {
+  const { what, goal } = one;
+  const [esbuild, rollup] = [kilobytes(await byEsbuild(one)), kilobytes(await byRollup(one))];
+  bundles.push({ what, goal, esbuild, rollup });
+}
+const profiles = [];
+for (const [what, times, run] of [
+  ["a main bonding jumper", 100_000, calls["main-bonding-jumper, three sets"]],
+  [
+    "an electrode conductor of 2011",
+    50_000,
+    calls["grounding-electrode-conductor of 2011, two kinds of electrodes"],
+  ],
+  ["`scheduleOf`", 500, schedules["`scheduleOf`"]],
+] as const) {
+  if (run === undefined) throw new Error(`${what} is not among the calls`);
+  profiles.push({ what, shares: await profiled(times, run) });
 }
 
-const ordered = ({ took }: Timed): readonly number[] => [...took].sort((a, b) => a - b);
-const least = (one: Timed): number => ordered(one)[0] ?? Number.NaN;
-const median = (one: Timed): number => ordered(one)[Math.floor(runs / 2)] ?? Number.NaN;
-
+const page = pageOf({
+  ...{ loops, roles, engines: later, calls: whole, schedules: documents, bundles, profiles },
+  ...{ areas: areas.length, areasOfEngines },
+});
 const [baseline] = loops;
-if (baseline === undefined) throw new Error("there is no baseline");
-const ofLoop = loops.map((one) => {
-  const each = (time: number): string => (time / areas.length).toFixed(1);
-  const ratio = (median(one) / median(baseline)).toFixed(1);
-  return `| ${one.name} | ${each(least(one))} | ${each(median(one))} | ${ratio} |`;
-});
-const ofCalls = whole.map((one) => {
-  const each = (time: number): string => (time / 1000).toFixed(1);
-  return `| ${one.name} | ${each(least(one))} | ${each(median(one))} |`;
-});
-const [processor] = cpus();
-const page = `# How fast it is
-
-Written by \`npm run bench -- --write\`. Read the ratios: the times are of one machine, whatever else it did.
-
-Node ${process.versions.node}, ${process.platform} ${process.arch}, ${cpus().length} x ${processor?.model ?? "unknown"}. Processor time, ${runs} runs in turn after one beforehand, every edition, role and
-pair of materials prepared and asked before.
-
-## One area in, one area out
-
-A main bonding jumper of 2023, copper from copper, over ${areas.length} areas around every end of a row and between. Nanoseconds for one.
-
-| what | least | median | to the first |
-| --- | --- | --- | --- |
-${ofLoop.join("\n")}
-
-The first two are what one would write by hand for this one table, with nothing checked. The prepared path checks its argument and knows cap and floors.
-
-## A whole result
-
-Input checked, steps, citations, evidence, cautions, readings compared. Microseconds for one.
-
-| what | least | median |
-| --- | --- | --- |
-${ofCalls.join("\n")}
-`;
-
-if (process.argv.includes("--write"))
-  writeFileSync(new URL("../../docs/benchmarks.md", import.meta.url), page);
+if (process.argv.includes("--write") && baseline !== undefined) {
+  const bars = [
+    ...loops.map((one) => ({ name: one.name, ratio: ratioOf(one, areas.length, baseline, areas.length) })),
+    ...later.map((one) => ({ name: one.name, ratio: ratioOf(one, areasOfEngines, baseline, areas.length) })),
+  ];
+  const docs = new URL("../../docs/", import.meta.url);
+  mkdirSync(new URL("pictures/", docs), { recursive: true });
+  writeFileSync(new URL("pictures/benchmarks.svg", docs), pictureOf(bars, "Time of one look-up"));
+  writeFileSync(new URL("benchmarks.md", docs), page);
+}
 console.log(page);
+// An engine keeps threads of its own, which would keep the process.
+process.exitCode = 0;
+setImmediate(() => process.exit());
+
+function loop(name: string, one: Contender, asked: readonly number[]): Timed {
+  return timed(name, 400, () => do_not_optimize(asked.reduce((sum, area) => sum + one(area), 0)));
+}
+
+/** What a role is asked: areas, or as many ratings of a device. */
+function askedOf(id: string): readonly number[] {
+  const isByRating = everyRole.some((one) => one.id === id && one.by === "rating");
+  return isByRating ? areas.map((_, at) => 1 + ((at * 37) % 4000)) : areas;
+}

@@ -290,11 +290,6 @@ function askPrepared(id: unknown, request: never, area: number, assumed: number,
   return [prepared.needsAssumedArea(area, sets), prepared.requiredArea(area, assumed, sets)];
 }
 
-/** A bound sizing is asked too: what is fuzzed is what is held, and the rest. */
-function askBound(id: unknown, held: never, rest: never): unknown {
-  return bondmil.bind<{ readonly code: unknown }, unknown>(roleOf(id), held)(rest);
-}
-
 /** A role with some of the inputs of its published checks. */
 function published(role: bondmil.Role): Entry["args"] {
   const inputs = corpusCases({ role })
@@ -350,7 +345,10 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
     args: [[{ edition: "2023", supply, material: "copper", temperature: 75 }]],
   },
   bondingAtDesignation: { call: bondmil.bondingAtDesignation, args: [[designation]] },
-  scheduleOf: { call: bondmil.scheduleOf, args: installationArgs },
+  scheduleOf: {
+    call: bondmil.scheduleOf,
+    args: [...installationArgs, [installations[0], { fingerprint: false }]],
+  },
   candidatesDocument: {
     call: bondmil.candidatesDocument,
     args: [[bondmil.supplyCandidates(candidateQuestion), { title: "Feeder" }]],
@@ -429,17 +427,6 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
   },
   drawingOf: { call: bondmil.drawingOf, args: installationArgs },
   endName: { call: bondmil.endName, args: [[{ kind: "place", id: "D1" }]] },
-  bind: {
-    call: askBound,
-    args: bondmil.roleIds.flatMap((id) =>
-      published(id)
-        .slice(0, 3)
-        .map(([role, input]) => {
-          const { code: held, ...rest } = input as { readonly code: unknown };
-          return [role, { code: held }, rest];
-        }),
-    ),
-  },
   prepare: {
     call: askPrepared,
     args: [

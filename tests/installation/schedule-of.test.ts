@@ -1110,6 +1110,15 @@ describe("every schedule", () => {
     expect(JSON.parse(JSON.stringify(schedule))).toEqual(schedule);
   });
 
+  it.each(demoNames)("of %s is the same without fingerprints where none is asked", (name) => {
+    const { installationFingerprint: _, fingerprint: __, ...rest } = scheduleOf(demo(name));
+    expect(JSON.stringify(scheduleOf(demo(name), { fingerprint: false }))).toBe(JSON.stringify(rest));
+    expect(scheduleOf(demo(name), { fingerprint: true })).toEqual(scheduleOf(demo(name)));
+    expect(() => scheduleOf(demo(name), { fingerprints: false } as never)).toThrow(
+      '"fingerprints" is not known here; did you mean "fingerprint"?',
+    );
+  });
+
   it("follows its drawing, takes nothing of it along, and names each conductor once", () => {
     fc.assert(
       fc.property(anyInstallation, (data) => {

@@ -13,6 +13,7 @@ import {
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { oneMaterialSupply, readings, requestFor } from "./arbitraries.js";
+import { disagreements } from "./prepared/cases.js";
 import { jumpers } from "./roles.js";
 
 function conductorsOf({ sets }: Supply): readonly Conductor[] {
@@ -87,5 +88,11 @@ describe.each(jumpers)("prepared: $id", (role) => {
     expect(kindFor("copper-clad aluminum", "aluminum")).toBe("by-area");
     expect(kindFor("copper", "copper-clad aluminum")).toBe("by-assumed-area");
     expect(kindFor("aluminum", "copper")).toBe("by-assumed-area");
+  });
+});
+
+describe("prepared: every role that can be", () => {
+  it("agrees with the full path wherever the dice fall", () => {
+    expect(disagreements(20080101, 5_000)).toEqual([]);
   });
 });

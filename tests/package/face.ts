@@ -6,7 +6,6 @@ import {
   ampacityOf,
   type areaOf,
   assumedConductors,
-  bind,
   type Check,
   type Code,
   type ConductorAmpacity,
@@ -123,11 +122,6 @@ prepare(intersystemBondingConductor, { code, supplyMaterial: "copper", conductor
 const wrong: Input<typeof waterPipingBondingJumper> = { code, system: "tower", supply, conductor };
 
 same<Input<typeof mainBondingJumper>["supply"], Supply>(true);
-const bound = bind(mainBondingJumper, { code, conductor });
-same<ReturnType<typeof bound>["role"], "main-bonding-jumper">(true);
-bound({ supply });
-// @ts-expect-error what is held is not given again
-bound({ supply, conductor });
 const prepared = prepare(mainBondingJumper, { code, supplyMaterial: "copper", conductor });
 same<typeof prepared, Prepared>(true);
 same<ReturnType<ReturnType<typeof prepareByRating>["requiredArea"]>, number>(true);
@@ -182,6 +176,8 @@ const installation = {
 const read: Installation = installation;
 same<ReturnType<typeof readInstallation>, Installation>(true);
 same<ReturnType<typeof scheduleOf>, Schedule>(true);
+const unmarked = scheduleOf(installation, { fingerprint: false });
+same<typeof unmarked, Omit<Schedule, "installationFingerprint" | "fingerprint">>(true);
 same<ReturnType<typeof checkOf>, Check>(true);
 same<ReturnType<typeof drawingOf>, Drawing>(true);
 scheduleOf(installation).conductors.map(({ role }) => role);

@@ -142,3 +142,15 @@ export const installationOverReadingsShape: Shape = {
   is: "object",
   members: { by: { is: "exactly", value: "reading" }, installation: { is: "checked", read: readGiven } },
 };
+
+/** What a schedule is made with. */
+export interface ScheduleOptions {
+  /** Whether the schedule has its fingerprint and that of the installation; it has by default. */
+  readonly fingerprint?: boolean;
+}
+
+export const scheduleOptionsShape: Shape = {
+  is: "object",
+  members: { fingerprint: { is: "flag", says: "whether the schedule has fingerprints" } },
+  optional: ["fingerprint"],
+};

@@ -1,6 +1,6 @@
 import * as v from "valibot";
 import { amendment, code, editionYear } from "../../edition/shape.js";
-import { anyOf, byHand, listOf, says } from "../../input/define.js";
+import { anyOf, byHand, flag, listOf, says } from "../../input/define.js";
 import { installation } from "../shape.js";
 
 /** Each column is a whole schedule, so that the cost of a comparison is that of the installation times the columns. */
@@ -13,6 +13,18 @@ const given: v.GenericSchema = v.pipe(
   says("The installation, as readInstallation takes it."),
   byHand({ read: ["readGiven", "installation/read-given"] }),
 );
+export const scheduleOptions = v.pipe(
+  v.strictObject({
+    fingerprint: v.optional(
+      v.pipe(
+        flag("whether the schedule has fingerprints"),
+        says("Whether the schedule has its fingerprint and that of the installation; it has by default."),
+      ),
+    ),
+  }),
+  says("What a schedule is made with."),
+);
+
 const by = <const By extends string>(word: By) => v.pipe(v.literal(word), says("What it is compared by."));
 
 export const installationOverEditions = v.pipe(

@@ -1,35 +1,11 @@
-import {
-  amend,
-  bind,
-  type Code,
-  editionYears,
-  type Input,
-  InputError,
-  mainBondingJumper,
-  materials,
-  prepare,
-  type Supply,
-  size,
-} from "bondmil";
-import fc from "fast-check";
+import { amend, type Code, editionYears, mainBondingJumper, prepare, type Supply, size } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { plainly } from "../../src/asking/plainly.js";
-import { supply as anySupply, readings } from "../laws/arbitraries.js";
 import { everyRole } from "../laws/roles.js";
 
 const supply: Supply = { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] };
 const conductor = { material: "copper" } as const;
 const code = { year: "2023" } as const;
-
-function pathsOf(run: () => unknown): readonly string[] {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof InputError) return error.issues.map(({ path, code: what }) => `${path}: ${what}`);
-    throw error;
-  }
-  return [];
-}
 
 /** Changes every text, number and list inside of a value. */
 function spoil(value: unknown): void {
@@ -41,51 +17,27 @@ function spoil(value: unknown): void {
   if (Array.isArray(value)) value.push("spoiled");
 }
 
-describe("bind", () => {
-  it("gives the results of the full call, whatever is held, for every role", () => {
-    fc.assert(
-      fc.property(
-        fc.constantFrom(...everyRole),
-        fc.constantFrom(...editionYears),
-        readings,
-        anySupply,
-        fc.constantFrom(...materials),
-        (role, year, chosen, drawn, material) => {
-          const own = role.by === "named-size" ? "copper" : material;
-          const input = plainly(role, { code: { year, readings: chosen }, material: own, supply: drawn });
-          const { code: held, ...rest } = input as { readonly code: Code };
-          const bound = bind(role, { code: held });
-          expect(bound(rest)).toStrictEqual(size(role, input));
-          expect(bound(rest)).toStrictEqual(size(role, structuredClone(input)));
-        },
-      ),
-      { numRuns: 1500 },
-    );
-  });
-
-  it("refuses what is wrong in what is held at once, and the rest when it is given", () => {
-    const held = { code: { year: "2018" }, conductor: { material: "steel" }, supplies: 1 } as never;
-    expect([...pathsOf(() => bind(mainBondingJumper, held))].sort()).toEqual([
-      "code.year: unknown-value",
-      "conductor.material: unknown-value",
-      "supplies: unknown-key",
-    ]);
-    expect(pathsOf(() => bind(mainBondingJumper, undefined as never))).toEqual([": missing"]);
-    const jumper = bind(mainBondingJumper, { code, conductor });
-    expect(pathsOf(() => jumper({} as never))).toEqual(["supply: missing"]);
-    expect(pathsOf(() => jumper(7 as never))).toEqual([": wrong-type"]);
-    expect(pathsOf(() => jumper({ supply, conductor } as never))).toEqual(["conductor: unknown-key"]);
-  });
-});
-
 describe("what is kept", () => {
-  it("cannot be spoiled through a code or a conductor that was held", () => {
-    const held = { code: { year: "2023", readings: { "cap-on-small-supplies": "every-supply" } }, conductor };
-    const mine = structuredClone(held) as Pick<Input<typeof mainBondingJumper>, "code" | "conductor">;
-    const jumper = bind(mainBondingJumper, mine);
-    const before = jumper({ supply });
+  it("cannot be spoiled through an input, of a full or of a prepared sizing", () => {
+    const given = {
+      code: { year: "2023", readings: { "cap-on-small-supplies": "every-supply" } },
+      supply: { sets: [{ count: 1, size: "10 AWG", material: "copper" }] },
+      conductor: { material: "copper" },
+    } as const;
+    const mine = structuredClone(given);
+    const before = size(mainBondingJumper, mine);
+    const request = {
+      code: structuredClone(given.code),
+      supplyMaterial: "copper",
+      conductor: { material: "copper" },
+    } as const;
+    const prepared = prepare(mainBondingJumper, request);
+    const areaOf10 = () => (prepared.kind === "by-area" ? prepared.requiredArea(10_380) : 0);
+    expect(areaOf10()).toBe(10_380);
     spoil(mine);
-    expect(jumper({ supply })).toStrictEqual(before);
+    spoil(request);
+    expect(size(mainBondingJumper, structuredClone(given))).toStrictEqual(before);
+    expect(areaOf10()).toBe(10_380);
   });
 
   it.each(everyRole)("cannot be spoiled through a result of $id", (role) => {

@@ -1,0 +1,106 @@
+import { cpus } from "node:os";
+import { least, median, runs, type Timed } from "./timed.js";
+
+/** What was measured. */
+export interface Measured {
+  /** One area in, one area out; the first is the baseline. Each was asked so many areas at a time. */
+  readonly loops: readonly Timed[];
+  readonly engines: readonly Timed[];
+  readonly roles: readonly Timed[];
+  readonly areas: number;
+  readonly areasOfEngines: number;
+  readonly calls: readonly Timed[];
+  /** The first is the baseline. */
+  readonly schedules: readonly Timed[];
+  readonly bundles: readonly {
+    readonly what: string;
+    readonly goal: number;
+    readonly esbuild: number;
+    readonly rollup: number;
+  }[];
+  readonly profiles: readonly {
+    readonly what: string;
+    readonly shares: readonly (readonly [string, number])[];
+  }[];
+}
+
+/** The times of a loop for one area. */
+export function ratioOf(one: Timed, asked: number, baseline: Timed, areas: number): number {
+  return median(one) / asked / (median(baseline) / areas);
+}
+
+/** The page of what was measured. */
+export function pageOf(measured: Measured): string {
+  const { loops, engines, roles, areas, areasOfEngines, calls, schedules, bundles, profiles } = measured;
+  const [baseline] = loops;
+  const [bare] = schedules;
+  if (baseline === undefined || bare === undefined) throw new Error("there is no baseline");
+  const ofLoop = (asked: number) => (one: Timed) => {
+    const each = (nanoseconds: number): string => (nanoseconds / asked).toFixed(1);
+    const ratio = ratioOf(one, asked, baseline, areas).toFixed(1);
+    return `| ${one.name} | ${each(least(one))} | ${each(median(one))} | ${ratio} |`;
+  };
+  const micro = (nanoseconds: number): string => (nanoseconds / 1000).toFixed(1);
+  const [processor] = cpus();
+  return `# How fast it is, and how large
+
+Written by \`npm run bench -- --write\`. Read the ratios: the times are of one machine, whatever else it did.
+
+Node ${process.versions.node}, ${process.platform} ${process.arch}, ${cpus().length} x ${processor?.model ?? "unknown"}. Processor time, ${runs} runs in turn after one beforehand, every edition, role and
+pair of materials prepared and asked before.
+
+## One area in, one area out
+
+A main bonding jumper of 2023, copper from copper, over ${areas} areas around every end of a row and between (the engines that answer later, over ${areasOfEngines} of them). Nanoseconds for one.
+
+![How many times the time of a sorted array each way takes](pictures/benchmarks.svg)
+
+| what | least | median | to the first |
+| --- | --- | --- | --- |
+${[...loops.map(ofLoop(areas)), ...engines.map(ofLoop(areasOfEngines))].join("\n")}
+
+The first two are what one would write by hand for this one table, with nothing checked. The prepared path checks its argument and knows cap and floors. The goal for it is
+1.5 times the first. The general engines are given the same rows and give the same answers, which a test holds.
+
+Each role that can be prepared, copper from copper, or by the rating of a device. A role that goes by the current of an impedance, by another conductor or by a
+size that the code names has no loop to be prepared for.
+
+| role | least | median | to the sorted array |
+| --- | --- | --- | --- |
+${roles.map(ofLoop(areas)).join("\n")}
+
+## A whole result
+
+Input checked, steps, citations, evidence, cautions, readings compared. Microseconds for one. The goal is 2 for a main bonding jumper and 3 for an electrode conductor.
+
+| what | least | median |
+| --- | --- | --- |
+${calls.map((one) => `| ${one.name} | ${micro(least(one))} | ${micro(median(one))} |`).join("\n")}
+
+## A whole installation
+
+A service of six enclosures, 45 conductors. Microseconds for one. The goal is 8 times bare JSON.
+
+| what | least | median | to the first |
+| --- | --- | --- | --- |
+${schedules.map((one) => `| ${one.name} | ${micro(least(one))} | ${micro(median(one))} | ${(median(one) / median(bare)).toFixed(1)} |`).join("\n")}
+
+## Where the time goes
+
+Hundredths of the time of the processor by room of the library, whoever called; rooms below 1 left out. Nothing stands out: what is left is the work of each rule and the objects that a
+result is made of.
+
+${profiles.map(({ what, shares }) => `- ${what}: ${shares.map(([at, share]) => `${at} ${Math.round(share)}`).join(", ")}.`).join("\n")}
+
+## How large it is
+
+What a program carries that imports this and nothing else, from the one module that is published: kilobytes, minified and compressed by brotli, as two bundlers make it.
+
+| what | goal | esbuild | Rollup |
+| --- | --- | --- | --- |
+${bundles.map(({ what, goal, esbuild, rollup }) => `| ${what} | ${goal} | ${esbuild.toFixed(1)} | ${rollup.toFixed(1)} |`).join("\n")}
+
+Where a goal is not met, this is why. The value of a role holds its input check and its whole rule, so that whoever prepares one carries what explains it. Every code is checked with its
+amendments: their kinds, cells and conditions, the readings of every edition, and the ampacities by which a supply of another material is replaced. An entry of its own for each would hold the same modules. The budgets in \`package.json\` are what is reached, and are only lowered.
+`;
+}

@@ -1,0 +1,44 @@
+/** What is timed, how often it is done in one run, and what it took in each run, in nanoseconds of processor time for one. */
+export interface Timed {
+  readonly name: string;
+  readonly times: number;
+  readonly run: () => unknown;
+  readonly took: number[];
+}
+
+/** How often everything is timed, after one run beforehand. */
+export const runs = 5;
+
+/** Something to be timed. */
+export function timed(name: string, times: number, run: () => unknown): Timed {
+  return { name, times, run, took: [] };
+}
+
+/** One run for each beforehand, and then all of them in turn: what the machine does beside falls on all alike. */
+export async function time(all: readonly Timed[]): Promise<void> {
+  for (let round = 0; round <= runs; round += 1) {
+    for (const { times, run, took } of all) {
+      const before = process.cpuUsage();
+      for (let i = 0; i < times; i += 1) {
+        const given = run();
+        if (given instanceof Promise) await given;
+      }
+      const { user, system } = process.cpuUsage(before);
+      if (round > 0) took.push(((user + system) * 1000) / times);
+    }
+  }
+}
+
+function ordered({ took }: Timed): readonly number[] {
+  return [...took].sort((a, b) => a - b);
+}
+
+/** The least of the runs. */
+export function least(one: Timed): number {
+  return ordered(one)[0] ?? Number.NaN;
+}
+
+/** The middle of the runs. */
+export function median(one: Timed): number {
+  return ordered(one)[Math.floor(runs / 2)] ?? Number.NaN;
+}
