@@ -93,7 +93,6 @@ describe("requireEvidence", () => {
       "steps[1]",
       "steps[2]",
       "steps[3]",
-      "steps[4]",
     ]);
   });
 
