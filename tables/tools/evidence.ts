@@ -14,7 +14,7 @@ import type { EvidenceByPart, EvidenceFile } from "./generator/model.js";
  * ```ts
  * import { evidence } from "bondmil/tables";
  * evidence.policies.evidence["main-bonding-jumper"]?.["2020"]["cap"]?.level; // => "single"
- * evidence.sections.evidence["conductor-sizes"]?.["2017"].level; // => "confirmed"
+ * evidence.sections.evidence["conductor-sizes"]?.["2017"].level; // => "single"
  * ```
  */
 export const evidence: {
