@@ -2,7 +2,7 @@ import { areaOf, columnOf, type StandardSize, standardSizeFor, standardSizes } f
 import { type Citation, type EditionYear, type Evidence, evidenceOfCell } from "../edition/index.js";
 import { dwellingConductors } from "../edition/tables/dwelling-conductors.generated.js";
 import { dwellingConductorsBy, dwellingTwoPhasesOfWye } from "../edition/tables/placements.generated.js";
-import { dwellingAllowance } from "../edition/tables/sections.generated.js";
+import { dwellingAllowance, dwellingTwoPhases } from "../edition/tables/sections.generated.js";
 import { type Members, readShape } from "../input/read-shape.js";
 import { member, type Reader, readAll, refuse } from "../input/reader.js";
 import { together } from "./ampacity-of.js";
@@ -107,7 +107,7 @@ function byList({ edition, amperes, material }: DwellingQuestion): DwellingCondu
 
 function byPercentage(
   at: Reader,
-  { edition, amperes, material, conditions }: DwellingQuestion,
+  { edition, amperes, material, system, conditions }: DwellingQuestion,
 ): DwellingConductor | undefined {
   const required = (amperes * percentOfRating) / 100;
   const under = conditions === undefined ? null : conditionsIn(edition, conditions);
@@ -117,7 +117,11 @@ function byPercentage(
       : amperesUnder(under, size, material)) ?? 0;
   const size = standardSizes.find((one) => own(one) >= required);
   if (size === undefined) return refuseAmperes(at, Math.max(...standardSizes.map(own)));
-  const places = [dwellingAllowance[edition], ...placesOf(under)];
+  const places = [
+    dwellingAllowance[edition],
+    ...(system === "208Y/120-two-phases" ? [dwellingTwoPhases[edition]] : []),
+    ...placesOf(under),
+  ];
   const citation = together([...places, ampacityIn(edition, size, material, dwellingColumn).citation]);
   return {
     kind: "dwelling-conductor",

@@ -8,7 +8,7 @@ import type { Step } from "../sizing/index.js";
 
 /**
  * Lets a result through only if nothing that it rests on is weaker than a level: the rule, every step, and the ampacities of
- * assumed conductors. For whoever may not build on values that nobody has read. What an amendment says itself is passed over, because
+ * assumed conductors. What no text gives, as the size of the tie of a busbar before 2023, is `memory`, whatever it is taken from. For whoever may not build on values that nobody has read. What an amendment says itself is passed over, because
  * whoever wrote it is responsible for it; the rows of the edition that it stands on are not.
  *
  * @param result - a result of any role
@@ -33,7 +33,7 @@ import type { Step } from "../sizing/index.js";
  * } catch (error) {
  *   if (error instanceof InputError) weak.push(...error.issues.map(({ path, received }) => `${path}: ${received}`));
  * }
- * weak; // => ["citation: carried", "steps[0]: carried", "steps[1]: carried", "steps[2]: carried"]
+ * weak; // => ["citation: carried", "steps[0]: carried", "steps[1]: carried", "steps[2]: bracketed"]
  * ```
  */
 export function requireEvidence<T extends SizingResult>(result: T, level: Evidence): T {

@@ -1,4 +1,4 @@
-import type { Evidence } from "./evidence.js";
+import { type Evidence, weakestEvidence } from "./evidence.js";
 
 /**
  * What is known of a cited place: one of the levels, or `vouched` for the citation of an amendment. Whoever wrote the amendment
@@ -17,4 +17,15 @@ export interface Citation {
 /** A row in which an amendment has put another size. Where the row starts and ends is still known as surely as the table is. */
 export function citeAsAmended({ section, evidence }: Citation, by: string | undefined): Citation {
   return { section: by === undefined ? section : `${section} as amended by ${by}`, evidence };
+}
+
+/** A citation of what no text gives: taken over from the place that is named, it is known from memory at best. */
+export function inferred({ section, evidence }: Citation): Citation {
+  return { section, evidence: evidence === "vouched" ? evidence : "memory" };
+}
+
+/** A citation as sure as the weakest of itself and what it rests on besides. */
+export function restingOn({ section, evidence }: Citation, others: readonly Citation[]): Citation {
+  if (evidence === "vouched") return { section, evidence };
+  return { section, evidence: weakestEvidence([evidence, ...others.map((other) => other.evidence)]) };
 }

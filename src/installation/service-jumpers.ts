@@ -1,4 +1,4 @@
-import type { Citation } from "../edition/index.js";
+import { type Citation, inferred, weakestEvidence } from "../edition/index.js";
 import {
   listedAssembly,
   mainJumperPlace,
@@ -49,11 +49,14 @@ export function mainJumpers(at: ServiceInCode): readonly ScheduledConductor[] {
   ];
 }
 
+/** The text places the one jumper of an assembly and gives it no size: that all conductors decide is inferred. */
 function mainJumperOfAssembly(at: ServiceInCode, assembly: Enclosure): ScheduledConductor {
   const { code } = at;
-  const { by, result } = largestServed(servingsOfEnclosure(at, assembly), (supply) =>
+  const { by, result: sized } = largestServed(servingsOfEnclosure(at, assembly), (supply) =>
     mainBondingJumper.decide({ code, supply, ...wantedJumper(at) }),
   );
+  const citation = inferred(sized.citation);
+  const result = { ...sized, citation, evidence: weakestEvidence([sized.evidence, citation.evidence]) };
   const bus = { kind: "assembly", of: assembly.id, on: "grounding-bus" } as const;
   const placement = listedAssembly[code.year];
   return scheduled({ subject: assembly.id }, groundedBus(at.service), bus, result, { by, placement });

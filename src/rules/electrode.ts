@@ -1,5 +1,12 @@
 import { areaOf, type ConductorSize, columnOf, type Material } from "../conductor/index.js";
-import { type Citation, type Code, chosenReading, type NamedSize, type Role } from "../edition/index.js";
+import {
+  type Citation,
+  type Code,
+  chosenReading,
+  type NamedSize,
+  type Role,
+  restingOn,
+} from "../edition/index.js";
 import {
   concreteElectrodeCeiling,
   ringElectrodeLeast,
@@ -9,7 +16,11 @@ import {
   electrodeCeilingWording,
   rodCeilingNamesCopperClad,
 } from "../edition/tables/placements.generated.js";
-import { aluminumElectrodeConductor, ringElectrodeCeiling } from "../edition/tables/sections.generated.js";
+import {
+  aluminumElectrodeConductor,
+  electrodeCeilingConnection,
+  ringElectrodeCeiling,
+} from "../edition/tables/sections.generated.js";
 import { placeIn, type Reader, refuse } from "../input/reader.js";
 import type { CapStep } from "../sizing/index.js";
 import { isWithoutCeiling } from "./amendment-effects.js";
@@ -51,7 +62,9 @@ export function electrodeCap(
     if (several === "one-electrode-only" || (several === "all-of-a-kind" && !alike)) return null;
   }
   const [largest] = [...known].sort((a, b) => b.requiredArea - a.requiredArea);
-  return largest === undefined ? null : { kind: "cap", why: "electrode", ...largest };
+  if (largest === undefined) return null;
+  const wording = others.length > 0 ? [electrodeCeilingConnection[code.year]] : [];
+  return { kind: "cap", why: "electrode", ...largest, citation: restingOn(largest.citation, wording) };
 }
 
 /**

@@ -13,6 +13,7 @@ import * as emit from "./generator/emit.js";
 import { emitPlainTable } from "./generator/emit-plain.js";
 import { emitRatingPolicies, emitRatingTable, emitTrayTable } from "./generator/emit-rating.js";
 import { emitWithstand } from "./generator/emit-withstand.js";
+import { evidenceFiles } from "./generator/evidence-files.js";
 import { formatted } from "./generator/format.js";
 import type { TableFile } from "./generator/model.js";
 import { debtsPage } from "./generator/page-debts.js";
@@ -21,6 +22,7 @@ const tables = fileURLToPath(new URL("..", import.meta.url));
 const root = join(tables, "..");
 const modules = join(root, "src/edition/tables");
 const csv = join(tables, "csv");
+const evidence = join(tables, "evidence");
 
 try {
   main(process.argv.includes("--check"));
@@ -35,7 +37,7 @@ function main(check: boolean): void {
   const files = filesOf(gathered, debtsPage(debts, gathered.collected.channels));
   const stale = [...files].filter(([path, text]) => readIfThere(path) !== text).map(([path]) => path);
   if (!check) for (const path of stale) writeFileSync(path, files.get(path) ?? "");
-  const behindNothing = [modules, csv]
+  const behindNothing = [modules, csv, evidence]
     .flatMap((folder) => readdirSync(folder).map((name) => join(folder, name)))
     .filter((path) => !files.has(path));
   const left = [
@@ -82,6 +84,7 @@ function filesOf(
     [join(root, "corpus/tools/files.generated.ts"), emit.emitCheckFiles(roles)],
     ...ofTables.map(([id, text]) => [join(modules, `${id}.generated.ts`), text] as const),
     ...[...csvFiles(collected)].map(([name, text]) => [join(csv, name), text] as const),
+    ...[...evidenceFiles(collected)].map(([name, text]) => [join(evidence, name), text] as const),
     [join(tables, "unconfirmed.md"), unconfirmed],
   ] as const;
   return new Map(texts.map(([path, text]) => [path, formatted(path, text)]));

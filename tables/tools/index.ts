@@ -6,6 +6,7 @@
 
 export { evidence } from "./evidence.js";
 export type { PrintedTable, Remark } from "./generator/copies.js";
+export type { Known } from "./generator/ladder.js";
 export type {
   Cell,
   CellEvidence,
@@ -22,7 +23,6 @@ export type {
   ReadingEntry,
   ReadingsFile,
   RolesFile,
-  SectionEvidenceFile,
   SectionsFile,
   TableEvidence,
   TableFile,

@@ -4,6 +4,7 @@ import {
   groundedConductor,
   InputError,
   type Issue,
+  intersystemBondingConductor,
   mainBondingJumper,
   requireEvidence,
   type SizingResult,
@@ -34,6 +35,19 @@ describe("requireEvidence", () => {
     expect(result.evidence).toBe("single");
     expect(requireEvidence(result, "single")).toBe(result);
     expect(requireEvidence(result, "memory")).toBe(result);
+  });
+
+  it("refuses a size that no text gives, though the text beside it was read", () => {
+    const tie = (year: "2017" | "2020" | "2023") =>
+      size(intersystemBondingConductor, { code: { year }, termination: "busbar" });
+    expect(tie("2023").steps[0]?.citation.evidence).toBe("single");
+    for (const year of ["2017", "2020"] as const) {
+      expect([tie(year).evidence, tie(year).citation]).toEqual([
+        "memory",
+        { section: "250.94(B)", evidence: "single" },
+      ]);
+      expect(issuesOf(tie(year), "carried").map(({ path }) => path)).toEqual(["steps[0]"]);
+    }
   });
 
   it("names each weaker place, and no other", () => {
@@ -79,7 +93,6 @@ describe("requireEvidence", () => {
       "steps[1]",
       "steps[2]",
       "steps[3]",
-      "steps[4]",
     ]);
   });
 

@@ -160,7 +160,7 @@ console.log(rows.length > 0 && rows.every(({ verdict }) => verdict === "met"), e
 
   it("lets its tables be read as JSON", () => {
     const script = `const table = require("${table}"); const { evidence } = require("bondmil/tables/evidence/policies.json");
-console.log(table.id, evidence["main-bonding-jumper"]["2017"].level);`;
+console.log(table.id, evidence["main-bonding-jumper"]["2017"].cap.level);`;
     writeFileSync(join(folder, "table.cjs"), script);
     expect(run(folder, process.execPath, "table.cjs").trim()).toBe("electrode-conductor single");
   });

@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import type { ChannelsFile } from "../../tables/tools/generator/channels.js";
 import { blockFor } from "../../tables/tools/generator/checks.js";
 import { collect } from "../../tables/tools/generator/collect.js";
-import type { Cell, Limit } from "../../tables/tools/generator/model.js";
+import type { Cell, Cited, Limit } from "../../tables/tools/generator/model.js";
 import { readTable } from "../../tables/tools/generator/read-tables.js";
 import type { WithstandFile } from "../../tables/tools/generator/withstand-file.js";
 import { readWitnesses, withWitnesses } from "../../tables/tools/generator/witnesses.js";
@@ -29,16 +29,20 @@ const asText = (cell: Cell | undefined): string => String(cell ?? "");
 const line = (cells: Readonly<Record<string, Cell | undefined>>): Readonly<Record<string, string>> =>
   Object.fromEntries(Object.entries(cells).map(([column, cell]) => [column, asText(cell)]));
 
+const citedIn = ([section, level, sources]: Cited) => ({ section, level, sources: sources.join(" ") });
+
 const named = readdirSync(folder).filter((name) => name.endsWith(".json"));
 const tables = named
   .map((name) => name.replace(".json", ""))
   .filter((id) => "blocks" in json<object>(id))
   .map((id) => readTable(folder, id));
-const { policies, ratingPolicies, namedSizes, placements, sections, roles } = collect(folder).collected;
+const { policies, ratingPolicies, namedSizes, placements, sections, roles, passages } =
+  collect(folder).collected;
 
 describe("the tables as CSV", () => {
   it("are these", () => {
-    const others = "evidence named-sizes placements policies policy-basis rating-policies roles sections";
+    const others =
+      "evidence extracts named-sizes placements policies policy-basis rating-policies roles sections";
     const names = [...tables.map(({ id }) => id), ...others.split(" "), "short-time-withstand"];
     expect(readdirSync(join(folder, "csv"))).toEqual(names.map((name) => `${name}.csv`).sort());
   });
@@ -118,8 +122,8 @@ describe("the tables as CSV", () => {
     const lines = Object.entries({ ...policies, ...ratingPolicies }).flatMap(([policy, byEdition]) =>
       editionYears.flatMap((edition) => {
         const { basis, limits } = byEdition[edition];
-        return [...Object.entries(basis), ...Object.entries(limits)].map(([part, [section, level]]) =>
-          line({ policy, edition, part, section, level }),
+        return [...Object.entries(basis), ...Object.entries(limits)].map(([part, cited]) =>
+          line({ policy, edition, part, ...citedIn(cited) }),
         );
       }),
     );
@@ -139,18 +143,28 @@ describe("the tables as CSV", () => {
     expect(lines("named-sizes")).toEqual(
       byEdition(namedSizes, ({ values }, year) => {
         const { copper, aluminum, citation } = values[year];
-        return line({ copper, aluminum, section: citation[0], level: citation[1] });
+        return line({ copper, aluminum, ...citedIn(citation) });
       }),
     );
     expect(lines("placements")).toEqual(
-      byEdition(placements, ({ topic, values }, year) => line({ value: values[year], topic })),
+      byEdition(placements, ({ topic, values, citations }, year) =>
+        line({ value: values[year], topic, ...citedIn(citations[year]) }),
+      ),
     );
     expect(lines("sections")).toEqual(
-      byEdition(sections, ({ sections: own }, year) => line({ section: own[year][0], level: own[year][1] })),
+      byEdition(sections, ({ sections: own }, year) => line(citedIn(own[year]))),
     );
     expect(lines("roles")).toEqual(
       byEdition(roles, ({ purpose, name }, year) => line({ purpose, name: name[year] })),
     );
+  });
+
+  it("hold every passage that was read, with its source", () => {
+    const lines = csv("extracts");
+    expect(lines.map((one) => [one["file"], one["statement"], one["source"], one["section"]])).toEqual(
+      passages.map(({ of, file, path, passage }) => [file, path.join("/"), of.source, passage.at]),
+    );
+    expect(lines.length).toBeGreaterThan(1000);
   });
 
   it("hold the constants of the short-time withstand under the editions that were read", () => {

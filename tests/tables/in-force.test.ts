@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { policiesByEdition } from "../../tables/tools/generator/by-edition.js";
 import { inForce } from "../../tables/tools/generator/in-force.js";
-import type { EvidenceByPart, EvidenceFile, PolicyEntry } from "../../tables/tools/generator/model.js";
+import type { Known } from "../../tables/tools/generator/ladder.js";
+import type { PolicyEntry } from "../../tables/tools/generator/model.js";
 
 const entries: readonly PolicyEntry[] = [
   { from: "2008", cap: "none", floor: null, sections: { rule: "250.1", cap: "250.2" } },
@@ -34,26 +35,23 @@ describe("what holds from an edition on", () => {
   });
 
   it("gets the evidence of each edition, part by part", () => {
-    const own: EvidenceByPart = {
-      level: "single",
-      parts: { floor: "memory", cap: "carried" },
-      sources: ["one"],
+    const known = (part: string | undefined, year: string): Known => {
+      if (year !== "2020") return { level: "carried", sources: ["two"] };
+      return { level: part === "floor" ? "memory" : part === "cap" ? "carried" : "single", sources: ["one"] };
     };
-    const years = ["2008", "2011", "2014", "2017", "2020", "2023", "2026"];
-    const evidence = {
-      evidence: {
-        invented: {
-          ...Object.fromEntries(years.map((year) => [year, { level: "carried", sources: ["two"] }])),
-          "2020": own,
-        },
-      },
-    } as unknown as EvidenceFile<EvidenceByPart>;
-    const { invented } = policiesByEdition({ policies: { invented: entries } }, evidence);
-    expect(invented?.["2020"].basis).toEqual({ rule: ["250.1", "single"], cap: ["250.3", "carried"] });
-    expect(invented?.["2020"].limits).toEqual({ floor: ["250.9", "memory"] });
-    expect(invented?.["2020"].sources).toEqual(["one"]);
+    const { invented } = policiesByEdition(
+      "policies",
+      { through: "2026", policies: { invented: entries } },
+      (_, [, part], year) => known(part, year),
+      [],
+    );
+    expect(invented?.["2020"].basis).toEqual({
+      rule: ["250.1", "single", ["one"]],
+      cap: ["250.3", "carried", ["one"]],
+    });
+    expect(invented?.["2020"].limits).toEqual({ floor: ["250.9", "memory", ["one"]] });
     expect(invented?.["2011"].limits).toEqual({});
-    expect(invented?.["2023"].basis["cap"]).toEqual(["250.3", "carried"]);
+    expect(invented?.["2023"].basis["cap"]).toEqual(["250.3", "carried", ["two"]]);
     expect(Object.keys(invented?.["2008"].fields ?? {})).toEqual(["cap", "floor"]);
   });
 });

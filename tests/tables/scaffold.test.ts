@@ -15,11 +15,7 @@ afterAll(copy.remove);
 const file = (name: string): string => copy.path("tables", name);
 const read = (name: string): unknown => JSON.parse(readFileSync(file(name), "utf8"));
 const names = (): readonly string[] =>
-  ["", "evidence/"].flatMap((folder) =>
-    readdirSync(copy.path("tables", folder))
-      .filter((name) => name.endsWith(".json"))
-      .map((name) => folder + name),
-  );
+  readdirSync(copy.path("tables")).filter((name) => name.endsWith(".json"));
 
 /** Takes every stub as it is, as nobody should. */
 function filled(data: unknown): unknown {
@@ -58,11 +54,11 @@ describe("the scaffold of a new edition", () => {
     expect(toFill).toEqual(
       expect.arrayContaining([
         `electrode-conductor/number/${next}`,
-        `evidence/policies/evidence/main-bonding-jumper/${next}/level`,
-        `evidence/sections/evidence/main-jumper-place/${next}`,
+        "policies/through",
+        "sections/through",
         "roles/through",
         "placements/through",
-        `evidence/named-sizes/evidence/intersystem-least/${next}`,
+        "named-sizes/through",
       ]),
     );
     expect(lines.join("\n")).toContain(`${toFill.length} places are to be read`);
@@ -85,10 +81,7 @@ describe("the scaffold of a new edition", () => {
     const stubs = withStubs(
       {
         through: "2026",
-        evidence: {
-          set: { "2026": { level: "single", parts: { cap: "memory" }, sources: ["somewhere"] } },
-          topic: { "2026": "single" },
-        },
+        number: { "2026": "Table 250.66" },
         entries: [{ from: "2026", cap: "set" }],
         reading: { id: "open", editions: ["2023", "2026"] },
         older: { id: "closed", editions: ["2014"] },
@@ -96,16 +89,9 @@ describe("the scaffold of a new edition", () => {
       "2026",
       "2029",
     );
-    const note = "Not read; copied from 2026 by the scaffold.";
     expect(stubs).toEqual({
       through: { unfilled: "2029" },
-      evidence: {
-        set: {
-          "2026": { level: "single", parts: { cap: "memory" }, sources: ["somewhere"] },
-          "2029": { level: "unfilled", sources: ["unfilled"], note },
-        },
-        topic: { "2026": "single", "2029": { unfilled: "single" } },
-      },
+      number: { "2026": "Table 250.66", "2029": { unfilled: "Table 250.66" } },
       entries: [{ from: "2026", cap: "set" }],
       reading: { id: "open", editions: ["2023", "2026", { unfilled: "2029" }] },
       older: { id: "closed", editions: ["2014"] },

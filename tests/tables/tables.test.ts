@@ -4,18 +4,15 @@ import { describe, expect, it } from "vitest";
 import { areaReader } from "../../tables/tools/generator/areas.js";
 import {
   checkEntries,
-  checkEvidence,
-  checkParts,
   checkPlacements,
   checkPolicies,
   checkReadings,
   checkRising,
   checkTable,
+  checkTopics,
 } from "../../tables/tools/generator/checks.js";
 import { collect } from "../../tables/tools/generator/collect.js";
 import type {
-  EvidenceByPart,
-  EvidenceFile,
   PlacementsFile,
   PoliciesFile,
   ReadingsFile,
@@ -30,7 +27,6 @@ const electrode = readTable(folder, "electrode-conductor");
 const ampacity = readTable(folder, "raceway-ampacity");
 const conductors = readTable(folder, "conductor-properties");
 const policiesFile = read<PoliciesFile>("policies");
-const policyEvidence = read<EvidenceFile<EvidenceByPart>>("evidence/policies");
 const { policies, ratingPolicies } = collect(folder).collected;
 const allPolicies = { ...policies, ...ratingPolicies };
 const readings = read<ReadingsFile>("readings");
@@ -56,8 +52,6 @@ describe("table files", () => {
     for (const table of tables) expect(checkTable(table)).toEqual([]);
     expect(checkPolicies(policies, tables)).toEqual([]);
     expect(checkEntries(policiesFile.policies)).toEqual([]);
-    expect(checkEvidence(policiesFile.policies, policyEvidence)).toEqual([]);
-    expect(checkParts(policiesFile, policyEvidence)).toEqual([]);
     expect(checkReadings(readings, allPolicies)).toEqual([]);
     expect(checkPlacements(placements, sections)).toEqual([]);
   });
@@ -98,16 +92,23 @@ describe("table files", () => {
     expect(checkTable(broken)).toHaveLength(2);
   });
 
-  it("are refused when a policy goes by no table, or calls its rows surer than the table", () => {
+  it("are refused when a policy goes by no table of its edition", () => {
     const broken = changed(policies, (copy) => {
-      const { "2008": first, "2011": second } = copy["main-bonding-jumper"] ?? expect.fail("no such set");
+      const { "2008": first } = copy["main-bonding-jumper"] ?? expect.fail("no such set");
       (first.fields as Record<string, unknown>)["table"] = "bonding-conductor";
-      (second.basis as Record<string, unknown>)["row"] = ["Table 250.66", "confirmed"];
     });
     expect(checkPolicies(broken, tables)).toEqual([
       "main-bonding-jumper: 2008 has no table bonding-conductor",
-      "main-bonding-jumper: 2011 calls its rows confirmed, the table says single",
     ]);
+  });
+
+  it("are refused when a topic that is a table does not stand where it does", () => {
+    const broken = changed(sections, (copy) => {
+      const topic = copy.topics["conductor-sizes"] ?? expect.fail("no such topic");
+      (topic as { sections: unknown }).sections = [{ from: "2008", section: "Chapter 9 Table 5" }];
+    });
+    expect(checkTopics(sections, tables)).toEqual([]);
+    expect(checkTopics(broken, tables)).toHaveLength(7);
   });
 
   it("are refused when entries leave an edition out, fall back, or say nothing new", () => {
@@ -120,28 +121,6 @@ describe("table files", () => {
     expect(checkEntries({ idle: [entry("2008", "none"), entry("2014", "none")] })).toEqual([
       "idle: 2014 says nothing new; leave it out",
     ]);
-  });
-
-  it("are refused when evidence has no policy, a policy none, or a part is unknown", () => {
-    const broken = changed(policyEvidence, (copy) => {
-      const evidence = copy.evidence as Record<string, Record<string, EvidenceByPart>>;
-      const { "main-bonding-jumper": own = {} } = evidence;
-      evidence["roof"] = own;
-      delete evidence["structural-metal-service"];
-      evidence["main-bonding-jumper"] = {
-        ...own,
-        "2014": { level: "single", sources: [], parts: { floor: "memory" } },
-      };
-    });
-    expect(checkEvidence(policiesFile.policies, broken)).toEqual([
-      "nothing on structural-metal-service",
-      "there is no roof",
-    ]);
-    expect(
-      checkParts(policiesFile, {
-        evidence: { "main-bonding-jumper": broken.evidence["main-bonding-jumper"] ?? expect.fail() },
-      }),
-    ).toEqual(["main-bonding-jumper: 2014 has no part floor"]);
   });
 
   it("are refused when a reading's default is not what the policies say", () => {

@@ -12,12 +12,12 @@ export function readDocuments(root: URL = repository): Documents {
   const supplies = new URL("corpus/supply/", root);
   const tables = new URL("tables/", root);
   const copies = new URL("copies/", tables);
-  const evidence = new URL("evidence/", tables);
+  const extracts = new URL("extracts/", tables);
   const fromTables = jsonFiles(tables).filter((name) => name !== "sources.json");
   const named = [
     ...fromTables.map((name) => new URL(name, tables)),
     ...jsonFiles(copies).map((name) => new URL(name, copies)),
-    ...jsonFiles(evidence).map((name) => new URL(name, evidence)),
+    ...jsonFiles(extracts).map((name) => new URL(name, extracts)),
     ...jsonFiles(references).map((name) => new URL(name, references)),
     ...jsonFiles(installations).map((name) => new URL(name, installations)),
     ...jsonFiles(supplies).map((name) => new URL(name, supplies)),
@@ -33,11 +33,11 @@ export function readDocuments(root: URL = repository): Documents {
   };
 }
 
-/** Every id called `source` or in a list called `sources`, wherever a table, a copy, a general reference, an installation or a supply keeps its evidence. */
+/** Every id called `source` or `datedBy`, or in a list called `sources`, wherever a table, a copy, an extract, a general reference, an installation or a supply keeps its evidence. */
 function sourcesNamedIn(value: unknown): readonly string[] {
   if (typeof value !== "object" || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) => {
-    if (key === "source" && typeof inner === "string") return [inner];
+    if ((key === "source" || key === "datedBy") && typeof inner === "string") return [inner];
     return key === "sources" && Array.isArray(inner) ? inner.map(String) : sourcesNamedIn(inner);
   });
 }

@@ -30,6 +30,7 @@ const keys = [
   ["role", "edition"],
   ["metal", "edition"],
   ["name", "edition"],
+  ["file", "statement", "source", "section"],
 ] as const;
 
 /** The description of the CSV files, which lies beside them; texts by name of the file. */

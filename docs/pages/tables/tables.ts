@@ -15,7 +15,8 @@ const head = [
   "",
   "The values that the library uses, the editions in which they hold, and how surely each edition is known: `memory` (no source), `carried`",
   "(from one neighboring edition), `bracketed` (the same in the nearest earlier and later edition seen), `single` (one channel), `confirmed`",
-  "(two channels of different kind). Where a cell differs between editions, each value has its editions beside it. `last` is the open row at",
+  "(two channels of different kind). The levels are computed from the copies that were read; [tables/README.md](../tables/README.md#evidence) has",
+  "the rule, which holds for the wording behind the rules too. Where a cell differs between editions, each value has its editions beside it. `last` is the open row at",
   "the end of a table.",
 ].join("\n");
 

@@ -98,7 +98,7 @@ export const impedanceConductorLeast: ByEdition<NamedSize> = {
 
 /** Minimum size of the conductor that ties an intersystem bonding termination. */
 export const intersystemLeast: ByEdition<NamedSize> = {
-  "2008": { copper: "6 AWG", aluminum: null, citation: { section: "250.94", evidence: "memory" } },
+  "2008": { copper: "6 AWG", aluminum: null, citation: { section: "250.94", evidence: "carried" } },
   "2011": { copper: "6 AWG", aluminum: null, citation: { section: "250.94", evidence: "single" } },
   "2014": { copper: "6 AWG", aluminum: null, citation: { section: "250.94", evidence: "bracketed" } },
   "2017": { copper: "6 AWG", aluminum: null, citation: { section: "250.94(A)", evidence: "single" } },
@@ -112,7 +112,7 @@ export const controlCircuitJumperLeast: ByEdition<NamedSize> = {
   "2008": {
     copper: "14 AWG",
     aluminum: null,
-    citation: { section: "250.30(A)(1) Exception No. 3", evidence: "memory" },
+    citation: { section: "250.30(A)(1) Exception No. 3", evidence: "carried" },
   },
   "2011": {
     copper: "14 AWG",
@@ -122,7 +122,7 @@ export const controlCircuitJumperLeast: ByEdition<NamedSize> = {
   "2014": {
     copper: "14 AWG",
     aluminum: null,
-    citation: { section: "250.30(A)(1) Exception No. 3", evidence: "bracketed" },
+    citation: { section: "250.30(A)(1) Exception No. 3", evidence: "memory" },
   },
   "2017": {
     copper: "14 AWG",
@@ -149,22 +149,22 @@ export const controlCircuitJumperLeast: ByEdition<NamedSize> = {
 /** Smallest conductor of a circuit rated above 7 A, its ampacity aside: a smaller one is limited to a smaller device. */
 export const leastAboveSevenAmperes: ByEdition<NamedSize> = {
   "2008": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2011": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2011": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
   "2014": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2017": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2020": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2023": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2017": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2020": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2023": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "single" } },
   "2026": { copper: "16 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
 };
 
 /** Smallest conductor of a circuit rated above 10 A, its ampacity aside: a smaller one is limited to a smaller device. */
 export const leastAboveTenAmperes: ByEdition<NamedSize> = {
   "2008": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2011": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2011": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
   "2014": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2017": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2020": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2023": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2017": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2020": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2023": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "single" } },
   "2026": { copper: "14 AWG", aluminum: "12 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
 };
 
@@ -174,8 +174,8 @@ export const leastAboveFifteenAmperes: ByEdition<NamedSize> = {
   "2011": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
   "2014": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
   "2017": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2020": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2023": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2020": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2023": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "single" } },
   "2026": { copper: "12 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
 };
 
@@ -185,8 +185,8 @@ export const leastAboveTwentyAmperes: ByEdition<NamedSize> = {
   "2011": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
   "2014": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
   "2017": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2020": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2023": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2020": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2023": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "single" } },
   "2026": { copper: "10 AWG", aluminum: "10 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
 };
 
@@ -195,9 +195,9 @@ export const leastAboveTwentyFiveAmperes: ByEdition<NamedSize> = {
   "2008": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
   "2011": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
   "2014": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2017": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2020": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2023": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2017": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2020": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2023": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "single" } },
   "2026": { copper: "10 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
 };
 
@@ -206,8 +206,8 @@ export const leastAboveThirtyAmperes: ByEdition<NamedSize> = {
   "2008": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
   "2011": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
   "2014": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2017": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2020": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
-  "2023": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
+  "2017": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2020": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "single" } },
+  "2023": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "single" } },
   "2026": { copper: "8 AWG", aluminum: "8 AWG", citation: { section: "240.4(D)", evidence: "carried" } },
 };

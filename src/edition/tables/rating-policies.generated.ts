@@ -39,7 +39,7 @@ export const equipmentGroundingConductorPolicies: PolicySet<RatingPolicy> = {
       floor: null,
       basis: {
         rule: { section: "250.122(A)", evidence: "bracketed" },
-        increase: { section: "250.122(B)", evidence: "carried" },
+        increase: { section: "250.122(B)", evidence: "memory" },
         shared: { section: "250.122(C)", evidence: "bracketed" },
         cap: { section: "250.122(A)", evidence: "bracketed" },
       },
@@ -90,7 +90,7 @@ export const equipmentGroundingConductorPolicies: PolicySet<RatingPolicy> = {
       cap: "set",
       floor: null,
       basis: {
-        rule: { section: "250.122(A)", evidence: "carried" },
+        rule: { section: "250.122", evidence: "carried" },
         increase: { section: "250.122", evidence: "carried" },
         shared: { section: "250.122", evidence: "carried" },
         cap: { section: "250.122(A)", evidence: "carried" },
@@ -110,13 +110,13 @@ export const equipmentBondingJumperPolicies: PolicySet<RatingPolicy> = {
       floor: {
         copper: "14 AWG",
         aluminum: "14 AWG",
-        citation: { section: "250.102(D)", evidence: "memory" },
+        citation: { section: "250.102(D)", evidence: "carried" },
       },
       basis: {
-        rule: { section: "250.102(D)", evidence: "carried" },
+        rule: { section: "250.102(D)", evidence: "bracketed" },
         increase: { section: "250.122(B)", evidence: "carried" },
         shared: { section: "250.102(D)", evidence: "carried" },
-        cap: { section: "250.102(D)", evidence: "memory" },
+        cap: { section: "250.102(D)", evidence: "carried" },
       },
     },
     "2011": {
@@ -140,7 +140,7 @@ export const equipmentBondingJumperPolicies: PolicySet<RatingPolicy> = {
       floor: null,
       basis: {
         rule: { section: "250.102(D)", evidence: "bracketed" },
-        increase: { section: "250.122(B)", evidence: "carried" },
+        increase: { section: "250.122(B)", evidence: "memory" },
         shared: { section: "250.102(D)", evidence: "bracketed" },
         cap: { section: "250.122(A)", evidence: "bracketed" },
       },

@@ -5,18 +5,29 @@ import type { ByEdition } from "../supply-area-table.js";
 
 /** Sizes and areas of conductors. */
 export const conductorSizes: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "Chapter 9 Table 8", evidence: "carried" },
+  "2008": { section: "Chapter 9 Table 8", evidence: "bracketed" },
   "2011": { section: "Chapter 9 Table 8", evidence: "single" },
   "2014": { section: "Chapter 9 Table 8", evidence: "bracketed" },
-  "2017": { section: "Chapter 9 Table 8", evidence: "confirmed" },
+  "2017": { section: "Chapter 9 Table 8", evidence: "single" },
   "2020": { section: "Chapter 9 Table 8", evidence: "bracketed" },
   "2023": { section: "Chapter 9 Table 8", evidence: "bracketed" },
-  "2026": { section: "Chapter 9 Table 8", evidence: "carried" },
+  "2026": { section: "Chapter 9 Table 8", evidence: "bracketed" },
 });
 
 /** Conductors in parallel are 1/0 AWG or larger, with few exceptions. */
 export const parallelMinimum: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "310.4", evidence: "single" },
+  "2008": { section: "310.4", evidence: "carried" },
+  "2011": { section: "310.10(H)", evidence: "single" },
+  "2014": { section: "310.10(H)", evidence: "bracketed" },
+  "2017": { section: "310.10(H)", evidence: "single" },
+  "2020": { section: "310.10(G)", evidence: "single" },
+  "2023": { section: "310.10(G)", evidence: "single" },
+  "2026": { section: "310.10(G)", evidence: "carried" },
+});
+
+/** The travelling cables of elevators, among the exceptions for conductors in parallel smaller than 1/0 AWG. */
+export const parallelElevators: ByEdition<Citation> = /* @__PURE__ */ frozen({
+  "2008": { section: "310.4", evidence: "memory" },
   "2011": { section: "310.10(H)", evidence: "single" },
   "2014": { section: "310.10(H)", evidence: "bracketed" },
   "2017": { section: "310.10(H)", evidence: "single" },
@@ -60,7 +71,7 @@ export const mainJumperSeveralEnclosures: ByEdition<Citation> = /* @__PURE__ */ 
 
 /** A separately derived system that feeds several enclosures: a jumper in each by the conductors to it, or one at the source by the largest sum of corresponding conductors. */
 export const systemJumperSeveralEnclosures: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.28(D)(3)", evidence: "single" },
+  "2008": { section: "250.28(D)(3)", evidence: "bracketed" },
   "2011": { section: "250.28(D)(3)", evidence: "single" },
   "2014": { section: "250.28(D)(3)", evidence: "bracketed" },
   "2017": { section: "250.28(D)(3)", evidence: "single" },
@@ -71,7 +82,7 @@ export const systemJumperSeveralEnclosures: ByEdition<Citation> = /* @__PURE__ *
 
 /** The system bonding jumper is at any single point from the source to the first disconnect. */
 export const systemJumperPlace: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.30(A)(1)", evidence: "single" },
+  "2008": { section: "250.30(A)(1)", evidence: "carried" },
   "2011": { section: "250.30(A)(1)", evidence: "single" },
   "2014": { section: "250.30(A)(1)", evidence: "bracketed" },
   "2017": { section: "250.30(A)(1)", evidence: "single" },
@@ -82,7 +93,7 @@ export const systemJumperPlace: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** Jumpers at the source and at the first disconnect, where no parallel path arises; from 2014 for an outdoor source that feeds a building. */
 export const systemJumperBothEnds: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.30(A)(1) Exception No. 2", evidence: "memory" },
+  "2008": { section: "250.30(A)(1) Exception No. 2", evidence: "carried" },
   "2011": { section: "250.30(A)(1) Exception No. 2", evidence: "single" },
   "2014": { section: "250.30(A)(1) Exception No. 2", evidence: "carried" },
   "2017": { section: "250.30(A)(1) Exception No. 2", evidence: "single" },
@@ -126,7 +137,7 @@ export const derivedElectrodeConnection: ByEdition<Citation> = /* @__PURE__ */ f
 
 /** No further connection of the grounded conductor to metal beyond the system bonding jumper, save listed exceptions. */
 export const derivedLoadSide: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.30(A)", evidence: "memory" },
+  "2008": { section: "250.30(A)", evidence: "carried" },
   "2011": { section: "250.30(A)", evidence: "single" },
   "2014": { section: "250.30(A)", evidence: "bracketed" },
   "2017": { section: "250.30(A)", evidence: "single" },
@@ -137,9 +148,9 @@ export const derivedLoadSide: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** A supply-side bonding jumper runs from the source to the first disconnect. */
 export const derivedSupplySideJumper: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.30(A)(2)", evidence: "memory" },
+  "2008": { section: "250.30(A)(2)", evidence: "carried" },
   "2011": { section: "250.30(A)(2)", evidence: "single" },
-  "2014": { section: "250.30(A)(2)", evidence: "bracketed" },
+  "2014": { section: "250.30(A)(2)", evidence: "carried" },
   "2017": { section: "250.30(A)(2)", evidence: "single" },
   "2020": { section: "250.30(A)(2)", evidence: "single" },
   "2023": { section: "250.30(A)(2)", evidence: "single" },
@@ -181,7 +192,7 @@ export const serviceElectrodeConductor: ByEdition<Citation> = /* @__PURE__ */ fr
 
 /** Electrode conductors of a service with several enclosures: common with taps, individual, or at one place on the supply side. */
 export const serviceElectrodeSeveralEnclosures: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.64(D)", evidence: "memory" },
+  "2008": { section: "250.64(D)", evidence: "carried" },
   "2011": { section: "250.64(D)", evidence: "single" },
   "2014": { section: "250.64(D)", evidence: "bracketed" },
   "2017": { section: "250.64(D)", evidence: "single" },
@@ -203,10 +214,10 @@ export const serviceLoadSide: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** On the supply side of the service disconnect the grounded conductor may bond metal boxes and raceways, at several points. */
 export const supplySideConnections: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.142(A)", evidence: "memory" },
+  "2008": { section: "250.142(A)", evidence: "carried" },
   "2011": { section: "250.142(A)", evidence: "single" },
   "2014": { section: "250.142(A)", evidence: "bracketed" },
-  "2017": { section: "250.142(A)", evidence: "bracketed" },
+  "2017": { section: "250.142(A)", evidence: "single" },
   "2020": { section: "250.142(A)", evidence: "single" },
   "2023": { section: "250.142(A)", evidence: "single" },
   "2026": { section: "250.142(A)", evidence: "carried" },
@@ -225,10 +236,10 @@ export const serviceBoxes: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** Two to six disconnects per service. From 2020 not six in one undivided enclosure: separate enclosures, or sections and compartments of an assembly. */
 export const numberOfDisconnects: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "230.71(A)", evidence: "memory" },
-  "2011": { section: "230.71(A)", evidence: "memory" },
-  "2014": { section: "230.71(A)", evidence: "memory" },
-  "2017": { section: "230.71(A)", evidence: "memory" },
+  "2008": { section: "230.71(A)", evidence: "carried" },
+  "2011": { section: "230.71(A)", evidence: "carried" },
+  "2014": { section: "230.71(A)", evidence: "carried" },
+  "2017": { section: "230.71(A)", evidence: "single" },
   "2020": { section: "230.71(B)", evidence: "single" },
   "2023": { section: "230.71(B)", evidence: "single" },
   "2026": { section: "230.71(B)", evidence: "carried" },
@@ -254,6 +265,17 @@ export const ringElectrodeCeiling: ByEdition<Citation> = /* @__PURE__ */ frozen(
   "2020": { section: "250.66(C)", evidence: "single" },
   "2023": { section: "250.66(C)", evidence: "single" },
   "2026": { section: "250.66(C)", evidence: "carried" },
+});
+
+/** What the sizes for particular electrodes hold for: the sole connection to an electrode, or every conductor that serves no kind that requires more. */
+export const electrodeCeilingConnection: ByEdition<Citation> = /* @__PURE__ */ frozen({
+  "2008": { section: "250.66", evidence: "carried" },
+  "2011": { section: "250.66", evidence: "single" },
+  "2014": { section: "250.66", evidence: "memory" },
+  "2017": { section: "250.66", evidence: "single" },
+  "2020": { section: "250.66", evidence: "single" },
+  "2023": { section: "250.66", evidence: "single" },
+  "2026": { section: "250.66", evidence: "carried" },
 });
 
 /** Ungrounded service: the electrode conductor goes to a metal enclosure of the service conductors. */
@@ -304,11 +326,11 @@ export const terminations: ByEdition<Citation> = /* @__PURE__ */ frozen({
 export const neutralLoad: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "220.61", evidence: "carried" },
   "2011": { section: "220.61", evidence: "single" },
-  "2014": { section: "220.61", evidence: "carried" },
+  "2014": { section: "220.61", evidence: "bracketed" },
   "2017": { section: "220.61", evidence: "single" },
   "2020": { section: "220.61", evidence: "single" },
   "2023": { section: "220.61", evidence: "single" },
-  "2026": { section: "120.61", evidence: "carried" },
+  "2026": { section: "120.61", evidence: "memory" },
 });
 
 /** The conductor from the neutral point carries at least the impedance's largest current. */
@@ -355,11 +377,22 @@ export const intersystemTermination: ByEdition<Citation> = /* @__PURE__ */ froze
   "2026": { section: "250.94(A)", evidence: "carried" },
 });
 
-/** A busbar in place of the termination; from 2023 its tie follows the largest electrode conductor on it. */
+/** No termination where communications systems are unlikely. */
+export const intersystemExcuse: ByEdition<Citation> = /* @__PURE__ */ frozen({
+  "2008": { section: "250.94", evidence: "carried" },
+  "2011": { section: "250.94", evidence: "single" },
+  "2014": { section: "250.94", evidence: "memory" },
+  "2017": { section: "250.94 Exception", evidence: "single" },
+  "2020": { section: "250.94 Exception", evidence: "single" },
+  "2023": { section: "250.94 Exception", evidence: "single" },
+  "2026": { section: "250.94 Exception", evidence: "carried" },
+});
+
+/** A busbar may serve in place of the termination device, from 2017 on; before, the section names the device alone. From 2023 the tie of the busbar follows the largest electrode conductor on it; before, no text gives it a size. */
 export const intersystemBusbar: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.94(B)", evidence: "carried" },
-  "2011": { section: "250.94(B)", evidence: "single" },
-  "2014": { section: "250.94(B)", evidence: "bracketed" },
+  "2008": { section: "250.94", evidence: "carried" },
+  "2011": { section: "250.94", evidence: "single" },
+  "2014": { section: "250.94", evidence: "carried" },
   "2017": { section: "250.94(B)", evidence: "single" },
   "2020": { section: "250.94(B)", evidence: "single" },
   "2023": { section: "250.94(B)", evidence: "single" },
@@ -370,7 +403,7 @@ export const intersystemBusbar: ByEdition<Citation> = /* @__PURE__ */ frozen({
 export const controlTransformerElectrode: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "250.30(A)(3) Exception No. 3", evidence: "memory" },
   "2011": { section: "250.30(A)(5) Exception No. 3", evidence: "carried" },
-  "2014": { section: "250.30(A)(5) Exception No. 3", evidence: "bracketed" },
+  "2014": { section: "250.30(A)(5) Exception No. 3", evidence: "carried" },
   "2017": { section: "250.30(A)(5) Exception No. 3", evidence: "single" },
   "2020": { section: "250.30(A)(5) Exception No. 3", evidence: "single" },
   "2023": { section: "250.30(A)(5) Exception No. 3", evidence: "single" },
@@ -445,31 +478,31 @@ export const serviceRacewayFittings: ByEdition<Citation> = /* @__PURE__ */ froze
 
 /** What serves as equipment grounding conductor: a wire, or a raceway of a kind that is listed there. */
 export const equipmentGroundingKinds: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.118", evidence: "memory" },
-  "2011": { section: "250.118", evidence: "memory" },
-  "2014": { section: "250.118", evidence: "memory" },
-  "2017": { section: "250.118", evidence: "memory" },
+  "2008": { section: "250.118", evidence: "carried" },
+  "2011": { section: "250.118", evidence: "single" },
+  "2014": { section: "250.118", evidence: "bracketed" },
+  "2017": { section: "250.118", evidence: "single" },
   "2020": { section: "250.118", evidence: "single" },
   "2023": { section: "250.118(A)", evidence: "single" },
   "2026": { section: "250.118(A)", evidence: "carried" },
 });
 
-/** An equipment grounding conductor is not used as grounding electrode conductor. Exceptions were not read. */
+/** An equipment grounding conductor is not used as grounding electrode conductor. An exception lets one wire that meets the rules of both serve as both. */
 export const electrodeConductorNoEquipmentGrounding: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.121", evidence: "memory" },
-  "2011": { section: "250.121", evidence: "memory" },
-  "2014": { section: "250.121", evidence: "memory" },
-  "2017": { section: "250.121", evidence: "memory" },
-  "2020": { section: "250.121", evidence: "memory" },
-  "2023": { section: "250.121", evidence: "memory" },
-  "2026": { section: "250.121", evidence: "memory" },
+  "2008": { section: "250.121", evidence: "carried" },
+  "2011": { section: "250.121", evidence: "carried" },
+  "2014": { section: "250.121", evidence: "carried" },
+  "2017": { section: "250.121", evidence: "single" },
+  "2020": { section: "250.121(A)", evidence: "single" },
+  "2023": { section: "250.118(B)", evidence: "single" },
+  "2026": { section: "250.118(B)", evidence: "carried" },
 });
 
 /** A grounding electrode conductor may go to one electrode and on to others; its size is that of the largest that any of them requires. */
 export const electrodeConductorPastElectrodes: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.64(F)", evidence: "memory" },
-  "2011": { section: "250.64(F)", evidence: "memory" },
-  "2014": { section: "250.64(F)", evidence: "memory" },
+  "2008": { section: "250.64(F)", evidence: "carried" },
+  "2011": { section: "250.64(F)", evidence: "carried" },
+  "2014": { section: "250.64(F)", evidence: "carried" },
   "2017": { section: "250.64(F)", evidence: "single" },
   "2020": { section: "250.64(F)", evidence: "single" },
   "2023": { section: "250.64(F)", evidence: "single" },
@@ -478,20 +511,20 @@ export const electrodeConductorPastElectrodes: ByEdition<Citation> = /* @__PURE_
 
 /** One equipment grounding conductor may serve several circuits in one raceway, cable or tray; the largest device decides. */
 export const equipmentGroundingSeveralCircuits: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.122(C)", evidence: "memory" },
-  "2011": { section: "250.122(C)", evidence: "memory" },
-  "2014": { section: "250.122(C)", evidence: "memory" },
+  "2008": { section: "250.122(C)", evidence: "carried" },
+  "2011": { section: "250.122(C)", evidence: "carried" },
+  "2014": { section: "250.122(C)", evidence: "carried" },
   "2017": { section: "250.122(C)", evidence: "single" },
   "2020": { section: "250.122(C)", evidence: "single" },
   "2023": { section: "250.122(C)", evidence: "single" },
-  "2026": { section: "250.122(C)", evidence: "memory" },
+  "2026": { section: "250.122(C)", evidence: "carried" },
 });
 
 /** Existing separate building that keeps its grounded conductor as the fault path: not smaller than an equipment grounding conductor, nor than its load requires. */
 export const rebondedBuilding: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "250.32(B) Exception", evidence: "carried" },
-  "2011": { section: "250.32(B) Exception", evidence: "single" },
-  "2014": { section: "250.32(B) Exception", evidence: "bracketed" },
+  "2011": { section: "250.32(B)(1) Exception", evidence: "single" },
+  "2014": { section: "250.32(B)(1) Exception", evidence: "bracketed" },
   "2017": { section: "250.32(B)(1) Exception No. 1", evidence: "single" },
   "2020": { section: "250.32(B)(1) Exception No. 1", evidence: "single" },
   "2023": { section: "250.32(B)(1) Exception No. 1", evidence: "single" },
@@ -528,6 +561,17 @@ export const equipmentGroundingParallel: ByEdition<Citation> = /* @__PURE__ */ f
   "2017": { section: "250.122(F)", evidence: "single" },
   "2020": { section: "250.122(F)", evidence: "single" },
   "2023": { section: "250.122(F)", evidence: "single" },
+  "2026": { section: "250.122", evidence: "carried" },
+});
+
+/** Cables in parallel in one raceway, tray or gutter: their own equipment grounding conductors count together with one of full size beside them. */
+export const equipmentGroundingCablesCombined: ByEdition<Citation> = /* @__PURE__ */ frozen({
+  "2008": { section: "250.122(F)", evidence: "carried" },
+  "2011": { section: "250.122(F)", evidence: "single" },
+  "2014": { section: "250.122(F)", evidence: "memory" },
+  "2017": { section: "250.122(F)(2)", evidence: "single" },
+  "2020": { section: "250.122(F)(2)", evidence: "single" },
+  "2023": { section: "250.122(F)(2)", evidence: "single" },
   "2026": { section: "250.122", evidence: "carried" },
 });
 
@@ -577,24 +621,24 @@ export const trayAsEquipmentGrounding: ByEdition<Citation> = /* @__PURE__ */ fro
 
 /** The path over a metal water pipe, and the bonding of it, does not rely on meters, filters and the like. */
 export const waterPipeContinuity: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.53(D)(1)", evidence: "memory" },
-  "2011": { section: "250.53(D)(1)", evidence: "memory" },
-  "2014": { section: "250.53(D)(1)", evidence: "memory" },
-  "2017": { section: "250.53(D)(1)", evidence: "memory" },
-  "2020": { section: "250.53(D)(1)", evidence: "memory" },
-  "2023": { section: "250.53(D)(1)", evidence: "memory" },
-  "2026": { section: "250.53(D)(1)", evidence: "memory" },
+  "2008": { section: "250.53(D)(1)", evidence: "carried" },
+  "2011": { section: "250.53(D)(1)", evidence: "carried" },
+  "2014": { section: "250.53(D)(1)", evidence: "carried" },
+  "2017": { section: "250.53(D)(1)", evidence: "single" },
+  "2020": { section: "250.53(D)(1)", evidence: "single" },
+  "2023": { section: "250.53(D)(1)", evidence: "single" },
+  "2026": { section: "250.53(D)(1)", evidence: "carried" },
 });
 
 /** A bonding jumper around equipment that is likely to be taken out, long enough that it can be taken out with the jumper in place. */
 export const removableEquipment: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.68(B)", evidence: "memory" },
-  "2011": { section: "250.68(B)", evidence: "memory" },
-  "2014": { section: "250.68(B)", evidence: "memory" },
-  "2017": { section: "250.68(B)", evidence: "memory" },
-  "2020": { section: "250.68(B)", evidence: "memory" },
-  "2023": { section: "250.68(B)", evidence: "memory" },
-  "2026": { section: "250.68(B)", evidence: "memory" },
+  "2008": { section: "250.68(B)", evidence: "carried" },
+  "2011": { section: "250.68(B)", evidence: "carried" },
+  "2014": { section: "250.68(B)", evidence: "carried" },
+  "2017": { section: "250.68(B)", evidence: "single" },
+  "2020": { section: "250.68(B)", evidence: "single" },
+  "2023": { section: "250.68(B)", evidence: "single" },
+  "2026": { section: "250.68(B)", evidence: "carried" },
 });
 
 /** A single rod, pipe or plate is supplemented unless it has 25 ohms or less; metal water pipe always. */
@@ -621,8 +665,8 @@ export const mainJumperImpedance: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** Meter disconnects, and emergency disconnects that are not service equipment, lie ahead of the service disconnect; its enclosure has the main bonding jumper. */
 export const meterAndEmergencyDisconnects: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "230.82", evidence: "memory" },
-  "2011": { section: "230.82", evidence: "memory" },
+  "2008": { section: "230.82", evidence: "carried" },
+  "2011": { section: "230.82", evidence: "carried" },
   "2014": { section: "230.82", evidence: "carried" },
   "2017": { section: "230.82", evidence: "single" },
   "2020": { section: "230.82", evidence: "single" },
@@ -643,7 +687,7 @@ export const supplySideSourceBonding: ByEdition<Citation> = /* @__PURE__ */ froz
 
 /** An ungrounded or impedance-grounded derived system has no system bonding jumper. */
 export const ungroundedDerived: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.30(B)", evidence: "memory" },
+  "2008": { section: "250.30(B)", evidence: "carried" },
   "2011": { section: "250.30(B)", evidence: "single" },
   "2014": { section: "250.30(B)", evidence: "bracketed" },
   "2017": { section: "250.30(B)", evidence: "single" },
@@ -665,13 +709,13 @@ export const buildingOnBranchCircuit: ByEdition<Citation> = /* @__PURE__ */ froz
 
 /** A branch circuit that is no individual one has a rating of at most 50 A. Read in quotations that name 2011 and 2023. */
 export const branchCircuitRating: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "210.3", evidence: "carried" },
-  "2011": { section: "210.3", evidence: "carried" },
-  "2014": { section: "210.3", evidence: "carried" },
-  "2017": { section: "210.3", evidence: "carried" },
-  "2020": { section: "210.18", evidence: "carried" },
-  "2023": { section: "210.18", evidence: "carried" },
-  "2026": { section: "210.18", evidence: "carried" },
+  "2008": { section: "210.3", evidence: "memory" },
+  "2011": { section: "210.3", evidence: "memory" },
+  "2014": { section: "210.3", evidence: "memory" },
+  "2017": { section: "210.3", evidence: "memory" },
+  "2020": { section: "210.18", evidence: "memory" },
+  "2023": { section: "210.18", evidence: "memory" },
+  "2026": { section: "210.18", evidence: "memory" },
 });
 
 /** An outdoor transformer of the service requires at least one more electrode connection, outside the building. */
@@ -685,20 +729,20 @@ export const outdoorTransformerElectrode: ByEdition<Citation> = /* @__PURE__ */ 
   "2026": { section: "250.24(A)(2)", evidence: "carried" },
 });
 
-/** Structural metal that is intentionally grounded, as an electrode is, needs no bonding jumper of its own. Read in a quotation of 2005 only. */
+/** Structural metal that is intentionally grounded, as an electrode is, needs no bonding jumper of its own. */
 export const structuralMetalGrounded: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "250.104(C)", evidence: "carried" },
-  "2011": { section: "250.104(C)", evidence: "memory" },
-  "2014": { section: "250.104(C)", evidence: "memory" },
-  "2017": { section: "250.104(C)", evidence: "memory" },
-  "2020": { section: "250.104(C)", evidence: "memory" },
-  "2023": { section: "250.104(C)", evidence: "memory" },
-  "2026": { section: "250.104(C)", evidence: "memory" },
+  "2011": { section: "250.104(C)", evidence: "carried" },
+  "2014": { section: "250.104(C)", evidence: "carried" },
+  "2017": { section: "250.104(C)", evidence: "single" },
+  "2020": { section: "250.104(C)", evidence: "single" },
+  "2023": { section: "250.104(C)", evidence: "single" },
+  "2026": { section: "250.104(C)", evidence: "carried" },
 });
 
 /** A system is separately derived if its conductors have no direct connection to those of another source, save by grounding and bonding. */
 export const separatelyDerivedDefinition: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "Article 100", evidence: "carried" },
+  "2008": { section: "Article 100", evidence: "memory" },
   "2011": { section: "Article 100", evidence: "memory" },
   "2014": { section: "Article 100", evidence: "memory" },
   "2017": { section: "Article 100", evidence: "memory" },
@@ -709,7 +753,7 @@ export const separatelyDerivedDefinition: ByEdition<Citation> = /* @__PURE__ */ 
 
 /** A generator or other alternate source whose grounded conductor is solidly connected to that of a service is not separately derived: a transfer switch that does not switch it is the example. */
 export const notSeparatelyDerived: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.20(D) FPN No. 1", evidence: "carried" },
+  "2008": { section: "250.20(D) FPN No. 1", evidence: "memory" },
   "2011": { section: "250.30 note", evidence: "single" },
   "2014": { section: "250.30 note", evidence: "bracketed" },
   "2017": { section: "250.30 note", evidence: "single" },
@@ -720,7 +764,7 @@ export const notSeparatelyDerived: ByEdition<Citation> = /* @__PURE__ */ frozen(
 
 /** A permanent generator that is not separately derived: jumpers on both sides of its overcurrent device in 2008; from 2011 a supply-side bonding jumper to the disconnect where that device is not integral. */
 export const generatorJumpers: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.35(B)", evidence: "memory" },
+  "2008": { section: "250.35(B)", evidence: "carried" },
   "2011": { section: "250.35(B)", evidence: "single" },
   "2014": { section: "250.35(B)", evidence: "bracketed" },
   "2017": { section: "250.35(B)", evidence: "single" },
@@ -731,7 +775,7 @@ export const generatorJumpers: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** A supply-side bonding jumper is sized by the ungrounded supply conductors. */
 export const supplySideJumperSize: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.102(C)", evidence: "carried" },
+  "2008": { section: "250.102(C)", evidence: "bracketed" },
   "2011": { section: "250.102(C)(1)", evidence: "single" },
   "2014": { section: "250.102(C)(1)", evidence: "bracketed" },
   "2017": { section: "250.102(C)(1)", evidence: "single" },
@@ -748,12 +792,12 @@ export const equipmentGroundingByDevice: ByEdition<Citation> = /* @__PURE__ */ f
   "2017": { section: "250.122(A)", evidence: "single" },
   "2020": { section: "250.122(A)", evidence: "single" },
   "2023": { section: "250.122(A)", evidence: "single" },
-  "2026": { section: "250.122(A)", evidence: "carried" },
+  "2026": { section: "250.122", evidence: "carried" },
 });
 
 /** An equipment bonding jumper on the load side is sized as an equipment grounding conductor. */
 export const loadSideJumper: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.102(D)", evidence: "single" },
+  "2008": { section: "250.102(D)", evidence: "bracketed" },
   "2011": { section: "250.102(D)", evidence: "single" },
   "2014": { section: "250.102(D)", evidence: "bracketed" },
   "2017": { section: "250.102(D)", evidence: "single" },
@@ -808,7 +852,7 @@ export const serviceStructuralMetal: ByEdition<Citation> = /* @__PURE__ */ froze
 
 /** An ungrounded derived system: the electrode conductor goes from the metal enclosures, at any point from source to first disconnect, to the electrode. */
 export const ungroundedDerivedElectrode: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.30(B)(1)", evidence: "memory" },
+  "2008": { section: "250.30(B)(1)", evidence: "carried" },
   "2011": { section: "250.30(B)(1)", evidence: "single" },
   "2014": { section: "250.30(B)(1)", evidence: "bracketed" },
   "2017": { section: "250.30(B)(1)", evidence: "single" },
@@ -819,7 +863,7 @@ export const ungroundedDerivedElectrode: ByEdition<Citation> = /* @__PURE__ */ f
 
 /** An ungrounded derived system: a supply-side bonding jumper from source to first disconnect, not required above the derived conductors. */
 export const ungroundedDerivedSupplySide: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.30(B)(3)", evidence: "memory" },
+  "2008": { section: "250.30(B)(3)", evidence: "carried" },
   "2011": { section: "250.30(B)(3)", evidence: "single" },
   "2014": { section: "250.30(B)(3)", evidence: "bracketed" },
   "2017": { section: "250.30(B)(3)", evidence: "single" },
@@ -852,9 +896,9 @@ export const impedanceElectrode: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** A meter disconnect lies ahead of the service disconnect and is not service equipment. */
 export const meterDisconnect: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "230.82(3)", evidence: "memory" },
-  "2011": { section: "230.82(3)", evidence: "memory" },
-  "2014": { section: "230.82(3)", evidence: "memory" },
+  "2008": { section: "230.82(3)", evidence: "carried" },
+  "2011": { section: "230.82(3)", evidence: "carried" },
+  "2014": { section: "230.82(3)", evidence: "carried" },
   "2017": { section: "230.82(3)", evidence: "single" },
   "2020": { section: "230.82(3)", evidence: "single" },
   "2023": { section: "230.82(3)", evidence: "single" },
@@ -863,10 +907,10 @@ export const meterDisconnect: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** An outdoor emergency disconnect may be the service disconnect; before 2020 no rule names emergency disconnects. */
 export const emergencyDisconnectAsService: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "230.70", evidence: "memory" },
-  "2011": { section: "230.70", evidence: "memory" },
-  "2014": { section: "230.70", evidence: "memory" },
-  "2017": { section: "230.70", evidence: "memory" },
+  "2008": { section: "230.70", evidence: "carried" },
+  "2011": { section: "230.70", evidence: "carried" },
+  "2014": { section: "230.70", evidence: "carried" },
+  "2017": { section: "230.70", evidence: "single" },
   "2020": { section: "230.85(1)", evidence: "single" },
   "2023": { section: "230.85(B)(1)", evidence: "single" },
   "2026": { section: "230.85(B)(1)", evidence: "carried" },
@@ -874,10 +918,10 @@ export const emergencyDisconnectAsService: ByEdition<Citation> = /* @__PURE__ */
 
 /** An outdoor emergency disconnect that is not service equipment lies ahead of the service disconnect, as a meter disconnect does; before 2020 no rule names emergency disconnects. */
 export const emergencyDisconnectAhead: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "230.70", evidence: "memory" },
-  "2011": { section: "230.70", evidence: "memory" },
-  "2014": { section: "230.70", evidence: "memory" },
-  "2017": { section: "230.70", evidence: "memory" },
+  "2008": { section: "230.70", evidence: "carried" },
+  "2011": { section: "230.70", evidence: "carried" },
+  "2014": { section: "230.70", evidence: "carried" },
+  "2017": { section: "230.70", evidence: "single" },
   "2020": { section: "230.85(2), (3)", evidence: "single" },
   "2023": { section: "230.85(B)(2), (B)(3)", evidence: "single" },
   "2026": { section: "230.85(B)(2), (B)(3)", evidence: "carried" },
@@ -918,9 +962,9 @@ export const rodElectrodeCeiling: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** A common electrode conductor with a tap into every enclosure. */
 export const serviceElectrodeCommon: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.64(D)", evidence: "memory" },
+  "2008": { section: "250.64(D)", evidence: "carried" },
   "2011": { section: "250.64(D)(1)", evidence: "single" },
-  "2014": { section: "250.64(D)(1)", evidence: "bracketed" },
+  "2014": { section: "250.64(D)(1)", evidence: "carried" },
   "2017": { section: "250.64(D)(1)", evidence: "single" },
   "2020": { section: "250.64(D)(1)", evidence: "single" },
   "2023": { section: "250.64(D)(1)", evidence: "single" },
@@ -929,7 +973,7 @@ export const serviceElectrodeCommon: ByEdition<Citation> = /* @__PURE__ */ froze
 
 /** An electrode conductor from every enclosure. */
 export const serviceElectrodeIndividual: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.64(D)", evidence: "memory" },
+  "2008": { section: "250.64(D)(2)", evidence: "carried" },
   "2011": { section: "250.64(D)(2)", evidence: "single" },
   "2014": { section: "250.64(D)(2)", evidence: "bracketed" },
   "2017": { section: "250.64(D)(2)", evidence: "single" },
@@ -940,7 +984,7 @@ export const serviceElectrodeIndividual: ByEdition<Citation> = /* @__PURE__ */ f
 
 /** One electrode conductor from a wireway or other accessible enclosure on the supply side of the disconnects. */
 export const serviceElectrodeOnePlace: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.64(D)", evidence: "memory" },
+  "2008": { section: "250.64(D)", evidence: "carried" },
   "2011": { section: "250.64(D)(3)", evidence: "single" },
   "2014": { section: "250.64(D)(3)", evidence: "bracketed" },
   "2017": { section: "250.64(D)(3)", evidence: "single" },
@@ -973,9 +1017,9 @@ export const noServiceConductorsElectrode: ByEdition<Citation> = /* @__PURE__ */
 
 /** One supply-side bonding jumper for several raceways or cables: sized as the one of a single raceway is, from all of their conductors. */
 export const supplySideJumperSeveralRaceways: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.102(C)", evidence: "memory" },
-  "2011": { section: "250.102(C)(2)", evidence: "memory" },
-  "2014": { section: "250.102(C)(2)", evidence: "memory" },
+  "2008": { section: "250.102(C)", evidence: "carried" },
+  "2011": { section: "250.102(C)(2)", evidence: "carried" },
+  "2014": { section: "250.102(C)(2)", evidence: "carried" },
   "2017": { section: "250.102(C)(2)", evidence: "single" },
   "2020": { section: "250.102(C)(2)", evidence: "single" },
   "2023": { section: "250.102(C)(2)", evidence: "single" },
@@ -988,14 +1032,14 @@ export const parallelAlike: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2011": { section: "310.10(H)", evidence: "single" },
   "2014": { section: "310.10(H)", evidence: "bracketed" },
   "2017": { section: "310.10(H)", evidence: "single" },
-  "2020": { section: "310.10(G)", evidence: "carried" },
-  "2023": { section: "310.10(G)", evidence: "carried" },
+  "2020": { section: "310.10(G)", evidence: "single" },
+  "2023": { section: "310.10(G)", evidence: "single" },
   "2026": { section: "310.10(G)", evidence: "carried" },
 });
 
 /** The grounded conductor bonds no metal on the load side of the service disconnect or of a system bonding jumper, save listed exceptions. */
 export const loadSideGrounding: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.142(B)", evidence: "memory" },
+  "2008": { section: "250.142(B)", evidence: "carried" },
   "2011": { section: "250.142(B)", evidence: "single" },
   "2014": { section: "250.142(B)", evidence: "bracketed" },
   "2017": { section: "250.142(B)", evidence: "single" },
@@ -1006,7 +1050,7 @@ export const loadSideGrounding: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** Frames of ranges, ovens and dryers on existing branch circuits may be bonded by the grounded conductor under conditions. */
 export const frameByGroundedConductor: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.140 Exception", evidence: "memory" },
+  "2008": { section: "250.140 Exception", evidence: "carried" },
   "2011": { section: "250.140 Exception", evidence: "single" },
   "2014": { section: "250.140 Exception", evidence: "bracketed" },
   "2017": { section: "250.140 Exception", evidence: "single" },
@@ -1017,7 +1061,7 @@ export const frameByGroundedConductor: ByEdition<Citation> = /* @__PURE__ */ fro
 
 /** Meter enclosures beside the service disconnect may be bonded by the grounded conductor under conditions. */
 export const meterEnclosureByGroundedConductor: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.142(B) Exception No. 2", evidence: "memory" },
+  "2008": { section: "250.142(B) Exception No. 2", evidence: "carried" },
   "2011": { section: "250.142(B) Exception No. 2", evidence: "single" },
   "2014": { section: "250.142(B) Exception No. 2", evidence: "bracketed" },
   "2017": { section: "250.142(B) Exception No. 2", evidence: "single" },
@@ -1028,7 +1072,7 @@ export const meterEnclosureByGroundedConductor: ByEdition<Citation> = /* @__PURE
 
 /** A metal underground water pipe is supplemented by another electrode. */
 export const waterPipeSupplement: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.53(D)(2)", evidence: "memory" },
+  "2008": { section: "250.53(D)(2)", evidence: "carried" },
   "2011": { section: "250.53(D)(2)", evidence: "single" },
   "2014": { section: "250.53(D)(2)", evidence: "bracketed" },
   "2017": { section: "250.53(D)(2)", evidence: "single" },
@@ -1061,10 +1105,10 @@ export const electrodeConductorProtection: ByEdition<Citation> = /* @__PURE__ */
 
 /** Existing service equipment with several disconnects in one undivided enclosure may stay. */
 export const undividedAssemblyExisting: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "230.71(B)", evidence: "memory" },
-  "2011": { section: "230.71(B)", evidence: "memory" },
-  "2014": { section: "230.71(B)", evidence: "memory" },
-  "2017": { section: "230.71(B)", evidence: "memory" },
+  "2008": { section: "230.71(A)", evidence: "carried" },
+  "2011": { section: "230.71(A)", evidence: "carried" },
+  "2014": { section: "230.71(A)", evidence: "carried" },
+  "2017": { section: "230.71(A)", evidence: "single" },
   "2020": { section: "230.71(B)", evidence: "single" },
   "2023": { section: "230.71(B) Exception", evidence: "single" },
   "2026": { section: "230.71(B) Exception", evidence: "carried" },
@@ -1072,13 +1116,13 @@ export const undividedAssemblyExisting: ByEdition<Citation> = /* @__PURE__ */ fr
 
 /** The grounded conductor of a feeder is not smaller than the equipment grounding conductor that its device requires; the rule on parallel runs is not applied to it, so that each of several in parallel has the minimum size for parallel conductors. */
 export const feederGroundedConductor: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "215.2(A)(1)", evidence: "single" },
+  "2008": { section: "215.2(A)(1)", evidence: "memory" },
   "2011": { section: "215.2(A)(2)", evidence: "single" },
-  "2014": { section: "215.2(A)(2)", evidence: "carried" },
-  "2017": { section: "215.2(A)(2)", evidence: "carried" },
-  "2020": { section: "215.2(A)(2)", evidence: "carried" },
-  "2023": { section: "215.2(A)(2)", evidence: "carried" },
-  "2026": { section: "215.2(A)(2)", evidence: "carried" },
+  "2014": { section: "215.2(A)(2)", evidence: "bracketed" },
+  "2017": { section: "215.2(A)(2)", evidence: "bracketed" },
+  "2020": { section: "215.2(A)(2)", evidence: "single" },
+  "2023": { section: "215.2(B)", evidence: "single" },
+  "2026": { section: "215.2(B)", evidence: "carried" },
 });
 
 /** At a building on a feeder the grounded conductor is kept apart from the equipment grounding conductors and the electrodes. */
@@ -1094,7 +1138,7 @@ export const buildingGroundedConductor: ByEdition<Citation> = /* @__PURE__ */ fr
 
 /** A building on a separately derived system without an overcurrent device where its conductors start: a supply-side bonding jumper to the disconnect of the building and its electrodes, in place of an equipment grounding conductor. */
 export const buildingFromDerivedSystem: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.32(B)", evidence: "memory" },
+  "2008": { section: "250.32(B)", evidence: "carried" },
   "2011": { section: "250.32(B)(2)", evidence: "single" },
   "2014": { section: "250.32(B)(2)", evidence: "bracketed" },
   "2017": { section: "250.32(B)(2)", evidence: "single" },
@@ -1125,12 +1169,12 @@ export const jumperOutsideRaceway: ByEdition<Citation> = /* @__PURE__ */ frozen(
   "2026": { section: "250.102(E)", evidence: "carried" },
 });
 
-/** Flexible metal conduit with up to 6 ft in the path serves as equipment grounding conductor within limits of device and trade size, where it need not flex after it is installed. */
+/** Flexible metal conduit with up to 6 ft in the path serves as equipment grounding conductor within limits of device and, in texts from 2017 on, of trade size, where it need not flex after it is installed. */
 export const flexibleConduitAsGrounding: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.118", evidence: "memory" },
-  "2011": { section: "250.118", evidence: "memory" },
-  "2014": { section: "250.118", evidence: "carried" },
-  "2017": { section: "250.118", evidence: "carried" },
+  "2008": { section: "250.118", evidence: "carried" },
+  "2011": { section: "250.118", evidence: "single" },
+  "2014": { section: "250.118", evidence: "bracketed" },
+  "2017": { section: "250.118", evidence: "single" },
   "2020": { section: "250.118", evidence: "single" },
   "2023": { section: "250.118(A)", evidence: "single" },
   "2026": { section: "250.118(A)", evidence: "carried" },
@@ -1138,13 +1182,13 @@ export const flexibleConduitAsGrounding: ByEdition<Citation> = /* @__PURE__ */ f
 
 /** No overcurrent device opens the grounded conductor of a corner-grounded system, unless it opens all conductors at once. */
 export const groundedPhaseDevices: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "240.22", evidence: "memory" },
-  "2011": { section: "240.22", evidence: "memory" },
-  "2014": { section: "240.22", evidence: "memory" },
-  "2017": { section: "240.22", evidence: "memory" },
-  "2020": { section: "240.22", evidence: "memory" },
-  "2023": { section: "240.22", evidence: "memory" },
-  "2026": { section: "240.22", evidence: "memory" },
+  "2008": { section: "240.22", evidence: "carried" },
+  "2011": { section: "240.22", evidence: "single" },
+  "2014": { section: "240.22", evidence: "bracketed" },
+  "2017": { section: "240.22", evidence: "single" },
+  "2020": { section: "240.22", evidence: "single" },
+  "2023": { section: "240.22", evidence: "single" },
+  "2026": { section: "240.22", evidence: "carried" },
 });
 
 /** Impedance grounding: three-phase systems of 480 to 1000 V without loads between line and neutral, with ground detectors, where qualified persons serve the installation. */
@@ -1169,62 +1213,62 @@ export const buildingElectrodes: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2026": { section: "250.32(A)", evidence: "carried" },
 });
 
-/** No jumper of its own from a derived system to the water piping, where the metal frame is the electrode of that system and is bonded to the piping. The number of the exception is from memory. */
+/** No jumper of its own from a derived system to the water piping, where the metal frame is the electrode of that system and is bonded to the piping. */
 export const derivedPipingByFrame: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
-  "2011": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
-  "2014": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
-  "2017": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
-  "2020": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
-  "2023": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
-  "2026": { section: "250.104(D)(1) Exception No. 2", evidence: "memory" },
+  "2008": { section: "250.104(D)(1) Exception No. 2", evidence: "carried" },
+  "2011": { section: "250.104(D)(1) Exception No. 2", evidence: "carried" },
+  "2014": { section: "250.104(D)(1) Exception No. 2", evidence: "carried" },
+  "2017": { section: "250.104(D)(1) Exception No. 2", evidence: "carried" },
+  "2020": { section: "250.104(D)(1) Exception No. 2", evidence: "single" },
+  "2023": { section: "250.104(D)(1) Exception No. 2", evidence: "single" },
+  "2026": { section: "250.104(D)(1) Exception No. 2", evidence: "carried" },
 });
 
-/** No jumper of its own from a derived system to the frame, where the water piping is the electrode of that system and is bonded to the frame. The number of the exception is from memory. */
+/** No jumper of its own from a derived system to the frame, where the water piping is the electrode of that system and is bonded to the frame. */
 export const derivedMetalByPiping: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
-  "2011": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
-  "2014": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
-  "2017": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
-  "2020": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
-  "2023": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
-  "2026": { section: "250.104(D)(2) Exception No. 2", evidence: "memory" },
+  "2008": { section: "250.104(D)(2) Exception No. 2", evidence: "carried" },
+  "2011": { section: "250.104(D)(2) Exception No. 2", evidence: "carried" },
+  "2014": { section: "250.104(D)(2) Exception No. 2", evidence: "carried" },
+  "2017": { section: "250.104(D)(2) Exception No. 2", evidence: "carried" },
+  "2020": { section: "250.104(D)(2) Exception No. 2", evidence: "single" },
+  "2023": { section: "250.104(D)(2) Exception No. 2", evidence: "single" },
+  "2026": { section: "250.104(D)(2) Exception No. 2", evidence: "carried" },
 });
 
-/** No jumper of its own from each derived system to piping and frame that are bonded to the common electrode conductor of the systems. The exception is from memory. */
+/** No jumper of its own from each derived system to piping and frame that are bonded to the common electrode conductor of the systems. */
 export const derivedMetalByCommon: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.104(D)(3) Exception", evidence: "memory" },
-  "2011": { section: "250.104(D)(3) Exception", evidence: "memory" },
-  "2014": { section: "250.104(D)(3) Exception", evidence: "memory" },
-  "2017": { section: "250.104(D)(3) Exception", evidence: "memory" },
-  "2020": { section: "250.104(D)(3) Exception", evidence: "memory" },
-  "2023": { section: "250.104(D)(3) Exception", evidence: "memory" },
-  "2026": { section: "250.104(D)(3) Exception", evidence: "memory" },
+  "2008": { section: "250.104(D)(3) Exception", evidence: "carried" },
+  "2011": { section: "250.104(D)(3) Exception", evidence: "carried" },
+  "2014": { section: "250.104(D)(3) Exception", evidence: "carried" },
+  "2017": { section: "250.104(D)(3) Exception", evidence: "carried" },
+  "2020": { section: "250.104(D)(3) Exception", evidence: "single" },
+  "2023": { section: "250.104(D)(3) Exception", evidence: "single" },
+  "2026": { section: "250.104(D)(3) Exception", evidence: "carried" },
 });
 
 /** Metal water piping or a metal frame may serve as the common electrode conductor of several derived systems. The piping is named as such in texts from 2017; before, from memory. */
 export const commonConductorByMetal: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "250.30(A)(4)", evidence: "memory" },
-  "2011": { section: "250.30(A)(6)", evidence: "memory" },
-  "2014": { section: "250.30(A)(6)", evidence: "memory" },
+  "2011": { section: "250.30(A)(6)", evidence: "carried" },
+  "2014": { section: "250.30(A)(6)", evidence: "carried" },
   "2017": { section: "250.30(A)(6)", evidence: "single" },
   "2020": { section: "250.30(A)(6)", evidence: "single" },
   "2023": { section: "250.30(A)(6)", evidence: "single" },
   "2026": { section: "250.30(A)(6)", evidence: "carried" },
 });
 
-/** A grounded service conductor is insulated, but may be bare: copper in a raceway or in a service cable, aluminum in a cable or raceway identified for underground use. From memory; the numbers of the cases were not read. */
+/** A grounded service conductor is insulated, but may be bare: copper in a raceway or in a service cable, aluminum in a cable or raceway identified for underground use. */
 export const serviceGroundedCovering: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "230.41 Exception", evidence: "memory" },
-  "2011": { section: "230.41 Exception", evidence: "memory" },
-  "2014": { section: "230.41 Exception", evidence: "memory" },
-  "2017": { section: "230.41 Exception", evidence: "memory" },
-  "2020": { section: "230.41 Exception", evidence: "memory" },
-  "2023": { section: "230.41 Exception", evidence: "memory" },
-  "2026": { section: "230.41 Exception", evidence: "memory" },
+  "2008": { section: "230.41 Exception", evidence: "carried" },
+  "2011": { section: "230.41 Exception", evidence: "carried" },
+  "2014": { section: "230.41 Exception", evidence: "carried" },
+  "2017": { section: "230.41 Exception", evidence: "single" },
+  "2020": { section: "230.41 Exception", evidence: "single" },
+  "2023": { section: "230.41 Exception", evidence: "single" },
+  "2026": { section: "230.41 Exception", evidence: "carried" },
 });
 
-/** Conductors are insulated, except where covered or bare ones are specifically permitted. From memory. */
+/** Conductors are insulated, except where covered or bare ones are specifically permitted. */
 export const conductorsInsulated: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "310.2(A)", evidence: "memory" },
   "2011": { section: "310.106(D)", evidence: "memory" },
@@ -1235,48 +1279,48 @@ export const conductorsInsulated: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2026": { section: "310.3(D)", evidence: "memory" },
 });
 
-/** An electrode conductor of the wire type may be insulated, covered or bare. From memory. */
+/** An electrode conductor of the wire type may be insulated, covered or bare. */
 export const electrodeConductorCovering: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.62", evidence: "memory" },
-  "2011": { section: "250.62", evidence: "memory" },
-  "2014": { section: "250.62", evidence: "memory" },
-  "2017": { section: "250.62", evidence: "memory" },
-  "2020": { section: "250.62", evidence: "memory" },
-  "2023": { section: "250.62", evidence: "memory" },
-  "2026": { section: "250.62", evidence: "memory" },
+  "2008": { section: "250.62", evidence: "carried" },
+  "2011": { section: "250.62", evidence: "single" },
+  "2014": { section: "250.62", evidence: "bracketed" },
+  "2017": { section: "250.62", evidence: "bracketed" },
+  "2020": { section: "250.62", evidence: "single" },
+  "2023": { section: "250.62", evidence: "carried" },
+  "2026": { section: "250.62", evidence: "carried" },
 });
 
-/** An equipment grounding conductor may be bare, covered or insulated. From memory. */
+/** An equipment grounding conductor may be bare, covered or insulated. */
 export const equipmentGroundingCovering: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.119", evidence: "memory" },
-  "2011": { section: "250.119", evidence: "memory" },
-  "2014": { section: "250.119", evidence: "memory" },
-  "2017": { section: "250.119", evidence: "memory" },
-  "2020": { section: "250.119", evidence: "memory" },
-  "2023": { section: "250.119", evidence: "memory" },
-  "2026": { section: "250.119", evidence: "memory" },
+  "2008": { section: "250.119", evidence: "carried" },
+  "2011": { section: "250.119", evidence: "carried" },
+  "2014": { section: "250.119", evidence: "carried" },
+  "2017": { section: "250.119", evidence: "single" },
+  "2020": { section: "250.119", evidence: "single" },
+  "2023": { section: "250.119", evidence: "single" },
+  "2026": { section: "250.119", evidence: "carried" },
 });
 
-/** A bonding jumper need not be insulated: the section names its material and no covering. From memory. */
+/** A bonding jumper need not be insulated: the section names its material and no covering. */
 export const bondingJumperCovering: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.102(A)", evidence: "memory" },
-  "2011": { section: "250.102(A)", evidence: "memory" },
-  "2014": { section: "250.102(A)", evidence: "memory" },
-  "2017": { section: "250.102(A)", evidence: "memory" },
-  "2020": { section: "250.102(A)", evidence: "memory" },
-  "2023": { section: "250.102(A)", evidence: "memory" },
-  "2026": { section: "250.102(A)", evidence: "memory" },
+  "2008": { section: "250.102(A)", evidence: "carried" },
+  "2011": { section: "250.102(A)", evidence: "carried" },
+  "2014": { section: "250.102(A)", evidence: "carried" },
+  "2017": { section: "250.102(A)", evidence: "single" },
+  "2020": { section: "250.102(A)", evidence: "single" },
+  "2023": { section: "250.102(A)", evidence: "single" },
+  "2026": { section: "250.102(A)", evidence: "carried" },
 });
 
-/** A main or system bonding jumper need not be insulated: the section names its material and no covering. From memory. */
+/** A main or system bonding jumper need not be insulated: the section names its material and no covering. */
 export const mainJumperCovering: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.28(A)", evidence: "memory" },
-  "2011": { section: "250.28(A)", evidence: "memory" },
-  "2014": { section: "250.28(A)", evidence: "memory" },
-  "2017": { section: "250.28(A)", evidence: "memory" },
-  "2020": { section: "250.28(A)", evidence: "memory" },
-  "2023": { section: "250.28(A)", evidence: "memory" },
-  "2026": { section: "250.28(A)", evidence: "memory" },
+  "2008": { section: "250.28(A)", evidence: "carried" },
+  "2011": { section: "250.28(A)", evidence: "carried" },
+  "2014": { section: "250.28(A)", evidence: "carried" },
+  "2017": { section: "250.28(A)", evidence: "carried" },
+  "2020": { section: "250.28(A)", evidence: "single" },
+  "2023": { section: "250.28(A)", evidence: "carried" },
+  "2026": { section: "250.28(A)", evidence: "carried" },
 });
 
 /** A common electrode conductor of several jumpers of one derived system. No text sizes it; it is taken as the electrode conductor of that system. Inferred. */
@@ -1296,9 +1340,9 @@ export const ambientEquation: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2011": { section: "310.15(B)(2)", evidence: "memory" },
   "2014": { section: "310.15(B)(2)", evidence: "memory" },
   "2017": { section: "310.15(B)(2)", evidence: "memory" },
-  "2020": { section: "310.15(B)", evidence: "memory" },
-  "2023": { section: "310.15(B)", evidence: "memory" },
-  "2026": { section: "310.15(B)", evidence: "memory" },
+  "2020": { section: "310.15(B)", evidence: "carried" },
+  "2023": { section: "310.15(B)", evidence: "single" },
+  "2026": { section: "310.15(B)", evidence: "carried" },
 });
 
 /** Whether the neutral counts as a current-carrying conductor. */
@@ -1306,10 +1350,10 @@ export const neutralCounting: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "310.15(B)(4)", evidence: "carried" },
   "2011": { section: "310.15(B)(5)", evidence: "carried" },
   "2014": { section: "310.15(B)(5)", evidence: "carried" },
-  "2017": { section: "310.15(B)(5)", evidence: "carried" },
-  "2020": { section: "310.15(E)", evidence: "carried" },
-  "2023": { section: "310.15(E)", evidence: "carried" },
-  "2026": { section: "310.15(E)", evidence: "memory" },
+  "2017": { section: "310.15(B)(5)", evidence: "single" },
+  "2020": { section: "310.15(E)", evidence: "single" },
+  "2023": { section: "310.15(E)", evidence: "single" },
+  "2026": { section: "310.15(E)", evidence: "carried" },
 });
 
 /** Spare conductors and every conductor of parallel sets count. */
@@ -1317,21 +1361,21 @@ export const conductorCounting: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "310.15(B)(2)(a)", evidence: "memory" },
   "2011": { section: "310.15(B)(3)(a)", evidence: "carried" },
   "2014": { section: "310.15(B)(3)(a)", evidence: "carried" },
-  "2017": { section: "310.15(B)(3)(a)", evidence: "carried" },
-  "2020": { section: "310.15(C)(1)", evidence: "carried" },
-  "2023": { section: "310.15(C)(1)", evidence: "memory" },
-  "2026": { section: "310.15(C)(1)", evidence: "memory" },
+  "2017": { section: "310.15(B)(3)(a)", evidence: "single" },
+  "2020": { section: "310.15(C)(1)", evidence: "single" },
+  "2023": { section: "310.15(C)(1)", evidence: "single" },
+  "2026": { section: "310.15(C)(1)", evidence: "carried" },
 });
 
 /** No adjustment by the number of conductors in a raceway of 24 in. or less. */
 export const shortRaceway: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "310.15(B)(2)(a) Exception No. 3", evidence: "carried" },
+  "2008": { section: "310.15(B)(2)(a) Exception No. 3", evidence: "memory" },
   "2011": { section: "310.15(B)(3)(a)(2)", evidence: "single" },
-  "2014": { section: "310.15(B)(3)(a)(2)", evidence: "carried" },
-  "2017": { section: "310.15(B)(3)(a)(2)", evidence: "carried" },
-  "2020": { section: "310.15(C)(1)", evidence: "memory" },
-  "2023": { section: "310.15(C)(1)", evidence: "memory" },
-  "2026": { section: "310.15(C)(1)", evidence: "memory" },
+  "2014": { section: "310.15(B)(3)(a)(2)", evidence: "bracketed" },
+  "2017": { section: "310.15(B)(3)(a)(2)", evidence: "single" },
+  "2020": { section: "310.15(C)(1)", evidence: "single" },
+  "2023": { section: "310.15(C)(1)", evidence: "single" },
+  "2026": { section: "310.15(C)(1)", evidence: "carried" },
 });
 
 /** The device may have the next standard rating above the ampacity, through 800 A. */
@@ -1339,9 +1383,9 @@ export const nextStandardRating: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.4(B)", evidence: "carried" },
   "2011": { section: "240.4(B)", evidence: "carried" },
   "2014": { section: "240.4(B)", evidence: "carried" },
-  "2017": { section: "240.4(B)", evidence: "carried" },
-  "2020": { section: "240.4(B)", evidence: "carried" },
-  "2023": { section: "240.4(B)", evidence: "carried" },
+  "2017": { section: "240.4(B)", evidence: "single" },
+  "2020": { section: "240.4(B)", evidence: "single" },
+  "2023": { section: "240.4(B)", evidence: "single" },
   "2026": { section: "240.4(B)", evidence: "carried" },
 });
 
@@ -1350,31 +1394,31 @@ export const deviceAbove800: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.4(C)", evidence: "carried" },
   "2011": { section: "240.4(C)", evidence: "carried" },
   "2014": { section: "240.4(C)", evidence: "carried" },
-  "2017": { section: "240.4(C)", evidence: "carried" },
-  "2020": { section: "240.4(C)", evidence: "carried" },
-  "2023": { section: "240.4(C)", evidence: "carried" },
+  "2017": { section: "240.4(C)", evidence: "single" },
+  "2020": { section: "240.4(C)", evidence: "single" },
+  "2023": { section: "240.4(C)", evidence: "single" },
   "2026": { section: "240.4(C)", evidence: "carried" },
 });
 
 /** Most that may protect small conductors, their ampacity aside. */
 export const smallConductorDevice: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.4(D)", evidence: "carried" },
-  "2011": { section: "240.4(D)", evidence: "carried" },
-  "2014": { section: "240.4(D)", evidence: "carried" },
-  "2017": { section: "240.4(D)", evidence: "carried" },
-  "2020": { section: "240.4(D)", evidence: "carried" },
-  "2023": { section: "240.4(D)", evidence: "carried" },
+  "2011": { section: "240.4(D)", evidence: "single" },
+  "2014": { section: "240.4(D)", evidence: "bracketed" },
+  "2017": { section: "240.4(D)", evidence: "single" },
+  "2020": { section: "240.4(D)", evidence: "single" },
+  "2023": { section: "240.4(D)", evidence: "single" },
   "2026": { section: "240.4(D)", evidence: "carried" },
 });
 
 /** The next standard rating is not for tap conductors. */
 export const tapConductors: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(B)", evidence: "carried" },
-  "2011": { section: "240.21(B)", evidence: "carried" },
-  "2014": { section: "240.21(B)", evidence: "carried" },
-  "2017": { section: "240.21(B)", evidence: "carried" },
-  "2020": { section: "240.21(B)", evidence: "carried" },
-  "2023": { section: "240.21(B)", evidence: "carried" },
+  "2011": { section: "240.21(B)", evidence: "single" },
+  "2014": { section: "240.21(B)", evidence: "bracketed" },
+  "2017": { section: "240.21(B)", evidence: "single" },
+  "2020": { section: "240.21(B)", evidence: "single" },
+  "2023": { section: "240.21(B)", evidence: "single" },
   "2026": { section: "240.21(B)", evidence: "carried" },
 });
 
@@ -1383,9 +1427,9 @@ export const transformerSecondaryConductors: ByEdition<Citation> = /* @__PURE__ 
   "2008": { section: "240.21(C)", evidence: "carried" },
   "2011": { section: "240.21(C)", evidence: "carried" },
   "2014": { section: "240.21(C)", evidence: "carried" },
-  "2017": { section: "240.21(C)", evidence: "carried" },
-  "2020": { section: "240.21(C)", evidence: "carried" },
-  "2023": { section: "240.21(C)", evidence: "carried" },
+  "2017": { section: "240.21(C)", evidence: "single" },
+  "2020": { section: "240.21(C)", evidence: "single" },
+  "2023": { section: "240.21(C)", evidence: "single" },
   "2026": { section: "240.21(C)", evidence: "carried" },
 });
 
@@ -1395,9 +1439,9 @@ export const continuousFeeder: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2011": { section: "215.2(A)(1)", evidence: "carried" },
   "2014": { section: "215.2(A)(1)", evidence: "carried" },
   "2017": { section: "215.2(A)(1)", evidence: "carried" },
-  "2020": { section: "215.2(A)(1)", evidence: "carried" },
-  "2023": { section: "215.2(A)(1)", evidence: "carried" },
-  "2026": { section: "215.2(A)(1)", evidence: "memory" },
+  "2020": { section: "215.2(A)(1)", evidence: "single" },
+  "2023": { section: "215.2(A)(1)", evidence: "single" },
+  "2026": { section: "215.2(A)(1)", evidence: "carried" },
 });
 
 /** Conductors of a service carry 125 percent of its continuous load and the rest. */
@@ -1405,10 +1449,10 @@ export const continuousService: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "230.42(A)", evidence: "carried" },
   "2011": { section: "230.42(A)", evidence: "carried" },
   "2014": { section: "230.42(A)", evidence: "carried" },
-  "2017": { section: "230.42(A)", evidence: "carried" },
-  "2020": { section: "230.42(A)", evidence: "carried" },
-  "2023": { section: "230.42(A)", evidence: "carried" },
-  "2026": { section: "230.42(A)", evidence: "memory" },
+  "2017": { section: "230.42(A)", evidence: "single" },
+  "2020": { section: "230.42(A)", evidence: "single" },
+  "2023": { section: "230.42(A)", evidence: "single" },
+  "2026": { section: "230.42(A)", evidence: "carried" },
 });
 
 /** Conductors of a branch circuit carry 125 percent of its continuous load and the rest. */
@@ -1428,9 +1472,9 @@ export const continuousFeederDevice: ByEdition<Citation> = /* @__PURE__ */ froze
   "2011": { section: "215.3", evidence: "carried" },
   "2014": { section: "215.3", evidence: "carried" },
   "2017": { section: "215.3", evidence: "carried" },
-  "2020": { section: "215.3", evidence: "carried" },
-  "2023": { section: "215.3", evidence: "carried" },
-  "2026": { section: "215.3", evidence: "memory" },
+  "2020": { section: "215.3", evidence: "single" },
+  "2023": { section: "215.3", evidence: "single" },
+  "2026": { section: "215.3", evidence: "carried" },
 });
 
 /** The device of a branch circuit is rated for 125 percent of its continuous load and the rest. */
@@ -1449,42 +1493,53 @@ export const dwellingAllowance: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "310.15(B)(6)", evidence: "carried" },
   "2011": { section: "310.15(B)(7)", evidence: "single" },
   "2014": { section: "310.15(B)(7)", evidence: "carried" },
-  "2017": { section: "310.15(B)(7)", evidence: "carried" },
-  "2020": { section: "310.12", evidence: "carried" },
-  "2023": { section: "310.12", evidence: "carried" },
+  "2017": { section: "310.15(B)(7)", evidence: "single" },
+  "2020": { section: "310.12", evidence: "single" },
+  "2023": { section: "310.12", evidence: "single" },
+  "2026": { section: "310.12", evidence: "carried" },
+});
+
+/** The allowance for dwellings on two phases and the neutral of a 208Y/120 system. */
+export const dwellingTwoPhases: ByEdition<Citation> = /* @__PURE__ */ frozen({
+  "2008": { section: "310.15(B)(6)", evidence: "memory" },
+  "2011": { section: "310.15(B)(7)", evidence: "single" },
+  "2014": { section: "310.15(B)(7)", evidence: "memory" },
+  "2017": { section: "310.15(B)(7)", evidence: "single" },
+  "2020": { section: "310.12", evidence: "single" },
+  "2023": { section: "310.12", evidence: "single" },
   "2026": { section: "310.12", evidence: "carried" },
 });
 
 /** NM cable has the ampacity of the 60 C column, whatever its insulation. */
 export const nonmetallicCableAmpacity: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "334.80", evidence: "carried" },
-  "2011": { section: "334.80", evidence: "carried" },
-  "2014": { section: "334.80", evidence: "carried" },
-  "2017": { section: "334.80", evidence: "carried" },
-  "2020": { section: "334.80", evidence: "carried" },
-  "2023": { section: "334.80", evidence: "carried" },
-  "2026": { section: "334.80", evidence: "carried" },
+  "2008": { section: "334.80", evidence: "memory" },
+  "2011": { section: "334.80", evidence: "memory" },
+  "2014": { section: "334.80", evidence: "memory" },
+  "2017": { section: "334.80", evidence: "memory" },
+  "2020": { section: "334.80", evidence: "memory" },
+  "2023": { section: "334.80", evidence: "memory" },
+  "2026": { section: "334.80", evidence: "memory" },
 });
 
 /** UF cable has the ampacity of the 60 C column, whatever its insulation. */
 export const undergroundFeederCableAmpacity: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "340.80", evidence: "carried" },
-  "2011": { section: "340.80", evidence: "carried" },
-  "2014": { section: "340.80", evidence: "carried" },
-  "2017": { section: "340.80", evidence: "carried" },
-  "2020": { section: "340.80", evidence: "carried" },
-  "2023": { section: "340.80", evidence: "carried" },
-  "2026": { section: "340.80", evidence: "carried" },
+  "2008": { section: "340.80", evidence: "memory" },
+  "2011": { section: "340.80", evidence: "memory" },
+  "2014": { section: "340.80", evidence: "memory" },
+  "2017": { section: "340.80", evidence: "memory" },
+  "2020": { section: "340.80", evidence: "memory" },
+  "2023": { section: "340.80", evidence: "memory" },
+  "2026": { section: "340.80", evidence: "memory" },
 });
 
 /** A tap of not more than 10 ft: at least its load and the device that it ends in, and a tenth of the feeder's device where it leaves the enclosure. */
 export const feederTapTenFeet: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(B)(1)", evidence: "carried" },
   "2011": { section: "240.21(B)(1)", evidence: "single" },
-  "2014": { section: "240.21(B)(1)", evidence: "carried" },
-  "2017": { section: "240.21(B)(1)", evidence: "carried" },
-  "2020": { section: "240.21(B)(1)", evidence: "carried" },
-  "2023": { section: "240.21(B)(1)", evidence: "carried" },
+  "2014": { section: "240.21(B)(1)", evidence: "bracketed" },
+  "2017": { section: "240.21(B)(1)", evidence: "single" },
+  "2020": { section: "240.21(B)(1)", evidence: "single" },
+  "2023": { section: "240.21(B)(1)", evidence: "single" },
   "2026": { section: "240.21(B)(1)", evidence: "carried" },
 });
 
@@ -1492,10 +1547,10 @@ export const feederTapTenFeet: ByEdition<Citation> = /* @__PURE__ */ frozen({
 export const feederTapTwentyFiveFeet: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(B)(2)", evidence: "carried" },
   "2011": { section: "240.21(B)(2)", evidence: "single" },
-  "2014": { section: "240.21(B)(2)", evidence: "carried" },
-  "2017": { section: "240.21(B)(2)", evidence: "carried" },
-  "2020": { section: "240.21(B)(2)", evidence: "carried" },
-  "2023": { section: "240.21(B)(2)", evidence: "carried" },
+  "2014": { section: "240.21(B)(2)", evidence: "bracketed" },
+  "2017": { section: "240.21(B)(2)", evidence: "single" },
+  "2020": { section: "240.21(B)(2)", evidence: "single" },
+  "2023": { section: "240.21(B)(2)", evidence: "single" },
   "2026": { section: "240.21(B)(2)", evidence: "carried" },
 });
 
@@ -1503,10 +1558,10 @@ export const feederTapTwentyFiveFeet: ByEdition<Citation> = /* @__PURE__ */ froz
 export const feederTapTransformer: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(B)(3)", evidence: "carried" },
   "2011": { section: "240.21(B)(3)", evidence: "single" },
-  "2014": { section: "240.21(B)(3)", evidence: "carried" },
-  "2017": { section: "240.21(B)(3)", evidence: "carried" },
-  "2020": { section: "240.21(B)(3)", evidence: "carried" },
-  "2023": { section: "240.21(B)(3)", evidence: "carried" },
+  "2014": { section: "240.21(B)(3)", evidence: "bracketed" },
+  "2017": { section: "240.21(B)(3)", evidence: "single" },
+  "2020": { section: "240.21(B)(3)", evidence: "single" },
+  "2023": { section: "240.21(B)(3)", evidence: "single" },
   "2026": { section: "240.21(B)(3)", evidence: "carried" },
 });
 
@@ -1514,10 +1569,10 @@ export const feederTapTransformer: ByEdition<Citation> = /* @__PURE__ */ frozen(
 export const feederTapHighBay: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(B)(4)", evidence: "carried" },
   "2011": { section: "240.21(B)(4)", evidence: "single" },
-  "2014": { section: "240.21(B)(4)", evidence: "carried" },
-  "2017": { section: "240.21(B)(4)", evidence: "carried" },
-  "2020": { section: "240.21(B)(4)", evidence: "carried" },
-  "2023": { section: "240.21(B)(4)", evidence: "carried" },
+  "2014": { section: "240.21(B)(4)", evidence: "bracketed" },
+  "2017": { section: "240.21(B)(4)", evidence: "single" },
+  "2020": { section: "240.21(B)(4)", evidence: "single" },
+  "2023": { section: "240.21(B)(4)", evidence: "single" },
   "2026": { section: "240.21(B)(4)", evidence: "carried" },
 });
 
@@ -1525,10 +1580,10 @@ export const feederTapHighBay: ByEdition<Citation> = /* @__PURE__ */ frozen({
 export const feederTapOutdoors: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(B)(5)", evidence: "carried" },
   "2011": { section: "240.21(B)(5)", evidence: "single" },
-  "2014": { section: "240.21(B)(5)", evidence: "carried" },
-  "2017": { section: "240.21(B)(5)", evidence: "carried" },
-  "2020": { section: "240.21(B)(5)", evidence: "carried" },
-  "2023": { section: "240.21(B)(5)", evidence: "carried" },
+  "2014": { section: "240.21(B)(5)", evidence: "bracketed" },
+  "2017": { section: "240.21(B)(5)", evidence: "single" },
+  "2020": { section: "240.21(B)(5)", evidence: "single" },
+  "2023": { section: "240.21(B)(5)", evidence: "single" },
   "2026": { section: "240.21(B)(5)", evidence: "carried" },
 });
 
@@ -1536,10 +1591,10 @@ export const feederTapOutdoors: ByEdition<Citation> = /* @__PURE__ */ frozen({
 export const secondaryProtectedByPrimary: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(C)(1)", evidence: "carried" },
   "2011": { section: "240.21(C)(1)", evidence: "single" },
-  "2014": { section: "240.21(C)(1)", evidence: "carried" },
-  "2017": { section: "240.21(C)(1)", evidence: "carried" },
-  "2020": { section: "240.21(C)(1)", evidence: "carried" },
-  "2023": { section: "240.21(C)(1)", evidence: "carried" },
+  "2014": { section: "240.21(C)(1)", evidence: "bracketed" },
+  "2017": { section: "240.21(C)(1)", evidence: "single" },
+  "2020": { section: "240.21(C)(1)", evidence: "single" },
+  "2023": { section: "240.21(C)(1)", evidence: "single" },
   "2026": { section: "240.21(C)(1)", evidence: "carried" },
 });
 
@@ -1547,10 +1602,10 @@ export const secondaryProtectedByPrimary: ByEdition<Citation> = /* @__PURE__ */ 
 export const secondaryTenFeet: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(C)(2)", evidence: "carried" },
   "2011": { section: "240.21(C)(2)", evidence: "single" },
-  "2014": { section: "240.21(C)(2)", evidence: "carried" },
-  "2017": { section: "240.21(C)(2)", evidence: "carried" },
-  "2020": { section: "240.21(C)(2)", evidence: "carried" },
-  "2023": { section: "240.21(C)(2)", evidence: "carried" },
+  "2014": { section: "240.21(C)(2)", evidence: "bracketed" },
+  "2017": { section: "240.21(C)(2)", evidence: "single" },
+  "2020": { section: "240.21(C)(2)", evidence: "single" },
+  "2023": { section: "240.21(C)(2)", evidence: "single" },
   "2026": { section: "240.21(C)(2)", evidence: "carried" },
 });
 
@@ -1558,10 +1613,10 @@ export const secondaryTenFeet: ByEdition<Citation> = /* @__PURE__ */ frozen({
 export const secondaryIndustrial: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(C)(3)", evidence: "carried" },
   "2011": { section: "240.21(C)(3)", evidence: "single" },
-  "2014": { section: "240.21(C)(3)", evidence: "carried" },
-  "2017": { section: "240.21(C)(3)", evidence: "carried" },
-  "2020": { section: "240.21(C)(3)", evidence: "carried" },
-  "2023": { section: "240.21(C)(3)", evidence: "carried" },
+  "2014": { section: "240.21(C)(3)", evidence: "bracketed" },
+  "2017": { section: "240.21(C)(3)", evidence: "single" },
+  "2020": { section: "240.21(C)(3)", evidence: "single" },
+  "2023": { section: "240.21(C)(3)", evidence: "single" },
   "2026": { section: "240.21(C)(3)", evidence: "carried" },
 });
 
@@ -1569,10 +1624,10 @@ export const secondaryIndustrial: ByEdition<Citation> = /* @__PURE__ */ frozen({
 export const secondaryOutdoors: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(C)(4)", evidence: "carried" },
   "2011": { section: "240.21(C)(4)", evidence: "single" },
-  "2014": { section: "240.21(C)(4)", evidence: "carried" },
-  "2017": { section: "240.21(C)(4)", evidence: "carried" },
-  "2020": { section: "240.21(C)(4)", evidence: "carried" },
-  "2023": { section: "240.21(C)(4)", evidence: "carried" },
+  "2014": { section: "240.21(C)(4)", evidence: "bracketed" },
+  "2017": { section: "240.21(C)(4)", evidence: "single" },
+  "2020": { section: "240.21(C)(4)", evidence: "single" },
+  "2023": { section: "240.21(C)(4)", evidence: "single" },
   "2026": { section: "240.21(C)(4)", evidence: "carried" },
 });
 
@@ -1580,10 +1635,10 @@ export const secondaryOutdoors: ByEdition<Citation> = /* @__PURE__ */ frozen({
 export const secondaryOfTappedTransformer: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(C)(5)", evidence: "carried" },
   "2011": { section: "240.21(C)(5)", evidence: "single" },
-  "2014": { section: "240.21(C)(5)", evidence: "carried" },
-  "2017": { section: "240.21(C)(5)", evidence: "carried" },
-  "2020": { section: "240.21(C)(5)", evidence: "carried" },
-  "2023": { section: "240.21(C)(5)", evidence: "carried" },
+  "2014": { section: "240.21(C)(5)", evidence: "bracketed" },
+  "2017": { section: "240.21(C)(5)", evidence: "single" },
+  "2020": { section: "240.21(C)(5)", evidence: "single" },
+  "2023": { section: "240.21(C)(5)", evidence: "single" },
   "2026": { section: "240.21(C)(5)", evidence: "carried" },
 });
 
@@ -1591,9 +1646,9 @@ export const secondaryOfTappedTransformer: ByEdition<Citation> = /* @__PURE__ */
 export const secondaryTwentyFiveFeet: ByEdition<Citation> = /* @__PURE__ */ frozen({
   "2008": { section: "240.21(C)(6)", evidence: "carried" },
   "2011": { section: "240.21(C)(6)", evidence: "single" },
-  "2014": { section: "240.21(C)(6)", evidence: "carried" },
-  "2017": { section: "240.21(C)(6)", evidence: "carried" },
-  "2020": { section: "240.21(C)(6)", evidence: "carried" },
-  "2023": { section: "240.21(C)(6)", evidence: "carried" },
+  "2014": { section: "240.21(C)(6)", evidence: "bracketed" },
+  "2017": { section: "240.21(C)(6)", evidence: "single" },
+  "2020": { section: "240.21(C)(6)", evidence: "single" },
+  "2023": { section: "240.21(C)(6)", evidence: "single" },
   "2026": { section: "240.21(C)(6)", evidence: "carried" },
 });

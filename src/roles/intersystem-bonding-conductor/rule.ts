@@ -1,11 +1,16 @@
 import { areaOf } from "../../conductor/index.js";
+import { inferred } from "../../edition/index.js";
 import { intersystemLeast } from "../../edition/tables/named-sizes.generated.js";
 import {
   busbarFollowsElectrodeConductor,
   intersystemExcusedWhereUnlikely,
 } from "../../edition/tables/placements.generated.js";
 import { intersystemBondingConductorFacts } from "../../edition/tables/roles.generated.js";
-import { intersystemBusbar, intersystemTermination } from "../../edition/tables/sections.generated.js";
+import {
+  intersystemBusbar,
+  intersystemExcuse,
+  intersystemTermination,
+} from "../../edition/tables/sections.generated.js";
 import { isAlwaysWire } from "../../rules/amendment-effects.js";
 import { finish, notRequired } from "../../rules/finish.js";
 import type { NotRequiredResult, SizedResult } from "../../rules/result.js";
@@ -23,22 +28,22 @@ export function decide(input: IntersystemBondingConductorInput): SizedResult<Id>
   const { year } = code;
   const citation = termination === "busbar" ? intersystemBusbar[year] : intersystemTermination[year];
   if (communicationsUnlikely === true && intersystemExcusedWhereUnlikely[year]) {
-    return notRequired(facts, code, "copper", "communications-unlikely", citation);
+    return notRequired(facts, code, "copper", "communications-unlikely", intersystemExcuse[year]);
   }
   if (termination === "on-enclosure" && !isAlwaysWire(code, facts.role))
     return notRequired(facts, code, "copper", "termination-on-enclosure", citation);
   const least = intersystemLeast[year];
+  const isInferred = termination === "busbar" && !busbarFollowsElectrodeConductor[year];
   const step: NamedSizeStep = {
     kind: "named-size",
     from: "code",
     size: least.copper,
     requiredArea: areaOf(least.copper),
-    citation: least.citation,
+    citation: isInferred ? inferred(least.citation) : least.citation,
   };
   const followed = busbarFollowsElectrodeConductor[year] ? electrodeConductorOnBusbar : undefined;
   const floors = followed === undefined ? [] : [floorStep(followed, intersystemBusbar[year], "least-size")];
   const isUnlikely = communicationsUnlikely === true;
-  const isInferred = termination === "busbar" && !busbarFollowsElectrodeConductor[year];
   return finish(code, () => ({
     facts,
     code,

@@ -1,18 +1,18 @@
 import { type EditionYear, editionYears } from "../../../src/edition/edition-year.js";
-import type { Evidence } from "../../../src/edition/evidence.js";
+import { weakestEvidence } from "../../../src/edition/evidence.js";
+import type { Levels } from "./extracts.js";
 import { inForce } from "./in-force.js";
+import type { Known } from "./ladder.js";
 import type {
   Cited,
-  EvidenceByPart,
-  EvidenceFile,
   FromEdition,
   Limit,
   NamedSizesFile,
   PlacementsFile,
   PoliciesFile,
   RolesFile,
-  SectionEvidenceFile,
   SectionsFile,
+  TableFile,
 } from "./model.js";
 
 export type ByEdition<T> = Readonly<Record<EditionYear, T>>;
@@ -23,7 +23,6 @@ export interface Policy {
   /** By part. A field that is a size with a place of its own is a part too. */
   readonly basis: Readonly<Record<string, Cited>>;
   readonly limits: Readonly<Record<string, Cited>>;
-  readonly sources: readonly string[];
 }
 
 /** Sets of policies by name. */
@@ -53,20 +52,32 @@ export type NamedSizes = Readonly<
 export type Placements = Readonly<
   Record<
     string,
-    { readonly says: string; readonly topic: string; readonly values: ByEdition<boolean | string> }
+    {
+      readonly says: string;
+      readonly topic: string;
+      readonly values: ByEdition<boolean | string>;
+      readonly citations: ByEdition<Cited>;
+    }
   >
 >;
 
 /** Purposes and names of the roles. */
 export type Roles = Readonly<Record<string, { readonly purpose: string; readonly name: ByEdition<string> }>>;
 
-/** Sets of policies with their evidence, under each edition. */
-export function policiesByEdition(file: PoliciesFile, { evidence }: EvidenceFile<EvidenceByPart>): Policies {
-  return mapped(file.policies, (entries, set) =>
+/** Sets of policies under each edition, with the level of each part; their rows are as sure as the table. */
+export function policiesByEdition(
+  name: "policies" | "rating-policies",
+  { policies }: PoliciesFile,
+  levels: Levels,
+  tables: readonly TableFile[],
+): Policies {
+  return mapped(policies, (entries, set) =>
     eachEdition((year) => {
       const { from, sections = {}, ...fields } = heldIn(entries, year, set);
-      const known = evidence[set]?.[year] ?? missing(set, year);
-      const cited = (part: string, section: string): Cited => [section, known.parts?.[part] ?? known.level];
+      const cited = (part: string, section: string): Cited => {
+        const own = part === "row" ? ofTable(tables, fields["table"], year) : levels(name, [set, part], year);
+        return [section, own.level, own.sources];
+      };
       const limits = Object.entries(fields).flatMap(([field, value]) =>
         isLimit(value) ? [[field, cited(field, value.section)] as const] : [],
       );
@@ -74,47 +85,63 @@ export function policiesByEdition(file: PoliciesFile, { evidence }: EvidenceFile
         fields,
         basis: mapped(sections, (section, part) => cited(part, section)),
         limits: Object.fromEntries(limits),
-        sources: known.sources,
       };
     }),
   );
 }
 
-/** Sections with their evidence, under each edition. */
-export function sectionsByEdition(file: SectionsFile, { evidence }: SectionEvidenceFile): Sections {
-  return mapped(file.topics, ({ says, sections }, topic) => ({
-    says,
-    sections: eachEdition(
-      (year): Cited => [
-        heldIn(sections, year, topic).section,
-        evidence[topic]?.[year] ?? missing(topic, year),
-      ],
-    ),
-  }));
+/** Sections under each edition; a topic that is a table is as sure as it, and none is surer than the facts that rest on it. */
+export function sectionsByEdition(
+  { topics }: SectionsFile,
+  { facts }: PlacementsFile,
+  levels: Levels,
+  tables: readonly TableFile[],
+): Sections {
+  return mapped(topics, ({ says, sections, table }, topic) => {
+    const resting = Object.keys(facts).filter((fact) => facts[fact]?.topic === topic);
+    return {
+      says,
+      sections: eachEdition((year): Cited => {
+        const own = table === undefined ? levels("sections", [topic], year) : ofTable(tables, table, year);
+        const all = [own, ...resting.map((fact) => levels("placements", [fact], year))];
+        const level = weakestEvidence(all.map((one) => one.level));
+        return [
+          heldIn(sections, year, topic).section,
+          level,
+          all.find((one) => one.level === level)?.sources ?? [],
+        ];
+      }),
+    };
+  });
 }
 
 /** Named sizes with their evidence, under each edition. */
-export function namedSizesByEdition(file: NamedSizesFile, { evidence }: EvidenceFile<Evidence>): NamedSizes {
-  return mapped(file.sizes, ({ says, values }, name) => ({
+export function namedSizesByEdition({ sizes }: NamedSizesFile, levels: Levels): NamedSizes {
+  return mapped(sizes, ({ says, values }, name) => ({
     says,
     values: eachEdition((year) => {
       const { copper, aluminum, section } = heldIn(values, year, name);
       if (copper === undefined || aluminum === undefined || section === undefined) return missing(name, year);
-      return {
-        copper,
-        aluminum,
-        citation: [section, evidence[name]?.[year] ?? missing(name, year)] as const,
-      };
+      const { level, sources } = levels("named-sizes", [name], year);
+      return { copper, aluminum, citation: [section, level, sources] as const };
     }),
   }));
 }
 
-/** Facts of placement under each edition. */
-export function placementsByEdition(file: PlacementsFile): Placements {
-  return mapped(file.facts, ({ says, topic, values }, fact) => ({
+/** Facts of placement under each edition, and where they stand. */
+export function placementsByEdition(
+  { facts }: PlacementsFile,
+  { topics }: SectionsFile,
+  levels: Levels,
+): Placements {
+  return mapped(facts, ({ says, topic, values }, fact) => ({
     says,
     topic,
     values: eachEdition((year) => heldIn(values, year, fact).value),
+    citations: eachEdition((year): Cited => {
+      const { level, sources } = levels("placements", [fact], year);
+      return [heldIn(topics[topic]?.sections ?? [], year, topic).section, level, sources];
+    }),
   }));
 }
 
@@ -129,6 +156,10 @@ export function rolesByEdition(file: RolesFile): Roles {
 /** Whether a field of a policy is a size with a place of its own. */
 export function isLimit(value: unknown): value is Limit {
   return typeof value === "object" && value !== null && "section" in value;
+}
+
+function ofTable(tables: readonly TableFile[], id: unknown, year: EditionYear): Known {
+  return tables.find((table) => table.id === id)?.evidence[year] ?? { level: "memory", sources: [] };
 }
 
 function heldIn<E extends FromEdition>(entries: readonly E[], year: EditionYear, name: string): E {

@@ -1,16 +1,7 @@
 import { type EditionYear, editionYears } from "../../../src/edition/edition-year.js";
-import { isLimit, type Policies } from "./by-edition.js";
+import type { Policies } from "./by-edition.js";
 import { entryFaults, inForce } from "./in-force.js";
-import type {
-  EvidenceByPart,
-  EvidenceFile,
-  FromEdition,
-  PlacementsFile,
-  PoliciesFile,
-  ReadingsFile,
-  SectionsFile,
-  TableFile,
-} from "./model.js";
+import type { FromEdition, PlacementsFile, ReadingsFile, SectionsFile, TableFile } from "./model.js";
 
 /** Faults that hold for every table: each edition answered, blocks in order, rows as wide as the columns. */
 export function checkTable(table: TableFile, years: readonly EditionYear[] = editionYears): string[] {
@@ -91,30 +82,7 @@ export function checkEntries(
   );
 }
 
-/** Faults of evidence that is kept apart: exactly what has a name has evidence. That it answers every edition is checked of every file. */
-export function checkEvidence(
-  named: Readonly<Record<string, unknown>>,
-  { evidence }: EvidenceFile,
-): string[] {
-  const without = Object.keys(named).filter((name) => evidence[name] === undefined);
-  const idle = Object.keys(evidence).filter((name) => named[name] === undefined);
-  return [...without.map((name) => `nothing on ${name}`), ...idle.map((name) => `there is no ${name}`)];
-}
-
-/** Faults of the parts of which evidence differs from that of their policy: each is a part that the policy has. */
-export function checkParts({ policies }: PoliciesFile, { evidence }: EvidenceFile<EvidenceByPart>): string[] {
-  return Object.entries(evidence).flatMap(([set, byYear]) =>
-    Object.entries(byYear).flatMap(([year, { parts = {} }]) => {
-      const policy = inForce(policies[set] ?? [], year);
-      const unknown = Object.keys(parts).filter(
-        (part) => policy?.sections?.[part] === undefined && !isLimit(policy?.[part]),
-      );
-      return unknown.map((part) => `${set}: ${year} has no part ${part}`);
-    }),
-  );
-}
-
-/** Faults of the policies: every one goes by a table that the edition has, and is as sure of its rows as the table. */
+/** Faults of the policies: every one goes by a table that the edition has. */
 export function checkPolicies(
   policies: Policies,
   tables: readonly TableFile[],
@@ -122,15 +90,23 @@ export function checkPolicies(
 ): string[] {
   return Object.entries(policies).flatMap(([set, byYear]) =>
     years.flatMap((year) => {
-      const { fields, basis } = byYear[year];
-      const evidence = tables.find((table) => table.id === fields["table"])?.evidence[year];
-      if (evidence === undefined) return [`${set}: ${year} has no table ${fields["table"]}`];
-      const row = basis["row"]?.[1];
-      return row === evidence.level
+      const { table } = byYear[year].fields;
+      return tables.some(({ id, number }) => id === table && number[year] !== null)
         ? []
-        : [`${set}: ${year} calls its rows ${row}, the table says ${evidence.level}`];
+        : [`${set}: ${year} has no table ${table}`];
     }),
   );
+}
+
+/** Faults of the topics that are a table: they stand where it does. */
+export function checkTopics({ topics }: SectionsFile, tables: readonly TableFile[]): string[] {
+  return Object.entries(topics).flatMap(([topic, { table, sections }]) => {
+    if (table === undefined) return [];
+    const number = tables.find(({ id }) => id === table)?.number;
+    return editionYears
+      .filter((year) => number?.[year] !== inForce(sections, year)?.section)
+      .map((year) => `${topic}: does not stand where the table ${table} does in ${year}`);
+  });
 }
 
 /** Faults of the readings: the default exists and is what the policies say. */

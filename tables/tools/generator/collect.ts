@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Evidence } from "../../../src/edition/evidence.js";
 import { unanswered, unfilledPlaces } from "./answers.js";
 import { areaReader } from "./areas.js";
 import {
@@ -13,34 +12,32 @@ import {
 import { type ChannelsFile, checkChannels } from "./channels.js";
 import {
   checkEntries,
-  checkEvidence,
   checkOrder,
-  checkParts,
   checkPlacements,
   checkPolicies,
   checkReadings,
   checkRising,
   checkTable,
+  checkTopics,
 } from "./checks.js";
 import type { Collected } from "./collected.js";
 import { type CopiesFile, checkCopies, type PrintedTable, withCopies } from "./copies.js";
 import type { DebtsFile } from "./debts.js";
 import { checkWithstand } from "./emit-withstand.js";
+import { checkExtracts, levelsOf, passagesOf, readExtracts } from "./extracts.js";
 import type {
-  EvidenceByPart,
-  EvidenceFile,
   FromEdition,
   NamedSizesFile,
   PlacementsFile,
   PoliciesFile,
   ReadingsFile,
   RolesFile,
-  SectionEvidenceFile,
   SectionsFile,
   TableFile,
 } from "./model.js";
 import { plainTables } from "./plain-tables.js";
 import { readSchemas } from "./schemas.js";
+import { statementsOf } from "./statements.js";
 import type { WithstandFile } from "./withstand-file.js";
 import { checkWitness, readWitnesses, withWitnesses } from "./witnesses.js";
 
@@ -88,22 +85,19 @@ export function collect(folder: string): Gathered {
   const ratings = readTable("equipment-grounding");
   const trays = readTable("tray-as-conductor");
   const plain = plainTables(folder).map(readTable);
-  const policyFiles = ["policies", "rating-policies"].map((name) => ({
-    name,
-    file: read<PoliciesFile>(name),
-    evidence: read<EvidenceFile<EvidenceByPart>>(`evidence/${name}`),
-  }));
+  const policies = read<PoliciesFile>("policies");
+  const ratingPolicies = read<PoliciesFile>("rating-policies");
   const roles = read<RolesFile>("roles");
   const readings = read<ReadingsFile>("readings");
   const sections = read<SectionsFile>("sections");
-  const sectionEvidence = read<SectionEvidenceFile>("evidence/sections");
   const placements = read<PlacementsFile>("placements");
   const namedSizes = read<NamedSizesFile>("named-sizes");
-  const sizeEvidence = read<EvidenceFile<Evidence>>("evidence/named-sizes");
   const withstand = read<WithstandFile>("short-time-withstand");
   const channels = read<ChannelsFile>("channels");
   const allowed = read<DebtsFile>("debts");
   const witnesses = readWitnesses(folder);
+  const extracts = readExtracts(folder);
+  for (const [name, file] of extracts) note(name, schemaFaults("extracts.schema.json", file));
   // What a scaffold left open breaks the schemas too; the list of what to fill says it shorter.
   if (toFill.length > 0) throw new Error(`to be read in the edition and filled:\n${toFill.join("\n")}`);
   stopAt(faults);
@@ -124,14 +118,11 @@ export function collect(folder: string): Gathered {
   for (const column of [1, 2, 3, 4]) note(trays.id, checkRising(trays, column, Number, "may-be-alike"));
   for (const table of plain) note(table.id, checkOrder(table, areaOf));
 
-  for (const { name, file, evidence } of policyFiles) {
-    note(name, checkEntries(file.policies));
-    note(`evidence/${name}`, [...checkEvidence(file.policies, evidence), ...checkParts(file, evidence)]);
-  }
+  note("policies", checkEntries(policies.policies));
+  note("rating-policies", checkEntries(ratingPolicies.policies));
   note("sections", checkEntries(entriesOf(sections.topics, ({ sections: own }) => own)));
-  note("evidence/sections", checkEvidence(sections.topics, sectionEvidence));
+  note("sections", checkTopics(sections, tables));
   note("named-sizes", checkEntries(entriesOf(namedSizes.sizes, ({ values }) => values)));
-  note("evidence/named-sizes", checkEvidence(namedSizes.sizes, sizeEvidence));
   note("placements", checkEntries(entriesOf(placements.facts, ({ values }) => values)));
   note("roles", checkEntries(entriesOf(roles.roles, ({ names }) => names)));
   note("placements", checkPlacements(placements, sections));
@@ -143,25 +134,33 @@ export function collect(folder: string): Gathered {
   }
   stopAt(faults);
 
-  const [policies = {}, ratingPolicies = {}] = policyFiles.map(({ file, evidence }) =>
-    policiesByEdition(file, evidence),
-  );
-  note("policies", checkPolicies(policies, supplyAreaTables));
-  note("readings", checkReadings(readings, { ...policies, ...ratingPolicies }));
-  stopAt(faults);
-  const collected: Collected = {
-    tables: tables.map((table) => withWitnesses(table, [...witnesses.values()], channels)),
+  const statements = statementsOf({
     policies,
-    ratingPolicies,
-    sections: sectionsByEdition(sections, sectionEvidence),
-    readThrough: sectionEvidence.readThrough,
-    namedSizes: namedSizesByEdition(namedSizes, sizeEvidence),
-    placements: placementsByEdition(placements),
+    "rating-policies": ratingPolicies,
+    sections,
+    placements,
+    "named-sizes": namedSizes,
+  });
+  for (const [name, file] of extracts) note(name, checkExtracts(file, statements, sources, channels));
+  stopAt(faults);
+  const levels = levelsOf(statements, extracts.values());
+  const witnessed = tables.map((table) => withWitnesses(table, [...witnesses.values()], channels));
+  const collected: Collected = {
+    tables: witnessed,
+    policies: policiesByEdition("policies", policies, levels, witnessed),
+    ratingPolicies: policiesByEdition("rating-policies", ratingPolicies, levels, witnessed),
+    sections: sectionsByEdition(sections, placements, levels, witnessed),
+    namedSizes: namedSizesByEdition(namedSizes, levels),
+    placements: placementsByEdition(placements, sections, levels),
+    passages: passagesOf(extracts.values()),
     readings,
     roles: rolesByEdition(roles),
     withstand,
     channels,
   };
+  note("policies", checkPolicies(collected.policies, supplyAreaTables));
+  note("readings", checkReadings(readings, { ...collected.policies, ...collected.ratingPolicies }));
+  stopAt(faults);
   return { collected, unwitnessed: tables, plain: plain.map(({ id }) => id), allowed };
 }
 

@@ -1,5 +1,6 @@
-import type { ByEdition, NamedSizes, Placements, Policies, Roles, Sections } from "./by-edition.js";
+import type { NamedSizes, Placements, Policies, Roles, Sections } from "./by-edition.js";
 import type { ChannelsFile } from "./channels.js";
+import type { Registered } from "./extracts.js";
 import type { ReadingsFile, TableFile } from "./model.js";
 import type { WithstandFile } from "./withstand-file.js";
 
@@ -9,10 +10,10 @@ export interface Collected {
   readonly policies: Policies;
   readonly ratingPolicies: Policies;
   readonly sections: Sections;
-  /** Sources in which each edition was read. */
-  readonly readThrough: ByEdition<{ readonly sources: readonly string[] }>;
   readonly namedSizes: NamedSizes;
   readonly placements: Placements;
+  /** What was read of all of these, passage by passage. */
+  readonly passages: readonly Registered[];
   readonly readings: ReadingsFile;
   readonly roles: Roles;
   readonly withstand: WithstandFile;

@@ -1,9 +1,9 @@
 import { type EditionYear, editionYears } from "../../../src/edition/edition-year.js";
 import type { Evidence } from "../../../src/edition/evidence.js";
 import { cellKey, cellsOf, rowLabel, type TableCell } from "./cells.js";
-import type { ChannelKind } from "./channels.js";
 import { blockFor } from "./checks.js";
 import { areaByDefinition, isDefined } from "./definitions.js";
+import { known, type Seen, type Witness } from "./ladder.js";
 import type { Cell, CellEvidence, TableEvidence, TableFile } from "./model.js";
 
 /** A table as its file holds it: values, and remarks that no copy makes. How sure each cell is comes from the copies. */
@@ -35,15 +35,7 @@ export interface Remark {
 }
 
 /** One publication that prints the table, or a part of it, with what it prints. */
-export interface Copy {
-  readonly source: string;
-  /** The edition that it states or follows; `null` where that is not known. */
-  readonly edition: string | null;
-  readonly dated: "stated" | "inferred" | "undated";
-  /** Of an undated copy, the editions beside which it is held. */
-  readonly holds?: readonly EditionYear[];
-  /** `null` for what supports a value but is no channel. */
-  readonly channel: ChannelKind | null;
+export interface Copy extends Witness {
   readonly columns: readonly string[];
   /** Label first; `null` where a cell was not seen, `-` where the copy prints nothing. */
   readonly rows: readonly (readonly (string | number | null)[])[];
@@ -60,12 +52,7 @@ export interface CopiesFile {
 /** What a copy says of one cell of ours. */
 type Says = "agrees" | "differs" | "judged" | "not-seen";
 
-/**
- * A table with its evidence: of every cell under every edition, from the copies that print it. Two kinds of channel of that edition
- * confirm, one is single; the nearest earlier and the nearest later copy bracket, as do one of them and a definition outside the code;
- * one of them, or a copy without a date, carries. A value that changed between the two is on neither side known, so that only what is
- * no channel can carry it.
- */
+/** A table with its evidence: of every cell under every edition, from the copies that print it, by the rule of `known`. */
 export function withCopies(printed: PrintedTable, { copies }: CopiesFile): TableFile {
   const { notes = [], cellNotes = [], definitions, ...table } = printed;
   const years = editionYears.filter((year) => table.number[year] !== null);
@@ -117,7 +104,9 @@ function faultsOfCopy(
 ): readonly string[] {
   const at = `${copy.source}:`;
   const unknown = [
-    ...(sources[copy.source] === undefined ? [`${at} is not in the register of sources`] : []),
+    ...[copy.source, ...(copy.datedBy === undefined ? [] : [copy.datedBy])]
+      .filter((source) => sources[source] === undefined)
+      .map((source) => `${source}: is not in the register of sources`),
     ...copy.columns
       .filter((id) => !printed.columns.some((column) => column.id === id))
       .map((id) => `${at} prints the unknown column ${id}`),
@@ -163,43 +152,14 @@ function evidenceOf(
   cell: TableCell,
   year: EditionYear,
   copies: readonly Copy[],
-  defined: boolean,
+  isDefined: boolean,
 ): CellEvidence {
   const { row, column } = cell;
-  const seen = copies
-    .map((copy) => ({ copy, says: saysOf(copy, cell) }))
-    .filter(({ says }) => says === "agrees" || says === "differs");
-  const agreeing = seen.filter(({ says }) => says === "agrees").map(({ copy }) => copy);
-  const own = agreeing.filter(({ edition, channel }) => edition === year && channel !== null);
-  const support = agreeing.filter(
-    ({ edition, channel, holds = [] }) => channel === null && (edition === year || holds.includes(year)),
-  );
-  const dated = seen.filter(({ copy }) => copy.edition !== null && copy.channel !== null);
-  const nearest = (years: readonly string[]): readonly Copy[] => {
-    const [edition] = years;
-    const there = dated.filter(({ copy }) => copy.edition === edition);
-    return there.length > 0 && there.every(({ says }) => says === "agrees")
-      ? there.map(({ copy }) => copy)
-      : [];
-  };
-  const editions = [...new Set(dated.flatMap(({ copy }) => copy.edition ?? []))].sort();
-  const earlier = editions.filter((edition) => edition < year).reverse();
-  const later = editions.filter((edition) => edition > year);
-  const [before, after] = [nearest(earlier), nearest(later)];
-  const sides = [before, after].filter((side) => side.length > 0).length + (defined ? 1 : 0);
-  const changed = earlier.length > 0 && later.length > 0 && sides === 1;
-  const level = levelFrom(own, changed ? 0 : sides, support);
-  const used = own.length > 0 ? own : [...before, ...after];
-  const sources = [...new Set([...used, ...support].map(({ source }) => source))];
-  return { edition: year, row, column, level, sources };
-}
-
-function levelFrom(own: readonly Copy[], sides: number, support: readonly Copy[]): Evidence {
-  const kinds = new Set(own.map(({ channel }) => channel));
-  if (kinds.size > 1) return "confirmed";
-  if (kinds.size === 1) return "single";
-  if (sides > 1) return "bracketed";
-  return sides > 0 || support.length > 0 ? "carried" : "memory";
+  const seen = copies.flatMap((of): readonly Seen[] => {
+    const says = saysOf(of, cell);
+    return says === "agrees" || says === "differs" ? [{ of, says }] : [];
+  });
+  return { edition: year, row, column, ...known(seen, year, isDefined) };
 }
 
 function saysOf(copy: Copy, cell: TableCell): Says {

@@ -3,7 +3,7 @@ import { isLimit, type Policies, type Policy } from "./by-edition.js";
 import { rowLabel } from "./cells.js";
 import { blockFor } from "./checks.js";
 import type { Collected } from "./collected.js";
-import type { Cell, TableFile } from "./model.js";
+import type { Cell, Cited, TableFile } from "./model.js";
 
 type Line = Readonly<Record<string, Cell | undefined>>;
 
@@ -21,6 +21,7 @@ export function csvFiles(collected: Collected): ReadonlyMap<string, string> {
     ["sections", sectionLines(collected)],
     ["roles", roleLines(collected)],
     ["short-time-withstand", withstandLines(collected)],
+    ["extracts", extractLines(collected)],
   ];
   return new Map(lines.map(([name, rows]) => [`${name}.csv`, csvOf(rows)]));
 }
@@ -89,12 +90,11 @@ function flat([field, value]: readonly [string, unknown]): Line {
 
 function basisLines(policies: Policies): readonly Line[] {
   return eachPolicy(policies, (policy, edition, { basis, limits }) =>
-    [...Object.entries(basis), ...Object.entries(limits)].map(([part, [section, level]]) => ({
+    [...Object.entries(basis), ...Object.entries(limits)].map(([part, cited]) => ({
       policy,
       edition,
       part,
-      section,
-      level,
+      ...citedLine(cited),
     })),
   );
 }
@@ -112,24 +112,49 @@ function namedSizeLines({ namedSizes }: Collected): readonly Line[] {
   return Object.entries(namedSizes).flatMap(([name, { values }]) =>
     editionYears.map((edition) => {
       const { copper, aluminum, citation } = values[edition];
-      return { name, edition, copper, aluminum, section: citation[0], level: citation[1] };
+      return { name, edition, copper, aluminum, ...citedLine(citation) };
     }),
   );
 }
 
 function placementLines({ placements }: Collected): readonly Line[] {
-  return Object.entries(placements).flatMap(([fact, { topic, values }]) =>
-    editionYears.map((edition) => ({ fact, edition, value: values[edition], topic })),
+  return Object.entries(placements).flatMap(([fact, { topic, values, citations }]) =>
+    editionYears.map((edition) => ({
+      fact,
+      edition,
+      value: values[edition],
+      topic,
+      ...citedLine(citations[edition]),
+    })),
   );
 }
 
 function sectionLines({ sections }: Collected): readonly Line[] {
   return Object.entries(sections).flatMap(([topic, { sections: places }]) =>
-    editionYears.map((edition) => {
-      const [section, level] = places[edition];
-      return { topic, edition, section, level };
-    }),
+    editionYears.map((edition) => ({ topic, edition, ...citedLine(places[edition]) })),
   );
+}
+
+/** What was read of which statement, in which source. */
+function extractLines({ passages }: Collected): readonly Line[] {
+  return passages.map(({ of, file, path, passage }) => ({
+    file,
+    statement: path.join("/"),
+    edition: of.edition,
+    dated: of.dated,
+    datedBy: of.datedBy,
+    beside: (of.holds ?? []).join(" "),
+    source: of.source,
+    channel: of.channel,
+    section: passage.at,
+    value: passage.is === undefined ? undefined : JSON.stringify(passage.is),
+    says: passage.says,
+    judged: passage.judged,
+  }));
+}
+
+function citedLine([section, level, sources]: Cited): Line {
+  return { section, level, ...sourced({ sources }) };
 }
 
 function roleLines({ roles }: Collected): readonly Line[] {

@@ -114,10 +114,10 @@ function debtsOfTable(table: TableFile, year: EditionYear): readonly Debt[] {
 
 function debtsOfPolicies(policies: Policies, year: EditionYear): readonly Debt[] {
   return Object.entries(policies).flatMap(([set, byYear]) => {
-    const { basis, limits, sources } = byYear[year];
+    const { basis, limits } = byYear[year];
     return [...Object.entries(basis), ...Object.entries(limits)].map(
       ([part, cited]): Debt => ({
-        ...ofCited(year, cited, sources),
+        ...ofCited(year, cited),
         kind: "policy",
         what: `${set}, ${part}`,
       }),
@@ -125,37 +125,30 @@ function debtsOfPolicies(policies: Policies, year: EditionYear): readonly Debt[]
   });
 }
 
-function debtsOfNamedSizes({ namedSizes, readThrough }: Collected, year: EditionYear): readonly Debt[] {
+function debtsOfNamedSizes({ namedSizes }: Collected, year: EditionYear): readonly Debt[] {
   return Object.entries(namedSizes).map(
     ([name, { values }]): Debt => ({
-      ...ofCited(year, values[year].citation, readThrough[year].sources),
+      ...ofCited(year, values[year].citation),
       kind: "named size",
       what: name,
     }),
   );
 }
 
-function debtsOfSections({ sections, readThrough }: Collected, year: EditionYear): readonly Debt[] {
+function debtsOfSections({ sections }: Collected, year: EditionYear): readonly Debt[] {
   return Object.entries(sections).map(
     ([topic, found]): Debt => ({
-      ...ofCited(year, found.sections[year], readThrough[year].sources),
+      ...ofCited(year, found.sections[year]),
       kind: "section",
       what: topic,
     }),
   );
 }
 
-/** A fact of placement is as sure as the section that it rests on. */
-function debtsOfPlacements(
-  { placements, sections, readThrough }: Collected,
-  year: EditionYear,
-): readonly Debt[] {
-  return Object.entries(placements).flatMap(([fact, { topic }]): readonly Debt[] => {
-    const pair = sections[topic]?.sections[year];
-    if (pair === undefined) return [];
-    const debt = ofCited(year, pair, readThrough[year].sources);
-    return [{ ...debt, kind: "placement", what: fact }];
-  });
+function debtsOfPlacements({ placements }: Collected, year: EditionYear): readonly Debt[] {
+  return Object.entries(placements).map(
+    ([fact, { citations }]): Debt => ({ ...ofCited(year, citations[year]), kind: "placement", what: fact }),
+  );
 }
 
 /** A reading stays open however often the text is read; what can be settled is the wording that its default rests on. */
@@ -163,6 +156,7 @@ function debtsOfReading(reading: ReadingEntry, from: Collected, year: EditionYea
   if (!reading.editions.includes(year)) return [];
   const pairs = [...wordingInPolicies(reading, from, year), ...wordingInSections(reading, from, year)];
   const level = pairs.length === 0 ? "memory" : weakestEvidence(pairs.map(([, evidence]) => evidence));
+  const sources = pairs.filter(([, evidence]) => evidence === level).flatMap(([, , own]) => own);
   return [
     {
       kind: "reading",
@@ -170,7 +164,7 @@ function debtsOfReading(reading: ReadingEntry, from: Collected, year: EditionYea
       what: `${reading.id}, default ${reading.default}`,
       section: reading.sections.join(", "),
       level,
-      sources: from.readThrough[year].sources,
+      sources: [...new Set(sources)],
       values: 1,
     },
   ];
@@ -205,19 +199,15 @@ function wordingInSections(
     .map((topic) => topic.sections[year]);
 }
 
-function debtsOfConstants(
-  { withstand: { basis }, readThrough }: Collected,
-  year: EditionYear,
-): readonly Debt[] {
+function debtsOfConstants({ withstand: { basis } }: Collected, year: EditionYear): readonly Debt[] {
   if (!basis.editions.includes(year)) return [];
-  const { sources } = readThrough[year];
-  return [{ ...ofCited(year, basis.formula, sources), kind: "constant", what: "short-time withstand" }];
+  const [section, level] = basis.formula;
+  return [{ ...ofCited(year, [section, level, []]), kind: "constant", what: "short-time withstand" }];
 }
 
 function ofCited(
   edition: EditionYear,
-  [section, level]: Cited,
-  sources: readonly string[],
+  [section, level, sources]: Cited,
 ): Pick<Debt, "edition" | "section" | "level" | "sources" | "values"> {
   return { edition, section, level, sources, values: 1 };
 }

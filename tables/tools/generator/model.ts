@@ -1,5 +1,6 @@
 import type { EditionYear } from "../../../src/edition/edition-year.js";
 import type { Evidence } from "../../../src/edition/evidence.js";
+import type { Known } from "./ladder.js";
 
 /** One cell of a table file: a size, a number, a flag, or nothing. */
 export type Cell = string | number | boolean | null;
@@ -87,6 +88,8 @@ export interface PolicyEntry extends FromEdition {
 
 /** `policies.json` and `rating-policies.json`: sets of policies. */
 export interface PoliciesFile {
+  /** The newest edition for which every entry was answered. */
+  readonly through: EditionYear;
   /** Policies by their id. */
   readonly policies: Readonly<Record<string, readonly PolicyEntry[]>>;
 }
@@ -147,6 +150,8 @@ export interface ReadingsFile {
 
 /** `sections.json`. */
 export interface SectionsFile {
+  /** The newest edition for which every entry was answered. */
+  readonly through: EditionYear;
   /** Sections by topic. */
   readonly topics: Readonly<
     Record<
@@ -154,6 +159,8 @@ export interface SectionsFile {
       {
         /** What it says, in our own words. */
         readonly says: string;
+        /** The table that the topic is, which is then as sure as the topic. */
+        readonly table?: string;
         /** Sections by edition. */
         readonly sections: readonly (FromEdition & {
           /** Section of the edition. */
@@ -201,6 +208,8 @@ export interface NamedSizeEntry extends FromEdition {
 
 /** `named-sizes.json`: sizes that sections name outright. */
 export interface NamedSizesFile {
+  /** The newest edition for which every entry was answered. */
+  readonly through: EditionYear;
   /** The sizes. */
   readonly sizes: Readonly<
     Record<
@@ -215,31 +224,14 @@ export interface NamedSizesFile {
   >;
 }
 
-/** How sure a wording is under an edition: the level of most parts, and that of each part that differs. */
-export interface EvidenceByPart extends TableEvidence {
-  /** The parts, in their order. */
-  readonly parts?: Readonly<Record<string, Evidence>>;
-}
-
-/** A file of `evidence/`: how sure the wording behind the file of the same name is, under each edition. */
-export interface EvidenceFile<E extends Evidence | EvidenceByPart = Evidence | EvidenceByPart> {
-  /** How sure the texts and values behind it are, weakest first used. */
+/** A file of `evidence/`, generated: how sure the wording behind the file of the same name is, by name and edition. */
+export interface EvidenceFile<E extends Known | Readonly<Record<string, Known>> = Known> {
+  /** How sure the wording is, and through what. */
   readonly evidence: Readonly<Record<string, Readonly<Record<EditionYear, E>>>>;
 }
 
-/** `evidence/sections.json`. */
-export interface SectionEvidenceFile extends EvidenceFile<Evidence> {
-  /** Sources in which each edition was read. */
-  readonly readThrough: Readonly<
-    Record<
-      EditionYear,
-      {
-        /** Ids of the sources, as in tables/sources.json. */
-        readonly sources: readonly string[];
-      }
-    >
-  >;
-}
+/** How sure each part of a policy is. */
+export type EvidenceByPart = Readonly<Record<string, Known>>;
 
-/** A place in the edition, and how surely it was read. */
-export type Cited = readonly [section: string, evidence: Evidence];
+/** A place in the edition, how surely it was read, and through what. */
+export type Cited = readonly [section: string, evidence: Evidence, sources: readonly string[]];

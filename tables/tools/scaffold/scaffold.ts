@@ -14,16 +14,14 @@ export interface Said {
 /** Files that hold nothing by edition. */
 const apart = ["sources.json", "debts.json"];
 
-/** Writes a stub of a new edition into every table file and its evidence, and the edition into the schema of the editions; all of them or none. */
+/** Writes a stub of a new edition into every table file, and the edition into the schema of the editions; all of them or none. */
 export function scaffoldEdition(root: string, next: string): Said {
   const before = editionYears.filter((year) => year < next).at(-1);
   const known = editionYears.some((year) => year > next);
   if (!/^20\d\d$/.test(next) || before === undefined || known)
     return refused(`name a year after ${editionYears.at(-1)}, for example 2029`);
 
-  const data = [...jsonFiles(join(root, "tables")), ...jsonFiles(join(root, "tables/evidence"))].filter(
-    (path) => !apart.some((name) => path.endsWith(name)),
-  );
+  const data = jsonFiles(join(root, "tables")).filter((path) => !apart.some((name) => path.endsWith(name)));
   const schema = join(root, "tables/schema/editions.schema.json");
   const answered = [...data, schema].filter((path) => mentions(parse(path), next));
   if (answered.length > 0)

@@ -3,14 +3,14 @@ import { unfilled } from "../generator/answers.js";
 /**
  * The data of a table file with a stub for a new edition wherever there is an answer by edition: a copy of the edition before, so that
  * it can be compared, marked as unfilled, so that nothing passes before somebody has looked. What holds from an edition on needs no copy:
- * its evidence, or the edition through which the file was answered, asks.
+ * the edition through which the file was answered asks. How sure it is follows from what is read.
  */
 export function withStubs(data: unknown, before: string, next: string): unknown {
   if (Array.isArray(data)) return data.map((item) => withStubs(item, before, next));
   if (!isRecord(data)) return data;
   const inside = Object.entries(data).map(([key, value]) => [key, withStubs(value, before, next)] as const);
   const copy: Record<string, unknown> = Object.fromEntries(inside);
-  if (Object.hasOwn(data, before)) copy[next] = stub(data[before], before);
+  if (Object.hasOwn(data, before)) copy[next] = stub(data[before]);
   if (isEditionList(data["editions"], before)) copy["editions"] = [...data["editions"], { [unfilled]: next }];
   if (data["through"] === before) copy["through"] = { [unfilled]: next };
   return copy;
@@ -32,16 +32,9 @@ export function mentions(data: unknown, year: string): boolean {
   return Object.hasOwn(data, year) || Object.values(data).some((value) => mentions(value, year));
 }
 
-function stub(answer: unknown, before: string): unknown {
+function stub(answer: unknown): unknown {
   if (Array.isArray(answer)) return [];
-  if (!isRecord(answer)) return { [unfilled]: answer };
-  if (Object.hasOwn(answer, "level")) return { level: unfilled, sources: [unfilled], note: noteOn(before) };
-  if (Object.hasOwn(answer, "sources")) return { ...answer, sources: [unfilled] };
   return { [unfilled]: answer };
-}
-
-function noteOn(before: string): string {
-  return `Not read; copied from ${before} by the scaffold.`;
 }
 
 function isEditionList(value: unknown, year: string): value is readonly unknown[] {
