@@ -12,7 +12,7 @@ Generated from \`bondmil --help\` by \`npm run pages -- command\`; do not edit.
 
 \`npm install --global bondmil\`, or \`npx bondmil\` where the package is installed.
 
-${code(generalHelp(width))}
+${code(generalHelp(width, "node_modules/bondmil"))}
 
 ${subcommands.map((one) => `## bondmil ${one.name}\n\n${code(subcommandHelp(one, width))}`).join("\n\n")}
 

@@ -1,17 +1,35 @@
 #!/usr/bin/env node
 import { createReadStream, ReadStream } from "node:fs";
-import { createRequire } from "node:module";
+import { writeFile } from "node:fs/promises";
 import { Socket } from "node:net";
+import { dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
 import type { Readable } from "node:stream";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { version } from "../input/version.generated.js";
 import { outletTo } from "./outlet.js";
 import { run } from "./run.js";
 
-const { version } = createRequire(import.meta.url)("bondmil/package.json") as { readonly version: string };
+const home = fileURLToPath(new URL("../../", import.meta.url));
 
 /** Node gives an empty stream for what it does not know, such as a directory; reading that must fail instead. */
 function standardInput(stdin: Readable): AsyncIterable<Uint8Array> {
   const isKnown = stdin instanceof Socket || stdin instanceof ReadStream;
   return isKnown ? stdin : createReadStream("", { fd: 0 });
+}
+
+/** From one folder to a path below another that holds the first: relative, with slashes; nothing where it is not below. */
+function below(folder: string, path: string): string | undefined {
+  const way = relative(folder, path);
+  const isBelow = way !== "" && !way.startsWith("..") && !isAbsolute(way);
+  return isBelow ? way.split(sep).join("/") : undefined;
+}
+
+/** The schema of this package: where it is installed in the working folder by a relative path, so that the folder can move. */
+function schemaFor(path: string | undefined): string {
+  const schema = join(home, "docs/schema/installation.schema.json");
+  const way = relative(path === undefined ? process.cwd() : dirname(resolve(path)), schema);
+  const isNear = below(process.cwd(), schema) !== undefined && !isAbsolute(way);
+  return isNear ? way.split(sep).join("/") : pathToFileURL(schema).href;
 }
 
 process.exitCode = await run(
@@ -22,6 +40,9 @@ process.exitCode = await run(
     output: outletTo(process.stdout, 1),
     errors: outletTo(process.stderr, 2),
     open: createReadStream,
+    create: (path, text) => writeFile(path, text, { flag: "wx" }),
+    home: below(process.cwd(), home) ?? home.split(sep).join("/").replace(/\/$/, ""),
+    schemaFor,
     environment: process.env,
     now: Date.now,
   },

@@ -1,14 +1,23 @@
+import stringWidth from "string-width";
+import type { Letters } from "../report/render/letters.js";
 import { wrapped } from "../report/render/text-table.js";
 import type { Outlet, Surroundings } from "./surroundings.js";
 
 const usualWidth = 80;
-const widest = 120;
 const narrowest = 40;
 
 /** Letters in a line of text for reading; nothing where it is not read on a terminal. */
 export function readingWidth({ isTerminal, columns }: Outlet): number | undefined {
-  return isTerminal ? Math.max(narrowest, Math.min(columns ?? usualWidth, widest)) : undefined;
+  return isTerminal ? Math.max(narrowest, columns || usualWidth) : undefined;
 }
+
+/** Letters as a terminal shows them: those of Chinese, Japanese and Korean and emoji take two columns, marks upon others none. */
+export const shownLetters: Letters = {
+  of: (text) => Array.from(segmenter.segment(text), ({ segment }) => segment),
+  widthOf: (text) => stringWidth(printable(text)),
+};
+
+const segmenter = new Intl.Segmenter();
 
 /** Whether an outlet is to be colored: terminals only, and never against NO_COLOR. */
 export function isColored(
@@ -27,16 +36,16 @@ export function printable(text: string): string {
   });
 }
 
-/** Breaks lines that are too long, and sets what follows in below them. */
+/** Breaks lines that are too long, and sets what follows in below them. A line for a shell stays whole, to be copied. */
 export function fitted(text: string, width: number): string {
   return text
     .split("\n")
     .flatMap((line) => {
-      if ([...line].length <= width) return [line];
+      if (shownLetters.widthOf(line) <= width || /^ +(?:bondmil|echo) /.test(line)) return [line];
       if (/^[=-]+$/.test(line)) return [line.slice(0, width)];
       const lead = /^ *(?:- )?/.exec(line)?.[0] ?? "";
       const below = " ".repeat(lead.length === 0 ? 2 : lead.length);
-      const [first = "", ...rest] = wrapped(line.slice(lead.length), width - below.length);
+      const [first = "", ...rest] = wrapped(line.slice(lead.length), width - below.length, shownLetters);
       return [`${lead}${first}`, ...rest.map((one) => `${below}${one}`)];
     })
     .join("\n");

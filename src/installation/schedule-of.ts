@@ -75,15 +75,24 @@ export function scheduleOf(installation: Installation): Schedule {
 
 /** The schedule of an installation that was read. */
 export function scheduleOfRead(installation: Installation): Schedule {
+  const { $schema: _, installed: __, ...drawn } = installation;
+  const { format, library, title, ...rest } = unmarkedScheduleOf(installation);
+  const unsigned = { format, library, title, installationFingerprint: fingerprintOf(drawn), ...rest };
+  return { ...unsigned, fingerprint: fingerprintOf(unsigned) };
+}
+
+/** A schedule without its fingerprints, which take about as long as all of its sizes. */
+export type UnmarkedSchedule = Omit<Schedule, "fingerprint" | "installationFingerprint">;
+
+/** The schedule of an installation that was read, for whoever looks at no fingerprint. */
+export function unmarkedScheduleOf(installation: Installation): UnmarkedSchedule {
   const { code } = installation;
   const parts = partsOf({ installation, code });
   const conductors = parts.flatMap((part) => part.conductors).map((one) => told(installation, one));
-  const { $schema: _, installed: __, ...drawn } = installation;
-  const unsigned: Omit<Schedule, "fingerprint"> = {
+  return {
     format: 1,
     library: { name: "bondmil", version },
     title: installation.title,
-    installationFingerprint: fingerprintOf(drawn),
     edition: code.year,
     code,
     violations: [
@@ -100,7 +109,6 @@ export function scheduleOfRead(installation: Installation): Schedule {
     notSized: parts.flatMap((part) => part.notSized ?? []),
     totals: totalsOf(conductors),
   };
-  return { ...unsigned, fingerprint: fingerprintOf(unsigned) };
 }
 
 /** A conductor with what is said of it beside its size: the section that places it, and whether it may be bare. */
