@@ -1,6 +1,5 @@
 #!/usr/bin/env node
-import { createReadStream, ReadStream } from "node:fs";
-import { writeFile } from "node:fs/promises";
+import { createReadStream, ReadStream, writeFileSync } from "node:fs";
 import { Socket } from "node:net";
 import { dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
 import type { Readable } from "node:stream";
@@ -8,6 +7,7 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { version } from "../input/version.generated.js";
 import { outletTo } from "./outlet.js";
 import { run } from "./run.js";
+import type { Outlet } from "./surroundings.js";
 
 const home = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -32,15 +32,25 @@ function schemaFor(path: string | undefined): string {
   return isNear ? way.split(sep).join("/") : pathToFileURL(schema).href;
 }
 
+let errors: Outlet | undefined;
+
 process.exitCode = await run(
   process.argv.slice(2),
   {
-    input: standardInput(process.stdin),
-    inputIsTerminal: process.stdin.isTTY === true,
+    // Node makes its streams when they are first named, and most runs need only one of them.
+    get input() {
+      return standardInput(process.stdin);
+    },
+    get inputIsTerminal() {
+      return process.stdin.isTTY === true;
+    },
     output: outletTo(process.stdout, 1),
-    errors: outletTo(process.stderr, 2),
+    get errors() {
+      errors ??= outletTo(process.stderr, 2);
+      return errors;
+    },
     open: createReadStream,
-    create: (path, text) => writeFile(path, text, { flag: "wx" }),
+    create: async (path, text) => writeFileSync(path, text, { flag: "wx" }),
     home: below(process.cwd(), home) ?? home.split(sep).join("/").replace(/\/$/, ""),
     schemaFor,
     environment: process.env,

@@ -4,11 +4,12 @@ import { type Asked, readArguments } from "./arguments.js";
 import { type Ending, exitCodes } from "./exit-codes.js";
 import type { SubcommandName } from "./facts/fact.js";
 import { failed, type Outcome } from "./failure.js";
+import { generalHelp, subcommandHelp } from "./help.js";
 import { answer, Unwritten } from "./output.js";
 import { refusal } from "./refusal.js";
 import { nameOf } from "./source.js";
 import type { Surroundings } from "./surroundings.js";
-import { alarm, colored, fitted, isColored, printable, readingWidth } from "./terminal.js";
+import { alarm, colored, isColored, printable, readingWidth } from "./terminal.js";
 
 const pageWidth = 80;
 
@@ -56,7 +57,6 @@ export async function run(words: readonly string[], around: Surroundings, versio
 async function answered(asked: Asked, around: Surroundings, version: string): Promise<Outcome<Ending>> {
   if (asked.kind === "version") return said(version, around);
   if (asked.kind === "help") {
-    const { generalHelp, subcommandHelp } = await import("./help.js");
     const width = readingWidth(around.output) ?? pageWidth;
     const { about } = asked;
     return said(about ? subcommandHelp(about, width) : generalHelp(width, around.home), around);
@@ -83,9 +83,7 @@ async function written(
 ): Promise<Outcome<Ending>> {
   if (text === null) return { value: ending };
   const { output } = around;
-  const width = readingWidth(output);
-  const plain = isForReading ? printable(text) : text;
-  const shown = isForReading && width !== undefined ? fitted(plain, width) : plain;
+  const shown = isForReading ? await toWidth(printable(text), readingWidth(output)) : text;
   const whole = shown.endsWith("\n") ? shown : `${shown}\n`;
   await answer(isForReading && isColored(output, around) ? colored(whole) : whole, around);
   return { value: ending };
@@ -95,8 +93,12 @@ async function written(
 async function complain(message: string, around: Surroundings): Promise<void> {
   const { errors } = around;
   const name = isColored(errors, around) ? alarm("bondmil:") : "bondmil:";
-  const width = readingWidth(errors);
-  const text = printable(message);
-  const shown = width === undefined ? text : fitted(text, width - "bondmil: ".length);
+  const room = (readingWidth(errors) ?? 0) - "bondmil: ".length;
+  const shown = await toWidth(printable(message), room > 0 ? room : undefined);
   await errors.write(`${name} ${shown}\n`).catch(() => {});
+}
+
+/** Fits a text to a width, where there is one. */
+async function toWidth(text: string, width: number | undefined): Promise<string> {
+  return width === undefined ? text : (await import("./fitted.js")).fitted(text, width);
 }

@@ -1,6 +1,3 @@
-import stringWidth from "string-width";
-import type { Letters } from "../report/render/letters.js";
-import { wrapped } from "../report/render/text-table.js";
 import type { Outlet, Surroundings } from "./surroundings.js";
 
 const usualWidth = 80;
@@ -10,14 +7,6 @@ const narrowest = 40;
 export function readingWidth({ isTerminal, columns }: Outlet): number | undefined {
   return isTerminal ? Math.max(narrowest, columns || usualWidth) : undefined;
 }
-
-/** Letters as a terminal shows them: those of Chinese, Japanese and Korean and emoji take two columns, marks upon others none. */
-export const shownLetters: Letters = {
-  of: (text) => Array.from(segmenter.segment(text), ({ segment }) => segment),
-  widthOf: (text) => stringWidth(printable(text)),
-};
-
-const segmenter = new Intl.Segmenter();
 
 /** Whether an outlet is to be colored: terminals only, and never against NO_COLOR. */
 export function isColored(
@@ -34,21 +23,6 @@ export function printable(text: string): string {
   return text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, (one) => {
     return `\\u${(one.codePointAt(0) ?? 0).toString(16).padStart(4, "0")}`;
   });
-}
-
-/** Breaks lines that are too long, and sets what follows in below them. A line for a shell stays whole, to be copied. */
-export function fitted(text: string, width: number): string {
-  return text
-    .split("\n")
-    .flatMap((line) => {
-      if (shownLetters.widthOf(line) <= width || /^ +(?:bondmil|echo) /.test(line)) return [line];
-      if (/^[=-]+$/.test(line)) return [line.slice(0, width)];
-      const lead = /^ *(?:- )?/.exec(line)?.[0] ?? "";
-      const below = " ".repeat(lead.length === 0 ? 2 : lead.length);
-      const [first = "", ...rest] = wrapped(line.slice(lead.length), width - below.length, shownLetters);
-      return [`${lead}${first}`, ...rest.map((one) => `${below}${one}`)];
-    })
-    .join("\n");
 }
 
 const bold = "1";

@@ -2,8 +2,8 @@ import type { Document } from "../report/document.js";
 import { render } from "../report/render/render.js";
 import { asText } from "../report/render/text.js";
 import type { RenderOptions } from "../report/shape.generated.js";
+import { shownLetters } from "./shown-letters.js";
 import type { Style } from "./style.js";
-import { shownLetters } from "./terminal.js";
 
 const usualWidth = 120;
 
