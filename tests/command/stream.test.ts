@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import {
   checkOf,
-  groundingElectrodeConductor,
+  intersystemBondingConductor,
   type Issue,
   mainBondingJumper,
   readInstallation,
@@ -134,11 +134,12 @@ describe("bondmil stream", () => {
       supply: { sets: [{ count: 2, size: "500 kcmil", material: "copper" }] },
       conductor: { material: "copper" },
     } as const;
+    const tie = { code: { year: "2020" }, termination: "apart" } as const;
     const lines = [
       { role: "main-bonding-jumper", input },
       { role: "roof-jumper", input },
       { role: "main-bonding-jumper", input: { ...input, supply: {} }, more: 1 },
-      { input, role: "grounding-electrode-conductor" },
+      { input: tie, role: "intersystem-bonding-conductor" },
     ].map((one) => JSON.stringify(one));
     const all = { input: [lines[0], barn, ...lines.slice(1)].join("\n") };
     const answers = answersIn((await runHere(["stream"], all)).output);
@@ -146,7 +147,7 @@ describe("bondmil stream", () => {
     expect(answers[1]?.schedule?.title).toBe("Test");
     const paths = (at: number) => answers[at]?.error?.issues.map(({ path }) => path);
     expect([paths(2), paths(3)]).toEqual([["role"], ["more", "input.supply.sets"]]);
-    expect(answers[4]?.result).toEqual(size(groundingElectrodeConductor, input));
+    expect(answers[4]?.result).toEqual(size(intersystemBondingConductor, tie));
     const rows = answersIn((await runHere(["stream", "--give", "rows"], all)).output);
     const [swept] = sweep(mainBondingJumper, {
       editions: ["2020"],
