@@ -1,6 +1,6 @@
 import { exitCodes } from "../../src/command/exit-codes.js";
-import { generalHelp, subcommandHelp } from "../../src/command/help.js";
 import { linesOfAPart } from "../../src/command/facts/of-lines.js";
+import { generalHelp, subcommandHelp } from "../../src/command/help.js";
 import { subcommands } from "../../src/command/subcommands.js";
 
 const width = 100;

@@ -5,8 +5,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import {
   checkOf,
-  intersystemBondingConductor,
   type Issue,
+  intersystemBondingConductor,
   mainBondingJumper,
   readInstallation,
   type Schedule,

@@ -162,7 +162,8 @@ console.log(rows.length > 0 && rows.every(({ verdict }) => verdict === "met"), e
     const { $schema } = JSON.parse(readFileSync(join(folder, "shop.json"), "utf8")) as {
       readonly $schema: string;
     };
-    for (const path of [...named, $schema]) expect([path, existsSync(join(folder, path))]).toEqual([path, true]);
+    for (const path of [...named, $schema])
+      expect([path, existsSync(join(folder, path))]).toEqual([path, true]);
     expect(run(folder, bondmil, "schedule", "shop.json")).toContain("main bonding jumper main panel");
   });
 

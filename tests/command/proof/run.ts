@@ -42,7 +42,7 @@ async function tryMemory(command: Command): Promise<void> {
   // The start of the process is in the first tenth.
   const slower = (late.seconds - early.seconds) / 9 / early.seconds;
   for (const { lines: at, megabytes, seconds } of [early, late]) {
-    console.log(`${at} lines: at most ${megabytes.toFixed(0)} MB resident, ${seconds.toFixed(1)} s of the processor`);
+    console.log(`${at} lines: ${megabytes.toFixed(0)} MB resident, ${seconds.toFixed(1)} s of the processor`);
   }
   console.log(`memory ${more.toFixed(2)} x, a tenth takes ${slower.toFixed(2)} x of the first`);
   hold(more <= 1.1, "the resident set grows by at most 10 percent from a tenth of the lines to all");
@@ -71,12 +71,17 @@ async function tryDask(command: Command): Promise<void> {
   const output = `${input}.out`;
   const alone = spawnSync(
     "bash",
-    ["-c", `'${process.execPath}' '${command.main}' stream --give rows < '${input}' > '${input}.alone' 2> /dev/null`],
+    [
+      "-c",
+      `'${process.execPath}' '${command.main}' stream --give rows < '${input}' > '${input}.alone' 2> /dev/null`,
+    ],
     { stdio: "ignore" },
   );
   const { code, errors, killed } = await throughDask(command, input, output, Math.ceil(lines / 40));
   const isSame = readFileSync(output).equals(readFileSync(`${input}.alone`));
-  console.log(`Dask: ${lines} lines, a worker ${killed ? "killed" : "NOT killed"}, answers ${isSame ? "the same" : "OTHERS"}`);
+  console.log(
+    `Dask: ${lines} lines, a worker ${killed ? "killed" : "NOT killed"}, answers ${isSame ? "the same" : "OTHERS"}`,
+  );
   hold(alone.status === 0 && code === 0, `Dask ends well: ${code}\n${errors}`);
   hold(killed, "a worker was killed while answers were still awaited");
   hold(isSame, "nothing is lost, doubled or out of order");
