@@ -5,7 +5,7 @@ import type { AnyRole } from "../roles/definition.js";
 import { roles } from "../roles/register.generated.js";
 import type { SizingResult } from "../rules/result.js";
 
-/** Whether a line asks for one conductor of a role, not for an installation. */
+/** Whether a line is the question of one conductor, not an installation. */
 export function isQuestion(data: unknown): data is object {
   return isRecord(data) && Object.hasOwn(data, "role");
 }

@@ -13,7 +13,7 @@ import { alarm, colored, isColored, printable, readingWidth } from "./terminal.j
 
 const pageWidth = 80;
 
-/** Nothing of what a subcommand needs is loaded before it is asked for. */
+/** What a subcommand requires is loaded when it runs. */
 const tasks: { readonly [Name in SubcommandName]: () => Promise<RunTask> } = {
   begin: async () => (await import("./tasks/begin.js")).beginTask,
   schedule: async () => (await import("./tasks/of-installation.js")).scheduleTask,

@@ -14,7 +14,7 @@ export interface Style<Format extends string = string> {
   readonly options: DocumentOptions;
 }
 
-/** The format that is asked for; the choices were checked with the command line. */
+/** The format of the output; the choices were checked with the command line. */
 export function formatOf({ options }: Task, usual: string): string {
   return options["as"] ?? usual;
 }

@@ -19,7 +19,7 @@ export const ofConductor: readonly SubcommandFact[] = [
     says: "Size one conductor of a role, with every step, its section and cautions.",
     takes: ["role", "input"],
     more: [
-      "Options ask the plainest question of the role: a solidly grounded service, one conductor for all sets, nothing that would make it larger. Which of --supply, --amperes and --conductor is wanted hangs on the role, and it is said.",
+      "Options ask the plainest question of the role: a solidly grounded service, one conductor for all sets, nothing that would make it larger. Which of --supply, --amperes and --conductor is required hangs on the role, and it is said.",
       'Whatever else a role takes goes in as a JSON object, from a file or with - from standard input: the input that the library takes, {"code": {"year": "2020"}, ...}.',
     ],
     options: [

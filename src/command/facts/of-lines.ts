@@ -33,7 +33,7 @@ export const ofLines: readonly SubcommandFact[] = [
     takes: [],
     more: [
       'Every line gives exactly one line, in the same order: {"line":1,"schedule":...}, or {"line":2,"error":{"issues":[...]}} where the line is refused, an empty line too. A broken line never ends the stream.',
-      'A line {"role":"main-bonding-jumper","input":{...}} asks for one conductor of a role and gives {"line":3,"result":...}; its input is what the library takes. Both may stand in one stream.',
+      'A line {"role":"main-bonding-jumper","input":{...}} is the question of one conductor and gives {"line":3,"result":...}; its input is what the library takes. Both may stand in one stream.',
       "How many lines were refused is said on standard error at the end; while it runs, a terminal shows how far it is.",
       "Memory stays flat however long the stream is. Any engine that runs a filter over lines can divide the work.",
       "When the reader of the output goes away, the stream ends quietly with exit code 0.",

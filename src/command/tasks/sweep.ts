@@ -41,7 +41,7 @@ function rowsOf(role: AnyRole, options: Options): Outcome<Rows> {
     throw error;
   }
   return wrong(
-    `${role.id} goes by neither a supply nor a device; ask for it with bondmil size or bondmil stream`,
+    `${role.id} goes by neither a supply nor a device; size it with bondmil size or bondmil stream`,
   );
 }
 
