@@ -1,19 +1,25 @@
 import { parseArgs } from "node:util";
+import { type Role, roleIds } from "../edition/tables/roles.generated.js";
 import { nearest } from "../input/nearest.js";
+import type { OptionFact, SubcommandFact, SubcommandName } from "./facts/fact.js";
 import { failed, type Outcome } from "./failure.js";
-import { type OptionFact, type SubcommandFact, type SubcommandName, subcommands } from "./subcommands.js";
+import { subcommands } from "./subcommands.js";
 
 /** A command line that was understood. */
 export type Asked =
   | { readonly kind: "help"; readonly about: SubcommandFact | undefined }
   | { readonly kind: "version" }
-  | {
-      readonly kind: "task";
-      readonly subcommand: SubcommandName;
-      /** Path of the installation; standard input where there is none. */
-      readonly installation: string | undefined;
-      readonly options: Options;
-    };
+  | ({ readonly kind: "task" } & Task);
+
+/** A subcommand with what it was given. */
+export interface Task {
+  readonly subcommand: SubcommandName;
+  /** Of a subcommand that takes one. */
+  readonly role: Role | undefined;
+  /** Path of a file, `-` for standard input. */
+  readonly path: string | undefined;
+  readonly options: Options;
+}
 
 /** Options as they were given, by name. */
 export type Options = Readonly<Record<string, string>>;
@@ -48,11 +54,11 @@ function readTask(subcommand: SubcommandFact, words: readonly string[]): Outcome
     tokens: true,
   });
   if (tokens.some((token) => token.kind === "option" && token.name === "help")) return help(subcommand);
-  const more = `bondmil ${subcommand.name} --help`;
+  const more = moreOf(subcommand);
   const options: Record<string, string> = {};
-  const paths: string[] = [];
+  const operands: string[] = [];
   for (const token of tokens) {
-    if (token.kind === "positional") paths.push(token.value);
+    if (token.kind === "positional") operands.push(token.value);
     if (token.kind !== "option") continue;
     const fact = subcommand.options.find(({ name }) => name === token.name);
     const written = token.rawName;
@@ -75,20 +81,39 @@ function readTask(subcommand: SubcommandFact, words: readonly string[]): Outcome
     }
     options[fact.name] = token.value;
   }
-  const [installation, extra] = paths;
-  if (installation !== undefined && !subcommand.takesInstallation) {
-    return failed("usage", `${subcommand.name} takes no path: "${installation}". See ${more}.`);
+  const given = readOperands(subcommand, operands);
+  if (given.failure !== undefined) return given;
+  return { value: { kind: "task", subcommand: subcommand.name, ...given.value, options } };
+}
+
+/** What stands beside the options: the id of a role, the path of a file, both, or nothing. */
+function readOperands(
+  subcommand: SubcommandFact,
+  operands: readonly string[],
+): Outcome<Pick<Task, "role" | "path">> {
+  const { name, takes } = subcommand;
+  const more = moreOf(subcommand);
+  const takesRole = takes.includes("role");
+  const [role, ...paths] = takesRole ? operands : [undefined, ...operands];
+  if (takesRole && role === undefined) {
+    return failed("usage", `${name} requires a role: one of ${roleIds.join(", ")}. See ${more}.`);
+  }
+  if (role !== undefined && !isRole(role)) return failed("usage", unknown("role", role, roleIds, more));
+  const [path, extra] = paths;
+  if (path !== undefined && takes.every((one) => one === "role")) {
+    return failed("usage", `${name} takes no path: "${path}". See ${more}.`);
   }
   if (extra !== undefined)
-    return failed("usage", `one installation at a time, "${extra}" is one too many. See ${more}.`);
-  return {
-    value: {
-      kind: "task",
-      subcommand: subcommand.name,
-      installation: installation === "-" ? undefined : installation,
-      options,
-    },
-  };
+    return failed("usage", `one file at a time, "${extra}" is one too many. See ${more}.`);
+  return { value: { role, path } };
+}
+
+function isRole(word: string): word is Role {
+  return (roleIds as readonly string[]).includes(word);
+}
+
+function moreOf({ name }: SubcommandFact): string {
+  return `bondmil ${name} --help`;
 }
 
 /** The parts of a value that may be several. */
@@ -98,7 +123,7 @@ export function parts({ several }: Pick<OptionFact, "several">, value: string): 
 
 /** The value of an option, in words. */
 function expected({ choices, several, value }: OptionFact): string {
-  if (choices === undefined) return `a ${value}`;
+  if (choices === undefined) return several === true ? `${value} with commas between` : `a ${value}`;
   return `${several === true ? "some of" : "one of"} ${choices.join(", ")}`;
 }
 

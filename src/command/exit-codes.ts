@@ -20,7 +20,8 @@ export const exitCodes = {
   defect: { code: 5, means: "a defect of bondmil itself; please report it" },
   output: {
     code: 6,
-    means: "the output cannot be written, as on a full disk; what is there is not all of it",
+    means:
+      "the output cannot be written, as on a full disk; what is there is not all of it. Or the file of bondmil begin is there already, and is left as it is",
   },
 } as const;
 

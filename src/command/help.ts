@@ -1,17 +1,26 @@
+import { roleIds } from "../edition/tables/roles.generated.js";
 import { wrapped } from "../report/render/text-table.js";
 import { exitCodes } from "./exit-codes.js";
-import { type OptionFact, type SubcommandFact, subcommands } from "./subcommands.js";
+import type { Operand, OptionFact, SubcommandFact } from "./facts/fact.js";
+import { subcommands } from "./subcommands.js";
 
 const indent = "  ";
 const shortest = 8;
 
-/** What the command as a whole is for. */
-export function generalHelp(width: number): string {
+/**
+ * What the command as a whole is for.
+ *
+ * @param width - in letters
+ * @param home - the folder of the package, in which papers are named
+ */
+export function generalHelp(width: number, home: string): string {
   return [
     ...wrapped(
-      "bondmil names the bonding and grounding conductors of services and separately derived systems under the US National Electrical Code (NFPA 70), editions 2008 to 2026. It takes an installation: one JSON document, as docs/schema/installation.schema.json describes it and docs/installations/shop.json shows.",
+      "bondmil names the bonding and grounding conductors of services and separately derived systems under the US National Electrical Code (NFPA 70), editions 2008 to 2026. It takes an installation, one JSON document that says what is there, or sizes single conductors.",
       width,
     ),
+    ...part("Begin with"),
+    ...firstSteps.flatMap(([line, says]) => described(line, says, width)),
     ...part("Use"),
     `${indent}bondmil <subcommand> [file.json] [options]`,
     `${indent}bondmil <subcommand> --help`,
@@ -20,8 +29,8 @@ export function generalHelp(width: number): string {
     ...wrapped("Without a path, or with - for one, the installation is read from standard input.", width),
     ...part("Subcommands"),
     ...subcommands.flatMap(({ name, says }) => described(name, says, width)),
-    ...part("Start with"),
-    `${indent}bondmil schedule docs/installations/shop.json`,
+    ...part("To read"),
+    ...papers.flatMap(([file, says]) => described(`${home}/${file}`, says, width)),
     ...part("Exit codes"),
     ...Object.values(exitCodes).flatMap(({ code, means }) => described(`${code}`, means, width)),
     "",
@@ -32,23 +41,47 @@ export function generalHelp(width: number): string {
   ].join("\n");
 }
 
+/** How somebody who has nothing yet comes to a schedule. */
+const firstSteps = [
+  ["bondmil begin shop.json --edition 2020", "writes a first installation, to be edited"],
+  ["bondmil schedule shop.json", "names its conductors"],
+  ["bondmil report shop.json > shop.html", "writes the report for a plan reviewer"],
+] as const;
+
+/** What comes with the package. */
+const papers = [
+  ["docs/installation.md", "the installation, from one disconnect to a building"],
+  ["docs/schema/installation.schema.json", "its schema, for editors"],
+  ["docs/installations/shop.json", "a whole one"],
+  ["docs/command.md", "all of this, and how a stream is divided"],
+] as const;
+
 /** What a subcommand is for, with its options and examples. */
 export function subcommandHelp(
-  { name, says, takesInstallation, more, options, examples }: SubcommandFact,
+  { name, says, takes, more, options, examples }: SubcommandFact,
   width: number,
 ): string {
   return [
     ...wrapped(says, width),
     ...part("Use"),
-    `${indent}bondmil ${name}${takesInstallation ? " [file.json]" : ""} [options]`,
+    `${indent}bondmil ${name}${takes.map((one) => ` ${operands[one]}`).join("")} [options]`,
     "",
     ...more.flatMap((one) => wrapped(one, width)),
+    ...(takes.includes("role") ? ["", ...wrapped(`Roles: ${roleIds.join(", ")}.`, width)] : []),
     ...part("Options"),
     ...options.flatMap((one) => described(written(one), meaningOf(one), width)),
     ...part("Examples"),
     ...examples.flatMap(([line, meaning]) => described(line, meaning, width)),
   ].join("\n");
 }
+
+const operands: { readonly [One in Operand]: string } = {
+  role: "<role>",
+  installation: "[file.json]",
+  question: "[file.json]",
+  input: "[file.json]",
+  "new-file": "[new-file.json]",
+};
 
 function written({ name, value }: OptionFact): string {
   return value === undefined ? `--${name}` : `--${name} <${value}>`;

@@ -4,10 +4,13 @@ export type Line = Uint8Array | null;
 const newline = 0x0a;
 
 /**
- * The lines of a stream of bytes, one after another. Of a line that is too long nothing is kept, so that no stream can take more memory
- * than one line and one chunk. What follows the last line break is a line if there is anything.
+ * The lines of a stream of bytes in order, those together that end in one piece of it. Of a line that is too long nothing is kept, so that
+ * no stream can take more memory than one line and one piece. What follows the last line break is a line if there is anything.
  */
-export async function* linesOf(input: AsyncIterable<Uint8Array>, most: number): AsyncGenerator<Line> {
+export async function* linesOf(
+  input: AsyncIterable<Uint8Array>,
+  most: number,
+): AsyncGenerator<readonly Line[]> {
   let parts: Uint8Array[] = [];
   let size = 0;
   const keep = (part: Uint8Array): void => {
@@ -16,19 +19,23 @@ export async function* linesOf(input: AsyncIterable<Uint8Array>, most: number): 
     else if (part.length > 0) parts.push(part);
   };
   const taken = (): Line => {
-    const line = size > most ? null : Buffer.concat(parts);
+    const [first] = parts;
+    const whole = parts.length === 1 && first !== undefined ? first : Buffer.concat(parts);
+    const line = size > most ? null : whole;
     parts = [];
     size = 0;
     return line;
   };
   for await (const chunk of input) {
+    const lines: Line[] = [];
     let start = 0;
     for (let end = chunk.indexOf(newline); end >= 0; end = chunk.indexOf(newline, start)) {
       keep(chunk.subarray(start, end));
       start = end + 1;
-      yield taken();
+      lines.push(taken());
     }
     keep(chunk.subarray(start));
+    if (lines.length > 0) yield lines;
   }
-  if (size > 0) yield taken();
+  if (size > 0) yield [taken()];
 }

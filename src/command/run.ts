@@ -1,19 +1,31 @@
-import type { Issue } from "../input/input-error.js";
 import { InputError } from "../input/input-error.js";
+import type { Answer, RunTask } from "./answer.js";
 import { type Asked, readArguments } from "./arguments.js";
-import { corpusTask } from "./corpus-task.js";
 import { type Ending, exitCodes } from "./exit-codes.js";
+import type { SubcommandName } from "./facts/fact.js";
 import { failed, type Outcome } from "./failure.js";
 import { generalHelp, subcommandHelp } from "./help.js";
 import { answer, Unwritten } from "./output.js";
-import { standardInput } from "./source.js";
-import { streamTask } from "./stream-task.js";
-import { suppliesTask } from "./supplies-task.js";
+import { refusal } from "./refusal.js";
+import { nameOf } from "./source.js";
 import type { Surroundings } from "./surroundings.js";
-import { type Answer, answerTask } from "./tasks.js";
-import { alarm, colored, fitted, isColored, printable, readingWidth } from "./terminal.js";
+import { alarm, colored, isColored, printable, readingWidth } from "./terminal.js";
 
 const pageWidth = 80;
+
+/** What a subcommand requires is loaded when it runs. */
+const tasks: { readonly [Name in SubcommandName]: () => Promise<RunTask> } = {
+  begin: async () => (await import("./tasks/begin.js")).beginTask,
+  schedule: async () => (await import("./tasks/of-installation.js")).scheduleTask,
+  report: async () => (await import("./tasks/of-installation.js")).reportTask,
+  check: async () => (await import("./tasks/of-installation.js")).checkTask,
+  compare: async () => (await import("./tasks/compare.js")).compareTask,
+  supplies: async () => (await import("./tasks/supplies.js")).suppliesTask,
+  size: async () => (await import("./tasks/size.js")).sizeTask,
+  sweep: async () => (await import("./tasks/sweep.js")).sweepTask,
+  stream: async () => (await import("./tasks/stream.js")).streamTask,
+  corpus: async () => (await import("./tasks/corpus.js")).corpusTask,
+};
 
 /**
  * Runs the command once.
@@ -46,21 +58,15 @@ async function answered(asked: Asked, around: Surroundings, version: string): Pr
   if (asked.kind === "version") return said(version, around);
   if (asked.kind === "help") {
     const width = readingWidth(around.output) ?? pageWidth;
-    return said(asked.about ? subcommandHelp(asked.about, width) : generalHelp(width), around);
+    const { about } = asked;
+    return said(about ? subcommandHelp(about, width) : generalHelp(width, around.home), around);
   }
-  const { subcommand } = asked;
   try {
-    if (subcommand === "stream") return await streamTask(asked.options, around);
-    const given =
-      subcommand === "corpus"
-        ? await corpusTask(asked.options)
-        : subcommand === "supplies"
-          ? await suppliesTask(asked, around)
-          : await answerTask(subcommand, asked, around);
+    const runTask = await tasks[asked.subcommand]();
+    const given = await runTask(asked, around);
     return given.value === undefined ? given : await written(given.value, around);
   } catch (error) {
-    if (error instanceof InputError)
-      return failed("refused", refusal(error.issues, asked.installation ?? standardInput));
+    if (error instanceof InputError) return failed("refused", refusal(error.issues, nameOf(asked.path)));
     throw error;
   }
 }
@@ -75,27 +81,24 @@ async function written(
   { text, isForReading, ending }: Answer,
   around: Surroundings,
 ): Promise<Outcome<Ending>> {
+  if (text === null) return { value: ending };
   const { output } = around;
-  const width = readingWidth(output);
-  const plain = isForReading ? printable(text) : text;
-  const shown = isForReading && width !== undefined ? fitted(plain, width) : plain;
+  const shown = isForReading ? await toWidth(printable(text), readingWidth(output)) : text;
   const whole = shown.endsWith("\n") ? shown : `${shown}\n`;
   await answer(isForReading && isColored(output, around) ? colored(whole) : whole, around);
   return { value: ending };
-}
-
-function refusal(issues: readonly Issue[], name: string): string {
-  const lines = issues.map(({ path, message }) => `  ${path === "" ? "the whole" : path}: ${message}`);
-  const count = issues.length === 1 ? "one thing is wrong" : `${issues.length} things are wrong`;
-  return [`${name} is refused, ${count}:`, ...lines].join("\n");
 }
 
 /** Where nobody can be told either, the exit code alone tells it. */
 async function complain(message: string, around: Surroundings): Promise<void> {
   const { errors } = around;
   const name = isColored(errors, around) ? alarm("bondmil:") : "bondmil:";
-  const width = readingWidth(errors);
-  const text = printable(message);
-  const shown = width === undefined ? text : fitted(text, width - "bondmil: ".length);
+  const room = (readingWidth(errors) ?? 0) - "bondmil: ".length;
+  const shown = await toWidth(printable(message), room > 0 ? room : undefined);
   await errors.write(`${name} ${shown}\n`).catch(() => {});
+}
+
+/** Fits a text to a width, where there is one. */
+async function toWidth(text: string, width: number | undefined): Promise<string> {
+  return width === undefined ? text : (await import("./fitted.js")).fitted(text, width);
 }

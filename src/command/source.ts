@@ -18,33 +18,54 @@ const reasons: Readonly<Record<string, string>> = {
   EACCES: "permission is denied",
 };
 
-/** Reads all of a file, or of standard input where there is no path. */
-export async function readSource(path: string | undefined, from: Surroundings): Promise<Outcome<string>> {
-  if (path === undefined && from.inputIsTerminal) {
-    return failed(
-      "usage",
-      "no installation is given; name its path, or send it to standard input. See bondmil --help.",
-    );
-  }
-  const name = path ?? standardInput;
+/** How standard input is called. */
+const standardInput = "standard input";
+
+/** How a source is called: a file by its path, standard input where there is none. */
+export function nameOf(path: string | undefined): string {
+  return path === undefined || path === "-" ? standardInput : path;
+}
+
+/** Reads all of a file, or of standard input where there is no path. Where nothing comes, the hint says how to begin. */
+export async function readSource(
+  path: string | undefined,
+  from: Surroundings,
+  hint: string,
+): Promise<Outcome<string>> {
+  const isStandard = path === undefined || path === "-";
+  if (isStandard && from.inputIsTerminal) return failed("usage", hint);
+  const name = nameOf(path);
   try {
-    const bytes = await allOf(bytesOf(path === undefined ? from.input : from.open(path), name));
+    const bytes = await allOf(bytesOf(isStandard ? from.input : from.open(path), name));
     if (bytes === null) {
       const message = `${name} is refused: more than ${mostBytes} bytes are no installation; several go through bondmil stream.`;
       return failed("refused", message);
     }
     const text = decoded(bytes);
-    return text === null
-      ? failed("refused", `${name} is not UTF-8 text; save it as UTF-8.`)
-      : { value: text };
+    if (text === null) return failed("refused", `${name} is not UTF-8 text; save it as UTF-8.`);
+    if (path === undefined && text.trim() === "") return failed("usage", hint);
+    return { value: text };
   } catch (error) {
     if (error instanceof Unreadable) return failed("file", error.message);
     throw error;
   }
 }
 
-/** How standard input is called. */
-export const standardInput = "standard input";
+/** Reads a source as JSON. */
+export async function readJson(
+  path: string | undefined,
+  from: Surroundings,
+  hint: string,
+): Promise<Outcome<unknown>> {
+  const source = await readSource(path, from, hint);
+  if (source.failure !== undefined) return source;
+  try {
+    return { value: JSON.parse(source.value) as unknown };
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return failed("refused", `${nameOf(path)} is not JSON: ${why}`);
+  }
+}
 
 /** Bytes as they come; what hinders them is told with the name of their source. */
 export async function* bytesOf(input: AsyncIterable<Uint8Array>, name: string): AsyncGenerator<Uint8Array> {
@@ -55,10 +76,12 @@ export async function* bytesOf(input: AsyncIterable<Uint8Array>, name: string): 
   }
 }
 
+const decoder = new TextDecoder("utf-8", { fatal: true });
+
 /** The text of UTF-8 bytes without a byte order mark; `null` if they are something else. */
 export function decoded(bytes: Uint8Array): string | null {
   try {
-    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+    return decoder.decode(bytes);
   } catch {
     return null;
   }

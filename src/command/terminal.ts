@@ -1,13 +1,11 @@
-import { wrapped } from "../report/render/text-table.js";
 import type { Outlet, Surroundings } from "./surroundings.js";
 
 const usualWidth = 80;
-const widest = 120;
 const narrowest = 40;
 
 /** Letters in a line of text for reading; nothing where it is not read on a terminal. */
 export function readingWidth({ isTerminal, columns }: Outlet): number | undefined {
-  return isTerminal ? Math.max(narrowest, Math.min(columns ?? usualWidth, widest)) : undefined;
+  return isTerminal ? Math.max(narrowest, columns || usualWidth) : undefined;
 }
 
 /** Whether an outlet is to be colored: terminals only, and never against NO_COLOR. */
@@ -25,21 +23,6 @@ export function printable(text: string): string {
   return text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, (one) => {
     return `\\u${(one.codePointAt(0) ?? 0).toString(16).padStart(4, "0")}`;
   });
-}
-
-/** Breaks lines that are too long, and sets what follows in below them. */
-export function fitted(text: string, width: number): string {
-  return text
-    .split("\n")
-    .flatMap((line) => {
-      if ([...line].length <= width) return [line];
-      if (/^[=-]+$/.test(line)) return [line.slice(0, width)];
-      const lead = /^ *(?:- )?/.exec(line)?.[0] ?? "";
-      const below = " ".repeat(lead.length === 0 ? 2 : lead.length);
-      const [first = "", ...rest] = wrapped(line.slice(lead.length), width - below.length);
-      return [`${lead}${first}`, ...rest.map((one) => `${below}${one}`)];
-    })
-    .join("\n");
 }
 
 const bold = "1";

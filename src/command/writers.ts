@@ -8,30 +8,17 @@ import { comparisonDocument } from "../report/comparison-document.js";
 import type { Document } from "../report/document.js";
 import type { DocumentOptions } from "../report/frame.js";
 import { drawingAsSvg } from "../report/render/drawing-svg.js";
-import { render } from "../report/render/render.js";
 import { reportOfRead } from "../report/report-document.js";
 import { scheduleDocument } from "../report/schedule-document.js";
-import type { formats, reportFormats } from "./subcommands.js";
-
-export type Format = (typeof formats)[number];
-
-export type ReportFormat = (typeof reportFormats)[number];
-
-/** How the output is written. */
-export interface Style {
-  readonly format: Format;
-  /** That of the terminal, if there is one. */
-  readonly width: number | undefined;
-  /** Who prepared it, and when. */
-  readonly options: DocumentOptions;
-}
+import type { Style } from "./style.js";
+import { writeDocument } from "./write-document.js";
 
 /** Writes a result of the library: as JSON what it is, else its document. */
 function writer<Answer>(documentOf: (answer: Answer, options: DocumentOptions) => Document) {
-  return (answer: Answer, { format, width, options }: Style): string =>
-    format === "json"
+  return (answer: Answer, style: Style): string =>
+    style.format === "json"
       ? JSON.stringify(answer, null, 2)
-      : render(documentOf(answer, options), { as: format, ...(width !== undefined && { width }) });
+      : writeDocument(documentOf(answer, style.options), style);
 }
 
 /** Writes a check. */
@@ -50,12 +37,8 @@ export function writeSchedule(installation: Installation, style: Style): string 
 }
 
 /** Writes the report on an installation; as SVG it is the picture alone. */
-export function writeReport(
-  installation: Installation,
-  format: ReportFormat,
-  options: DocumentOptions,
-): string {
+export function writeReport(installation: Installation, format: string, options: DocumentOptions): string {
   return format === "svg"
     ? drawingAsSvg(drawingOfRead(installation, scheduleOfRead(installation)))
-    : render(reportOfRead(installation, options), { as: format });
+    : writeDocument(reportOfRead(installation, options), { format, width: undefined });
 }

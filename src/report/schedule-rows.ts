@@ -37,8 +37,17 @@ export type ScheduleRow = {
 };
 
 /** A schedule as flat rows, one for each conductor; areas in circular mils, lengths in feet. */
-export function rowsOfSchedule({ conductors, edition, fingerprint }: Schedule): readonly ScheduleRow[] {
-  return conductors.map((one) => ({ ...rowOf(one), edition, fingerprint }));
+export function rowsOfSchedule(schedule: Schedule): readonly ScheduleRow[] {
+  const { fingerprint } = schedule;
+  return plainRows(schedule).map((row) => ({ ...row, fingerprint }));
+}
+
+/** The rows of a schedule that has no fingerprint. */
+export function plainRows({
+  conductors,
+  edition,
+}: Pick<Schedule, "conductors" | "edition">): readonly Omit<ScheduleRow, "fingerprint">[] {
+  return conductors.map((one) => ({ ...rowOf(one), edition }));
 }
 
 function rowOf(one: ScheduledConductor): Omit<ScheduleRow, "edition" | "fingerprint"> {

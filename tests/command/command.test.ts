@@ -59,7 +59,7 @@ describe("bondmil schedule", () => {
 
   it("names who prepared it and when, in every paper", async () => {
     const by = ["--prepared-by", "J. Doe", "--date=31 January 2026"];
-    for (const words of [["schedule"], ["report"], ["check"], ["compare", "--years", "2017"]]) {
+    for (const words of [["schedule"], ["report"], ["check"], ["compare", "--editions", "2017"]]) {
       const { output, errors } = await runHere([words[0] ?? "", shop, ...words.slice(1), ...by]);
       expect([errors, output]).toEqual(["", expect.stringContaining("J. Doe")]);
       expect(output).toContain("31 January 2026");
@@ -172,7 +172,7 @@ describe("bondmil compare", () => {
   };
 
   it("takes editions, readings and arrangements", async () => {
-    expect(await compared("--years", "2020,2014")).toEqual(["2020 edition", "2014 edition"]);
+    expect(await compared("--editions", "2020,2014")).toEqual(["2020 edition", "2014 edition"]);
     expect(await compared()).toHaveLength(7);
     expect((await compared("--by", "reading")).slice(0, 2)).toEqual(["A as-read", "B reading"]);
     expect((await compared("--by", "arrangement"))[0]).toBe("A as-drawn");
@@ -216,9 +216,9 @@ describe("bondmil compare", () => {
   });
 
   it("refuses an installation only if every column does", async () => {
-    const some = await runHere(["compare", tall("cold-store"), "--years", "2014,2017"]);
+    const some = await runHere(["compare", tall("cold-store"), "--editions", "2014,2017"]);
     expect([some.code, some.output]).toEqual([0, expect.stringContaining("2014: NFPA 70-2014; refused")]);
-    const all = await runHere(["compare", tall("cold-store"), "--years", "2011,2014"]);
+    const all = await runHere(["compare", tall("cold-store"), "--editions", "2011,2014"]);
     expect(all.code).toBe(2);
   });
 });
@@ -230,7 +230,7 @@ describe("a terminal", () => {
 
   it.each([
     [80, 80],
-    [200, 120],
+    [200, 200],
   ])("of %d letters gets lines of at most %d", async (columns, most) => {
     for (const words of [
       ["schedule", tall("print-works")],
@@ -279,9 +279,9 @@ describe("the command line", () => {
     ["schedule --as", "--as requires a value: one of text, markdown, csv, json"],
     ["schedule --as pdf", '--as does not know "pdf": one of text'],
     ["schedule --as csv --as json", "--as is given twice"],
-    ["schedule a.json b.json", 'one installation at a time, "b.json" is one too many'],
-    ["compare --years 2020,1999", '--years does not know "1999": some of 2008'],
-    ["compare a.json --by reading --years 2020", "--years is for --by edition only"],
+    ["schedule a.json b.json", 'one file at a time, "b.json" is one too many'],
+    ["compare --editions 2020,1999", '--editions does not know "1999": some of 2008'],
+    ["compare a.json --by reading --editions 2020", "--editions is for --by edition only"],
     ["compare a.json --amendments x.json", "--amendments is for --by amendment only"],
     ["stream a.json", "stream takes no path"],
     ["stream --strict=no", "--strict takes no value"],

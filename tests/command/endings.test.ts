@@ -68,7 +68,7 @@ describe("every answer", () => {
   });
 
   it("is fitted to a terminal where it is for reading, and only there", async () => {
-    const columns = 50;
+    const columns = 60;
     const plain = await runHere(["schedule", shop, "--as", "json"]);
     expect(await runHere(["schedule", shop, "--as", "json"], { columns })).toEqual(plain);
     const csv = await runHere(["schedule", shop, "--as", "csv"]);
@@ -109,7 +109,7 @@ describe("every complaint", () => {
     );
     const none = await runHere(["zzzzzzzz"]);
     expect(none.errors).toBe(
-      'bondmil: there is no subcommand "zzzzzzzz"; there are schedule, report, check, compare, supplies, stream, corpus. See bondmil --help.\n',
+      'bondmil: there is no subcommand "zzzzzzzz"; there are begin, schedule, report, check, compare, supplies, size, sweep, stream, corpus. See bondmil --help.\n',
     );
   });
 

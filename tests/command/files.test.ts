@@ -104,7 +104,7 @@ describe("a source that cannot be read", () => {
       });
       expect([taken, ended]).toEqual([mostBytes / 1_000_000 + 1, true]);
     }
-    const most = new Uint8Array(mostBytes).fill(0x20);
+    const most = new Uint8Array(mostBytes).fill(0x78);
     const { code, errors } = await runHere(["schedule"], { input: [most] });
     expect([code, errors]).toEqual([
       2,

@@ -10,7 +10,7 @@ import {
 } from "bondmil";
 import { standings, voices } from "bondmil/corpus";
 import { describe, expect, it } from "vitest";
-import { countable, saying } from "../../src/command/subcommands.js";
+import { countable, saying } from "../../src/command/facts/of-lines.js";
 import { demo } from "../installation/installations.js";
 import { runHere } from "./run-here.js";
 
@@ -49,7 +49,7 @@ describe("pages of the other subcommands", () => {
     const check = await asked("check", printWorks, "--as", "html");
     expect(check.output).toBe(render(checkDocument(checkOf(demo("print-works"))), { as: "html" }));
     const by = { by: "edition", years: ["2017", "2020"] } as const;
-    const comparison = await asked("compare", shop, "--years", "2017,2020", "--as", "html");
+    const comparison = await asked("compare", shop, "--editions", "2017,2020", "--as", "html");
     expect(comparison.output).toBe(
       render(comparisonDocument(compareInstallation({ ...by, installation })), { as: "html" }),
     );

@@ -3,7 +3,18 @@ import { once } from "node:events";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { checkOf, type Issue, readInstallation, type Schedule, scheduleDocument, scheduleOf } from "bondmil";
+import {
+  checkOf,
+  type Issue,
+  intersystemBondingConductor,
+  mainBondingJumper,
+  readInstallation,
+  type Schedule,
+  scheduleDocument,
+  scheduleOf,
+  size,
+  sweep,
+} from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { linesOf } from "../../src/command/lines.js";
@@ -20,6 +31,8 @@ const titled = (title: string): string =>
 interface Answered {
   readonly line: number;
   readonly schedule?: Schedule;
+  readonly result?: unknown;
+  readonly rows?: unknown;
   readonly error?: { readonly issues: readonly Issue[] };
 }
 
@@ -52,7 +65,7 @@ describe("the lines of a stream", () => {
     const cuts = fc.array(fc.nat(40));
     await fc.assert(
       fc.asyncProperty(text, cuts, async (written, at) => {
-        const found = await collected(linesOf(pieces(Buffer.from(written), at), 1000));
+        const found = (await collected(linesOf(pieces(Buffer.from(written), at), 1000))).flat();
         const whole = written.split("\n");
         if (whole.at(-1) === "") whole.pop();
         expect(found.map((line) => Buffer.from(line ?? []).toString())).toEqual(whole);
@@ -62,7 +75,7 @@ describe("the lines of a stream", () => {
 
   it("leave out what is too long, and go on behind it", async () => {
     const text = Buffer.from("12345\n123456\n\n1234567890");
-    const found = await collected(linesOf(pieces(text, [3, 8, 9, 18]), 5));
+    const found = (await collected(linesOf(pieces(text, [3, 8, 9, 18]), 5))).flat();
     expect(found.map((line) => (line === null ? null : Buffer.from(line).toString()))).toEqual([
       "12345",
       null,
@@ -75,7 +88,7 @@ describe("the lines of a stream", () => {
 describe("bondmil stream", () => {
   it("gives one line for each line, in order, with its number, whatever is wrong", async () => {
     const input = [barn, "{", "", '{"format":1}', titled("last")].join("\n");
-    const { code, output, errors } = await runHere(["stream"], { input });
+    const { code, output, errors } = await runHere(["stream", "--fingerprint"], { input });
     const answers = answersIn(output);
     expect([code, errors]).toEqual([0, "bondmil: 3 of 5 lines refused\n"]);
     expect(answers.map(({ line }) => line)).toEqual([1, 2, 3, 4, 5]);
@@ -95,13 +108,75 @@ describe("bondmil stream", () => {
 
   it("gives rows or the check, and counts from another line", async () => {
     const input = JSON.stringify(demo("shop"));
-    const rows = await runHere(["stream", "--give", "rows", "--first-line", "1001"], { input });
-    expect(JSON.parse(rows.output)).toEqual({
+    const words = ["stream", "--give", "rows", "--first-line", "1001"];
+    const { rows } = scheduleDocument(scheduleOf(readInstallation(input)));
+    const marked = await runHere([...words, "--fingerprint"], { input });
+    expect(JSON.parse(marked.output)).toEqual({ line: 1001, rows });
+    const unmarked = await runHere(words, { input });
+    expect(JSON.parse(unmarked.output)).toEqual({
       line: 1001,
-      rows: scheduleDocument(scheduleOf(readInstallation(input))).rows,
+      rows: rows.map(({ fingerprint: _, ...row }) => row),
     });
     const check = await runHere(["stream", "--give", "check"], { input });
     expect(JSON.parse(check.output)).toEqual({ line: 1, check: checkOf(readInstallation(input)) });
+  });
+
+  it("gives the same schedule without its fingerprints, which are given on demand", async () => {
+    const { fingerprint, installationFingerprint, ...rest } = scheduleOf(readInstallation(barn));
+    expect([fingerprint, installationFingerprint]).toEqual([expect.any(String), expect.any(String)]);
+    const [answer] = answersIn((await runHere(["stream"], { input: barn })).output);
+    expect(answer?.schedule).toEqual(rest);
+  });
+
+  it("takes questions of single conductors between installations", async () => {
+    const input = {
+      code: { year: "2020" },
+      supply: { sets: [{ count: 2, size: "500 kcmil", material: "copper" }] },
+      conductor: { material: "copper" },
+    } as const;
+    const tie = { code: { year: "2020" }, termination: "apart" } as const;
+    const lines = [
+      { role: "main-bonding-jumper", input },
+      { role: "roof-jumper", input },
+      { role: "main-bonding-jumper", input: { ...input, supply: {} }, more: 1 },
+      { input: tie, role: "intersystem-bonding-conductor" },
+    ].map((one) => JSON.stringify(one));
+    const all = { input: [lines[0], barn, ...lines.slice(1)].join("\n") };
+    const answers = answersIn((await runHere(["stream"], all)).output);
+    expect(answers[0]?.result).toEqual(size(mainBondingJumper, input));
+    expect(answers[1]?.schedule?.title).toBe("Test");
+    const paths = (at: number) => answers[at]?.error?.issues.map(({ path }) => path);
+    expect([paths(2), paths(3)]).toEqual([["role"], ["more", "input.supply.sets"]]);
+    expect(answers[4]?.result).toEqual(size(intersystemBondingConductor, tie));
+    const rows = answersIn((await runHere(["stream", "--give", "rows"], all)).output);
+    const [swept] = sweep(mainBondingJumper, {
+      editions: ["2020"],
+      supplyMaterial: "copper",
+      material: "copper",
+      sizes: ["500 kcmil"],
+      counts: [2],
+    });
+    const {
+      sets: _,
+      supplySize: __,
+      supplyMaterial: ___,
+      supplyArea: ____,
+      ...columns
+    } = swept ?? ({} as never);
+    expect(rows[0]?.rows).toEqual([
+      { role: "main-bonding-jumper", ...columns, cautions: "listed-equipment" },
+    ]);
+    const checks = answersIn((await runHere(["stream", "--give", "check"], all)).output);
+    expect(checks[0]?.error?.issues[0]?.path).toBe("role");
+  });
+
+  it("takes lines that end with CR LF, and a byte order mark", async () => {
+    const input = `\ufeff${barn}\r\n${barn}\r\n`;
+    const answers = answersIn((await runHere(["stream"], { input })).output);
+    expect(answers.map(({ line, schedule }) => [line, schedule?.title])).toEqual([
+      [1, "Test"],
+      [2, "Test"],
+    ]);
   });
 
   it("refuses bytes that are no text, and lines without end", async () => {
@@ -123,7 +198,7 @@ describe("bondmil stream", () => {
         yield Buffer.from(`${barn}\n`);
       }
     }
-    const answers = answerLines(input(), { give: "rows", firstLine: 1 });
+    const answers = answerLines(input(), { give: "rows", isFingerprinted: false, firstLine: 1 });
     for (let taken = 1; taken <= 3; taken += 1) {
       await answers.next();
       expect(read).toBe(taken);
@@ -132,7 +207,7 @@ describe("bondmil stream", () => {
   });
 
   it("shows on a terminal how far it is, and wipes it away", async () => {
-    const input = `${barn}\n{\n`.repeat(5);
+    const input = Array.from({ length: 10 }, (_, i) => Buffer.from(i % 2 === 0 ? `${barn}\n` : "{\n"));
     const stream = await runHere(["stream"], { input, errorColumns: 80 });
     expect(stream.errors).toContain("\r\u001b[K3 lines, 1 refused, 10 in a second");
     expect(stream.errors.endsWith("\r\u001b[Kbondmil: 5 of 10 lines refused\n")).toBe(true);

@@ -49,7 +49,7 @@ function isBuilt(): boolean {
   const entries = ["index", "corpus", "tables"];
   const outputs = [
     "browser.js",
-    "command.js",
+    "command/main.js",
     ...entries.flatMap((name) => endings.map((ending) => `${name}${ending}`)),
   ].map((name) => join(root, "dist", name));
   if (!outputs.every((path) => existsSync(path))) return false;
@@ -86,7 +86,7 @@ describe("the packed tarball, as a user gets it", () => {
 
   it("holds the build, the tables and the papers, and nothing else", () => {
     const wanted =
-      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/(?:roles\/)?[^/]+$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/flat\/checks\.jsonl$|corpus\/tools\/runner-in-python\/run\.py$|corpus\/tools\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
+      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/(?:roles\/)?[^/]+$|docs\/many-machines\/stream\.py$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/flat\/checks\.jsonl$|corpus\/tools\/runner-in-python\/run\.py$|corpus\/tools\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
     expect(packed).toContain("LICENSE");
     expect(packed.filter((path) => !wanted.test(path))).toEqual([]);
   });
@@ -151,6 +151,20 @@ console.log(rows.length > 0 && rows.every(({ verdict }) => verdict === "met"), e
     const { conductors } = JSON.parse(answer) as { readonly conductors: readonly { readonly id: string }[] };
     expect(conductors[0]?.id).toBe("main-bonding-jumper D1");
     expect(run(folder, join("node_modules", ".bin", "bondmil"), "--version").trim()).toBe(version);
+  });
+
+  it("brings a command whose help and first installation name only files that it brought", () => {
+    const bondmil = join("node_modules", ".bin", "bondmil");
+    const help = run(folder, bondmil, "--help");
+    const named = [...help.matchAll(/^ +(node_modules\/\S+)$/gm)].map(([, path]) => path ?? "");
+    expect(named.length).toBeGreaterThan(2);
+    run(folder, bondmil, "begin", "shop.json", "--edition", "2020");
+    const { $schema } = JSON.parse(readFileSync(join(folder, "shop.json"), "utf8")) as {
+      readonly $schema: string;
+    };
+    for (const path of [...named, $schema])
+      expect([path, existsSync(join(folder, path))]).toEqual([path, true]);
+    expect(run(folder, bondmil, "schedule", "shop.json")).toContain("main bonding jumper main panel");
   });
 
   it.skipIf(full.isMissing)(`brings a command that notices a full disk${full.because}`, () => {

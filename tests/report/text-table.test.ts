@@ -8,8 +8,14 @@ describe("a table in text", () => {
     ["b", "4/0 AWG", "", "5"],
   ];
 
+  it("takes the room that there is for every column", () => {
+    expect(textTable(head, rows, 80)[2]).toBe("a long name of a thing that is wrapped  1        22    333");
+    const wide = textTable(["what", "why"], [["a", "w ".repeat(60).trim()]], 200);
+    expect(wide).toHaveLength(3);
+  });
+
   it("stands in one piece where it fits, with wrapped cells", () => {
-    expect(textTable(head, rows, 80)).toEqual([
+    expect(textTable(head, rows, 55)).toEqual([
       "what                            2008     2011  2014",
       "------------------------------  -------  ----  ----",
       "a long name of a thing that is  1        22    333",

@@ -57,7 +57,7 @@ export const rooms: readonly Room[] = [
   {
     name: "command",
     what: "the command `bondmil`: reads, asks the rooms above, writes. The one room that knows Node; no part of the library",
-    packages: ["bondmil", "bondmil/corpus"],
+    packages: ["bondmil", "bondmil/corpus", "string-width"],
     nodeModules: true,
   },
 ];

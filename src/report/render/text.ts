@@ -1,65 +1,83 @@
 import { cellText, type Document, type DocumentPart, type DocumentTable } from "../document.js";
+import { codePoints, type Letters } from "./letters.js";
 import { textTable, wrapped } from "./text-table.js";
 
+/** Longer lines of sentences are hard to read; a table may be wider. */
+const widestSentences = 120;
+
+/** Where a text is to go. */
+interface Page {
+  /** In letters. */
+  readonly width: number;
+  readonly letters: Letters;
+}
+
 /** A document as plain text, no line of which is longer than a width in letters. */
-export function asText({ title, facts, parts }: Document, width: number): string {
+export function asText(
+  { title, facts, parts }: Document,
+  width: number,
+  letters: Letters = codePoints,
+): string {
+  const page = { width, letters };
   const lines = [
-    ...underlined(title, "=", width),
-    ...facts.flatMap(({ name, text }) => hanging(`${name}: ${text}`, "", "  ", width)),
+    ...underlined(title, "=", page),
+    ...facts.flatMap(({ name, text }) => hanging(`${name}: ${text}`, "", "  ", page)),
   ];
   for (const [i, part] of parts.entries()) {
     const isUnderHeading = parts[i - 1]?.kind === "heading" && part.kind !== "heading";
-    lines.push(...(isUnderHeading ? [] : [""]), ...linesOf(part, width));
+    lines.push(...(isUnderHeading ? [] : [""]), ...linesOf(part, page));
   }
   return `${lines.join("\n")}\n`;
 }
 
-function linesOf(part: DocumentPart, width: number): readonly string[] {
+function linesOf(part: DocumentPart, page: Page): readonly string[] {
   switch (part.kind) {
     case "heading":
-      return part.level === 2 ? underlined(part.text, "-", width) : hanging(part.text, "", "", width);
+      return part.level === 2 ? underlined(part.text, "-", page) : hanging(part.text, "", "", page);
     case "text":
-      return hanging(part.strong === undefined ? part.text : `${part.strong}. ${part.text}`, "", "", width);
+      return hanging(part.strong === undefined ? part.text : `${part.strong}. ${part.text}`, "", "", page);
     case "list":
-      return part.items.flatMap((item) => hanging(item, "- ", "  ", width));
+      return part.items.flatMap((item) => hanging(item, "- ", "  ", page));
     case "table":
-      return part.of === "records" ? recordLines(part, width) : gridLines(part, width);
+      return part.of === "records" ? recordLines(part, page) : gridLines(part, page);
     case "drawing":
       return [
-        ...hanging(part.sheet.title, "", "", width),
-        ...part.sheet.description.flatMap((item) => hanging(item, "- ", "  ", width)),
+        ...hanging(part.sheet.title, "", "", page),
+        ...part.sheet.description.flatMap((item) => hanging(item, "- ", "  ", page)),
       ];
   }
 }
 
-function underlined(text: string, rule: string, width: number): readonly string[] {
-  const lines = hanging(text, "", "", width);
-  return [...lines, rule.repeat(Math.max(...lines.map((line) => [...line].length)))];
+function underlined(text: string, rule: string, page: Page): readonly string[] {
+  const lines = hanging(text, "", "", page);
+  return [...lines, rule.repeat(Math.max(...lines.map(page.letters.widthOf)))];
 }
 
-function gridLines({ head, rows }: DocumentTable, width: number): readonly string[] {
+function gridLines({ head, rows }: DocumentTable, { width, letters }: Page): readonly string[] {
   return textTable(
     head.map(flat),
     rows.map((cells) => cells.map((cell) => flat(cellText(cell)))),
     width,
+    letters,
   );
 }
 
 /** Of each record the first two cells as its heading, then every other that is not empty, with the name of its column. */
-function recordLines({ head, rows }: DocumentTable, width: number): readonly string[] {
+function recordLines({ head, rows }: DocumentTable, page: Page): readonly string[] {
   return rows.flatMap((cells) => {
     const [first = "", second = "", ...rest] = cells.map(cellText);
     const others = rest.flatMap((text, i) => (text === "" ? [] : [`${head[i + 2] ?? ""}: ${text}`]));
     return [
-      ...hanging(second === "" ? first : `${first}: ${second}`, "", "    ", width),
-      ...(others.length === 0 ? [] : hanging(others.join("; "), "  ", "  ", width)),
+      ...hanging(second === "" ? first : `${first}: ${second}`, "", "    ", page),
+      ...(others.length === 0 ? [] : hanging(others.join("; "), "  ", "  ", page)),
     ];
   });
 }
 
 /** Lines that begin with a lead, all but the first with an indent as wide. */
-function hanging(text: string, lead: string, indent: string, width: number): readonly string[] {
-  const [first = "", ...rest] = wrapped(flat(text), width - Math.max(lead.length, indent.length));
+function hanging(text: string, lead: string, indent: string, { width, letters }: Page): readonly string[] {
+  const room = Math.min(width, widestSentences) - Math.max(lead.length, indent.length);
+  const [first = "", ...rest] = wrapped(flat(text), room, letters);
   return [`${lead}${first}`, ...rest.map((line) => `${indent}${line}`)];
 }
 
