@@ -1,5 +1,6 @@
 import { useResult } from "../input/given-result.js";
 import { conductorWords, endWords } from "../installation/conductor-words.js";
+import { purposes } from "../installation/numbered.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import { scheduleMarks } from "../installation/schedule.js";
 import type { Document, DocumentPart } from "./document.js";
@@ -11,7 +12,6 @@ import { evidenceWords } from "./words/evidence-words.js";
 import {
   basisOf,
   purposeNames,
-  purposes,
   sectionsBeside,
   servedWords,
   sizeOf,

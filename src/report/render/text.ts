@@ -21,9 +21,11 @@ function linesOf(part: DocumentPart, width: number): readonly string[] {
     case "text":
       return hanging(part.strong === undefined ? part.text : `${part.strong}. ${part.text}`, "", "", width);
     case "list":
-      return part.items.flatMap((item) => hanging(item, "- ", "  ", width));
+      return part.folded === undefined
+        ? part.items.flatMap((item) => hanging(item, "- ", "  ", width))
+        : hanging(`${part.folded}: ${part.items.join("; ")}`, "", "  ", width);
     case "table":
-      return part.of === "records" ? recordLines(part, width) : gridLines(part, width);
+      return tableLines(part, width);
     case "drawing":
       return [
         ...hanging(part.sheet.title, "", "", width),
@@ -37,6 +39,17 @@ function underlined(text: string, rule: string, width: number): readonly string[
   return [...lines, rule.repeat(Math.max(...lines.map((line) => [...line].length)))];
 }
 
+function tableLines(table: DocumentTable, width: number): readonly string[] {
+  switch (table.of) {
+    case "grid":
+      return gridLines(table, width);
+    case "records":
+      return recordLines(table, width);
+    case "sheets":
+      return sheetLines(table, width);
+  }
+}
+
 function gridLines({ head, rows }: DocumentTable, width: number): readonly string[] {
   return textTable(
     head.map(flat),
@@ -47,12 +60,27 @@ function gridLines({ head, rows }: DocumentTable, width: number): readonly strin
 
 /** Of each record the first two cells as its heading, then every other that is not empty, with the name of its column. */
 function recordLines({ head, rows }: DocumentTable, width: number): readonly string[] {
-  return rows.flatMap((cells) => {
+  return rows.flatMap((cells, i) => {
     const [first = "", second = "", ...rest] = cells.map(cellText);
-    const others = rest.flatMap((text, i) => (text === "" ? [] : [`${head[i + 2] ?? ""}: ${text}`]));
+    if (cells.length === 1) return [...(i === 0 ? [] : [""]), ...hanging(first, "", "", width)];
+    const others = rest.flatMap((text, at) => (text === "" ? [] : [`${head[at + 2] ?? ""}: ${text}`]));
     return [
       ...hanging(second === "" ? first : `${first}: ${second}`, "", "    ", width),
       ...(others.length === 0 ? [] : hanging(others.join("; "), "  ", "  ", width)),
+    ];
+  });
+}
+
+/** Of each sheet the first two cells above, then each other on a line behind the head of its column. */
+function sheetLines({ head, rows }: DocumentTable, width: number): readonly string[] {
+  const lead = Math.max(...head.slice(2).map((name) => name.length)) + 2;
+  return rows.flatMap((cells) => {
+    const [first = "", second = "", ...rest] = cells.map(cellText);
+    return [
+      ...hanging(`${first}. ${second}`, "", "    ", width),
+      ...rest.flatMap((text, at) =>
+        text === "" ? [] : hanging(text, `  ${(head[at + 2] ?? "").padEnd(lead)}`, " ".repeat(lead + 2), width),
+      ),
     ];
   });
 }
