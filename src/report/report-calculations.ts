@@ -5,7 +5,7 @@ import type { DocumentTable } from "./document.js";
 import { calculationOf } from "./told/calculation.js";
 import { coveringWords } from "./words/covering-words.js";
 import { capital } from "./words/names.js";
-import { sectionsBeside, servedWords } from "./words/schedule-words.js";
+import { sectionsBeside } from "./words/schedule-words.js";
 
 /** A calculation with the conductors that it is alike for. */
 export interface CalculationSheet {
@@ -24,7 +24,11 @@ export function calculationsOf(required: readonly Numbered[]): readonly Calculat
     const known = alike.get(key);
     if (known === undefined) {
       alike.set(key, [one]);
-      cells.set(key, [given, rule, [result, besideWords(one.conductor)].filter((part) => part !== "").join("; ")]);
+      cells.set(key, [
+        given,
+        rule,
+        [result, besideWords(one.conductor)].filter((part) => part !== "").join("; "),
+      ]);
     } else known.push(one);
   }
   return [...alike].flatMap(([key, of]) => {
@@ -46,11 +50,11 @@ export function sheetsTable(sheets: readonly CalculationSheet[]): DocumentTable 
     head: ["No.", "Conductor", "Given", "Rule", "Result"],
     rows: sheets.map((sheet) => {
       const [given, rule, result] = sheet.cells;
-      const by = servedWords({ by: [...new Set(sheet.of.flatMap(({ conductor }) => conductor.by))] });
+      const by = runsWords([...new Set(sheet.of.flatMap(({ conductor }) => conductor.by))]);
       return [
         { text: numberRanges(sheet.of.map(({ mark }) => mark)), mark: sheetMark(sheet) },
         namesOf(sheet.of.map(({ conductor }) => conductor)),
-        by === "" ? given : `${given}; ${by}`,
+        `${given}${by}`,
         rule,
         result,
       ];
@@ -61,13 +65,21 @@ export function sheetsTable(sheets: readonly CalculationSheet[]): DocumentTable 
 /** More than these are counted. */
 const mostNames = 4;
 
+/** The runs and circuits whose conductors or devices are given. */
+function runsWords(by: readonly string[]): string {
+  return by.length === 0 ? "" : ` (${several(by)})`;
+}
+
+function several(names: readonly string[]): string {
+  const more = names.length > mostNames ? ` and ${names.length - mostNames} more` : "";
+  return `${names.slice(0, mostNames).join(", ")}${more}`;
+}
+
 function namesOf(alike: readonly ScheduledConductor[]): string {
   const [first] = alike;
   if (first === undefined) return "";
   if (alike.length === 1) return capital(conductorWords(first));
-  const names = [...new Set(alike.map(({ subject }) => subject))];
-  const more = names.length > mostNames ? ` and ${names.length - mostNames} more` : "";
-  return capital(`${roleName(first.role)} ${names.slice(0, mostNames).join(", ")}${more}`);
+  return capital(`${roleName(first.role)} ${several([...new Set(alike.map(({ subject }) => subject))])}`);
 }
 
 /** Where it goes, what may serve in its place, and whether it is to be insulated. */

@@ -8,7 +8,7 @@ import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import { scheduleOfRead } from "../installation/schedule-of.js";
 import { type Document, type DocumentPart, textsOf } from "./document.js";
 import { type DocumentOptions, editionWords, framed, listed, readOptions } from "./frame.js";
-import { calculationsOf, type CalculationSheet, sheetMark, sheetsTable } from "./report-calculations.js";
+import { type CalculationSheet, calculationsOf, sheetMark, sheetsTable } from "./report-calculations.js";
 import { notRequiredLines, numberedCautions, numbersWords } from "./report-remarks.js";
 import { scheduleTable } from "./report-schedule.js";
 import { openParts, scheduleFacts } from "./schedule-parts.js";
@@ -72,7 +72,7 @@ export function reportOfRead(installation: Installation, own: DocumentOptions): 
       title: `${title}: bonding and grounding conductors`,
       editions: [edition],
       facts: scheduleFacts(schedule),
-      parts: [...parts, ...listed("Abbreviations", glossaryOf(textsOf(parts)))],
+      parts: [...parts, heading("Abbreviations"), { kind: "text", text: glossaryOf(textsOf(parts)) }],
       rows: rowsOfSchedule(schedule),
     },
     own,
@@ -118,7 +118,7 @@ function drawingParts(installation: Installation, schedule: Schedule): readonly 
   const divided =
     sheets.length === 1
       ? ""
-      : ` Too large for one sheet, it is split into ${sheets.length}: by system, and a system that is too high for a page between its enclosures.`;
+      : ` Split into ${sheets.length} sheets: by system, and between enclosures where a system is too high for a page.`;
   return [
     heading("Drawing"),
     { kind: "text", text: `Numbers are those of the schedule.${divided}` },

@@ -19,7 +19,10 @@ export function notRequiredLines(numbered: readonly Numbered[]): readonly string
 
 /** Each caution of a schedule once, with the numbers of its conductors and the places that it is about. */
 export function numberedCautions({ cautions }: Schedule, numbered: readonly Numbered[]): readonly string[] {
-  const known = new Map<string, { readonly caution: Caution; readonly marks: number[]; readonly at: string[] }>();
+  const known = new Map<
+    string,
+    { readonly caution: Caution; readonly marks: number[]; readonly at: string[] }
+  >();
   const entry = ({ code, section }: Caution) => {
     const key = `${code} ${section}`;
     const found = known.get(key) ?? { caution: { code, section }, marks: [], at: [] };
@@ -30,10 +33,7 @@ export function numberedCautions({ cautions }: Schedule, numbered: readonly Numb
   for (const { conductor, mark } of numbered)
     for (const caution of conductor.result.cautions) entry(caution).marks.push(mark);
   return [...known.values()].map(({ caution, marks, at }) => {
-    const places = [
-      ...(marks.length === 0 ? [] : [numbersWords(marks)]),
-      ...new Set(at),
-    ];
+    const places = [...(marks.length === 0 ? [] : [numbersWords(marks)]), ...new Set(at)];
     return `${cautionSentence(caution)} At: ${places.join("; ")}`;
   });
 }

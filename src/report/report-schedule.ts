@@ -1,4 +1,4 @@
-import { writeSize } from "../drawing/write.js";
+import { shortMaterials, writeSize } from "../drawing/write.js";
 import { conductorWords, endWords } from "../installation/conductor-words.js";
 import { type Numbered, purposes } from "../installation/numbered.js";
 import type { DocumentCell, DocumentPart } from "./document.js";
@@ -32,7 +32,7 @@ function cellsOf({ conductor, mark }: Numbered, sheet: string): readonly Documen
     endWords(from),
     endWords(to),
     basisWords(result),
-    writeSize(conductor),
+    shortMaterials(writeSize(conductor)),
     result.citation.section,
     evidenceLetter(result.evidence),
   ];

@@ -40,11 +40,11 @@ const paperStyles = ({
 @top-left{content:${cssString(shortened(title))};vertical-align:bottom;padding-bottom:2mm}@top-right{content:"Page " counter(page) " of " counter(pages);vertical-align:bottom;padding-bottom:2mm}
 @bottom-left{content:${cssString(shortened(foot))};vertical-align:top;padding-top:2mm}}
 @media print{:root{color-scheme:light;--ink:#000;--paper:#fff;--rule:#000;--hair:#999;--soft:#000;--mark:#000}body{padding:0;max-width:none;font-size:8.6pt;line-height:1.32}nav,.drawing details,details:not([open])>summary::marker{display:none}
-h1{font-size:15pt;margin-bottom:6pt}h2{font-size:11pt;margin:13pt 0 4pt;padding-top:4pt;break-after:avoid}h3{font-size:8.6pt;break-after:avoid}p,li,.sheet dd{max-width:none}p{margin:3pt 0;orphans:3;widows:3}p:has(+figure){break-after:avoid}ul{margin:3pt 0}li{break-inside:avoid}li+li{margin-top:2pt}
+h1{font-size:15pt;margin-bottom:6pt}h2{font-size:10.5pt;margin:9pt 0 3pt;padding-top:3pt;border-top-width:.6pt;break-after:avoid}h3{font-size:8.6pt;break-after:avoid}p,li,.sheet dd{max-width:none}p{margin:3pt 0;orphans:3;widows:3}p:has(+figure){break-after:avoid;break-inside:avoid}ul{margin:3pt 0}li{break-inside:avoid}li+li{margin-top:2pt}
 .block{grid-template-columns:repeat(3,1fr);gap:3pt 14pt;padding:5pt 0;margin-bottom:6pt;border-top-width:1.5pt}.block dt{font-size:7.2pt}
-table{font-size:8.2pt;line-height:1.25}th,td{padding:2.2pt 8pt 2.2pt 0}thead{display:table-header-group}thead th{font-size:7.4pt}.over th{padding-top:6pt}tr,figure,.sheet,.block{break-inside:avoid}.over,.over+tr,tbody tr:first-child,tbody tr:nth-last-child(2){break-after:avoid}
-a{text-decoration:none}.columns{columns:2;column-gap:9mm}.columns section:first-child h2{margin-top:0}.sheet{margin-bottom:6pt}.sheet h3{margin:0}.sheet dl div{grid-template-columns:3.6em 1fr}
-.scroll{overflow:visible}.drawing{margin:0 0 8pt}.drawing svg{width:100%;min-width:0;max-width:none;height:auto;max-height:100vh}}`;
+table{font-size:7.7pt;line-height:1.22}th,td{padding:1.5pt 6pt 1.5pt 0}thead{display:table-header-group}thead th{font-size:7.4pt}.over th{padding-top:4pt}tr,figure,.sheet,.block{break-inside:avoid}.over,.over+tr,tbody tr:first-child,tbody tr:nth-last-child(2){break-after:avoid}
+a{text-decoration:none}.columns{columns:2;column-gap:7mm;font-size:7.3pt;line-height:1.22}.columns h2{font-size:9.5pt;margin:7pt 0 2pt;padding-top:2pt}.columns h3{font-size:7.3pt}.columns p,.columns ul{margin:2pt 0}.columns li+li{margin-top:1pt}.columns section:first-child h2{margin-top:0}.columns ul{padding-left:1.1em}.sheet{margin-bottom:3.5pt}.sheet h3{margin:0}.sheet dl div{grid-template-columns:3.6em 1fr}
+.scroll{overflow:visible}.drawing{margin:0}.drawing svg{width:703px;min-width:0;max-width:100%;margin:auto;height:auto;max-height:100vh}}`;
 
 const mostLetters = 90;
 

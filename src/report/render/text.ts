@@ -79,7 +79,9 @@ function sheetLines({ head, rows }: DocumentTable, width: number): readonly stri
     return [
       ...hanging(`${first}. ${second}`, "", "    ", width),
       ...rest.flatMap((text, at) =>
-        text === "" ? [] : hanging(text, `  ${(head[at + 2] ?? "").padEnd(lead)}`, " ".repeat(lead + 2), width),
+        text === ""
+          ? []
+          : hanging(text, `  ${(head[at + 2] ?? "").padEnd(lead)}`, " ".repeat(lead + 2), width),
       ),
     ];
   });

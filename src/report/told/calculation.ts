@@ -3,7 +3,7 @@ import type { Step } from "../../sizing/index.js";
 import { writeSupply } from "../../supply/index.js";
 import { formatArea } from "../../units/area.js";
 import { capital } from "../words/names.js";
-import { assumedPhrase, capWords, outcomeWords, rowLimits, saysNothingNew } from "./sizing.js";
+import { assumedPhrase, capWords, outcomeWords, rowLimits } from "./sizing.js";
 
 /** A calculation as it is set on a sheet. */
 export interface Calculation {
@@ -17,20 +17,21 @@ export interface Calculation {
 
 /** How a conductor came about in three lines; nothing where none is required. */
 export function calculationOf(result: SizingResult): Calculation {
-  const { steps, name, citation, outcome } = result;
+  const { steps, citation, outcome } = result;
   const at = outcome.kind === "not-required" ? outcome.citation : citation;
   const given = [...new Set(steps.flatMap(givenIn))];
   return {
-    given: capital(given.join("; ")) || "No conductor and no device decides",
-    rule: steps.filter((step) => !saysNothingNew(step, steps)).flatMap(ruleIn).map(capital).join(". "),
-    result: `${capital(name)}: ${outcomeWords(result)}${areaWords(result)} [${at.section}]`,
+    given: capital(given.join("; ")),
+    rule: steps.flatMap(ruleIn).map(capital).join(". "),
+    result: `${capital(outcomeWords(result))}${areaWords(result)} [${at.section}]`,
   };
 }
 
 function areaWords({ outcome, requiredArea, governs }: SizingResult): string {
   if (outcome.kind !== "conductor") return "";
-  const area = `${formatArea(requiredArea)}, ${formatArea(requiredArea, "mm2")}`;
-  return governs === null ? "" : `, at least ${area}`;
+  return governs === null
+    ? ""
+    : `, at least ${formatArea(requiredArea)} = ${formatArea(requiredArea, "mm2")}`;
 }
 
 function givenIn(step: Step): readonly string[] {
@@ -52,6 +53,12 @@ function givenIn(step: Step): readonly string[] {
     case "load":
       return [
         `load of ${step.amperes} A${step.circuitAmperes === undefined ? "" : ` in a circuit of ${step.circuitAmperes} A`}`,
+      ];
+    case "named-size":
+      return [
+        step.from === "code"
+          ? "its use alone"
+          : `other conductor of ${step.size === null ? "" : `${step.size} = `}${formatArea(step.requiredArea)}`,
       ];
     default:
       return [];
@@ -86,8 +93,12 @@ function ruleOf(step: Step): string | undefined {
     case "load":
       return `at ${step.temperature} C: ${step.size} = ${formatArea(step.requiredArea)}`;
     case "named-size":
-      return `${step.from === "code" ? "the section names" : "the same as the other conductor:"} ${step.size ?? ""}${step.size === null ? "" : " = "}${formatArea(step.requiredArea)}`;
+      return step.from === "other-conductor"
+        ? "the same as the other conductor"
+        : `the section names ${step.size === null ? "" : `${step.size} = `}${formatArea(step.requiredArea)}`;
     case "standard-size":
-      return `next standard size for ${formatArea(step.requiredArea)}: ${step.size} = ${formatArea(step.area)}`;
+      return step.area === step.requiredArea
+        ? undefined
+        : `next standard size: ${step.size} = ${formatArea(step.area)}`;
   }
 }

@@ -70,7 +70,7 @@ function outcomeStatement(result: SizingResult): Statement {
 }
 
 /** A row names a standard size; that the same size is the smallest with its own area goes without saying. */
-export function saysNothingNew(step: Step, steps: readonly Step[]): boolean {
+function saysNothingNew(step: Step, steps: readonly Step[]): boolean {
   return (
     step.kind === "standard-size" &&
     steps.some((other) => (other.kind === "row" || other.kind === "rating-row") && other.size === step.size)

@@ -17,7 +17,7 @@ function givenIn(step: Step): readonly string[] {
     case "load":
       return [`${step.amperes} A load`];
     case "named-size":
-      return [step.from === "code" ? "size named in the section" : "size of the other conductor"];
+      return [step.from === "code" ? "named size" : "other conductor"];
     default:
       return [];
   }

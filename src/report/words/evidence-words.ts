@@ -25,5 +25,5 @@ export function evidenceParagraph(used: readonly CitedEvidence[]): string {
   const named = (Object.keys(levels) as CitedEvidence[])
     .filter((level) => used.includes(level))
     .map((level) => `${levels[level][0]} ${levels[level][1]}`);
-  return `How well the numbers and the wording behind a size are known to this library, by the weakest of them: ${named.join("; ")}. A letter says nothing of whether the size is right for the place.`;
+  return `How well the numbers and the wording behind a size are known to this library, by the weakest of them: ${named.join("; ")}.`;
 }

@@ -16,9 +16,8 @@ const abbreviations: Readonly<Record<string, string>> = {
 };
 
 /** The abbreviations that texts use, each with what it stands for. */
-export function glossaryOf(texts: readonly string[]): readonly string[] {
+export function glossaryOf(texts: readonly string[]): string {
   const used = new Set(texts.flatMap((text) => text.match(/\b[GN] bar\b|[A-Za-z]+/g) ?? []));
-  return Object.entries(abbreviations)
-    .filter(([short]) => used.has(short))
-    .map(([short, long]) => `${short}: ${long}`);
+  const named = Object.entries(abbreviations).filter(([short]) => used.has(short));
+  return `${named.map(([short, long]) => `${short} ${long}`).join("; ")}.`;
 }

@@ -6,7 +6,8 @@ import type { MetalTotal } from "../../installation/schedule.js";
 export function metalLines(totals: readonly MetalTotal[]): readonly string[] {
   if (totals.length === 0) return [];
   const lines = totals.map(
-    ({ size, material, feet }) => `${size} ${material}: ${feetWords(feet)}${poundsBehind(size, material, feet)}`,
+    ({ size, material, feet }) =>
+      `${size} ${material}: ${feetWords(feet)}${poundsBehind(size, material, feet)}`,
   );
   return [...lines, `In all: ${metalWords(totals)}`];
 }
