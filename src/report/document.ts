@@ -111,18 +111,20 @@ export function cellText(cell: DocumentCell): string {
 
 /** Every text that a person reads in some parts. */
 export function textsOf(parts: readonly DocumentPart[]): readonly string[] {
-  return parts.flatMap((part) => {
-    switch (part.kind) {
-      case "heading":
-        return [part.text];
-      case "text":
-        return [part.strong ?? "", part.text];
-      case "list":
-        return [part.folded ?? "", ...part.items];
-      case "table":
-        return [...part.head, ...part.rows.flatMap((cells) => cells.map(cellText))];
-      case "drawing":
-        return part.sheet.labels.flatMap(({ lines }) => lines);
-    }
-  });
+  return parts.flatMap(textsIn);
+}
+
+function textsIn(part: DocumentPart): readonly string[] {
+  switch (part.kind) {
+    case "heading":
+      return [part.text];
+    case "text":
+      return [part.strong ?? "", part.text];
+    case "list":
+      return [part.folded ?? "", ...part.items];
+    case "table":
+      return [...part.head, ...part.rows.flatMap((cells) => cells.map(cellText))];
+    case "drawing":
+      return part.sheet.labels.flatMap(({ lines }) => lines);
+  }
 }

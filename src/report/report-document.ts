@@ -8,7 +8,7 @@ import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import { scheduleOfRead } from "../installation/schedule-of.js";
 import { type Document, type DocumentPart, textsOf } from "./document.js";
 import { type DocumentOptions, editionWords, framed, listed, readOptions } from "./frame.js";
-import { type CalculationSheet, calculationsOf, sheetMark, sheetsTable } from "./report-calculations.js";
+import { type CalculationSheet, calculationsOf, sheetsTable } from "./report-calculations.js";
 import { notRequiredLines, numberedCautions, numbersWords } from "./report-remarks.js";
 import { scheduleTable } from "./report-schedule.js";
 import { openParts, scheduleFacts } from "./schedule-parts.js";

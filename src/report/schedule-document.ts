@@ -92,8 +92,12 @@ function partsOf(schedule: Schedule): readonly DocumentPart[] {
     ...table(
       "Metal of the conductors whose length is given",
       "grid",
-      ["size", "material", "feet"],
-      totals.map(({ size, material, feet }) => [size, material, `${Math.round(feet * 100) / 100}`]),
+      ["size", "material", "feet", "pounds"],
+      totals.map((one) => {
+        const pounds = poundsOf([one]);
+        const feet = `${Math.round(one.feet * 100) / 100}`;
+        return [one.size, one.material, feet, pounds === null ? "not known" : poundsWords(pounds)];
+      }),
     ),
   ];
 }

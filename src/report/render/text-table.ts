@@ -11,9 +11,10 @@ export function textTable(
   width: number,
 ): readonly string[] {
   const columns = head.map((name, i) => [name, ...rows.map((row) => row[i] ?? "")]);
-  const usual = widthsOf(columns, widestCell);
+  const wide = Math.max(widestCell, Math.floor(width / 5));
+  const usual = widthsOf(columns, wide);
   const fits = (usual[0] ?? 0) + gap.length + Math.max(0, ...usual.slice(1)) <= width;
-  const most = fits ? widestCell : Math.floor((width - gap.length) / 2);
+  const most = fits ? wide : Math.floor((width - gap.length) / 2);
   const widths = fits ? usual : widthsOf(columns, most);
   return groups(widths, width).flatMap((group, i) => {
     const line = (cells: readonly string[]) =>
