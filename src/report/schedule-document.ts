@@ -9,6 +9,7 @@ import { cautionParts, openParts, scheduleFacts } from "./schedule-parts.js";
 import { rowsOfSchedule } from "./schedule-rows.js";
 import { coveringWords } from "./words/covering-words.js";
 import { evidenceWords } from "./words/evidence-words.js";
+import { poundsOf, poundsWords } from "./words/metal-words.js";
 import { basisOf, purposeNames, sectionsBeside, servedWords, sizeOf } from "./words/schedule-words.js";
 import { violationSentence } from "./words/violation-words.js";
 
