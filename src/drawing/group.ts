@@ -1,10 +1,8 @@
-import type { ScheduledConductor } from "../installation/schedule.js";
+import type { Numbered } from "../installation/numbered.js";
 import type { DrawnViolation, SymbolKind } from "./drawing.js";
 
-/** A conductor of the schedule with its number in it, from 1. */
-export interface Marked {
-  readonly mark: number;
-  readonly conductor: ScheduledConductor;
+/** A conductor of the schedule with its number in it. */
+export interface Marked extends Numbered {
   /** Marks of the violations that it has a part in. */
   readonly forbidden?: string;
 }

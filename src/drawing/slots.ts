@@ -1,4 +1,5 @@
 import type { ConductorEnd, ConductorIdentity } from "../installation/conductor-identity.js";
+import { numbered } from "../installation/numbered.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import type { Marked } from "./group.js";
 
@@ -44,17 +45,19 @@ export interface Slots {
 export function slotsOf({ conductors }: Schedule): Slots {
   const slots = new Map<string, Marked[]>();
   const placed = new Map<string, Set<NonNullable<Alternative>>>();
-  conductors.forEach((one, i) => {
+  const all = numbered(conductors);
+  const marks = new Map(all.map(({ conductor, mark }) => [conductor, mark]));
+  for (const one of conductors) {
     const { kind, of } = slotOf(one);
-    const entry = { conductor: one, mark: i + 1 };
+    const entry = { conductor: one, mark: marks.get(one) ?? 0 };
     const same = slots.get(keyOf(kind, of));
     if (same === undefined) slots.set(keyOf(kind, of), [entry]);
     else same.push(entry);
-    if (one.alternative === undefined) return;
+    if (one.alternative === undefined) continue;
     const known = placed.get(of);
     if (known === undefined) placed.set(of, new Set([one.alternative]));
     else known.add(one.alternative);
-  });
+  }
   const taken = new Set<number>();
   return {
     take: (kind, of, alternative, isMeant = () => true) =>
@@ -66,8 +69,7 @@ export function slotsOf({ conductors }: Schedule): Slots {
           return one;
         }),
     alternatives: (of) => [...new Set(of.flatMap((one) => [...(placed.get(one) ?? [])]))],
-    left: () =>
-      conductors.map((conductor, i) => ({ conductor, mark: i + 1 })).filter(({ mark }) => !taken.has(mark)),
+    left: () => all.filter(({ mark }) => !taken.has(mark)),
   };
 }
 

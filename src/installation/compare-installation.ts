@@ -208,9 +208,17 @@ function entryOf(who: ConductorIdentity, { column, base }: Pair): ComparedEntry 
   const changes = changesBetween(before.result, conductor.result);
   return {
     conductor,
-    effect: effectOf(before.result, conductor.result),
+    effect: effectOn(before, conductor),
     changes: column.change.kind === "edition" ? explained(who, base, column, changes) : changes,
   };
+}
+
+/** What becomes of the metal of all conductors of a line: five small ones may be more than one large. */
+function effectOn(before: ScheduledConductor, after: ScheduledConductor): Effect {
+  const effect = effectOf(before.result, after.result);
+  if (effect === "other-outcome") return effect;
+  const more = areaIn(after) - areaIn(before);
+  return more === 0 ? "same" : more > 0 ? "larger" : "smaller";
 }
 
 /** Of two editions, which changes only hang on how an open text is read. */

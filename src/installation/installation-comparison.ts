@@ -110,7 +110,7 @@ export interface RefusedVariant {
 export interface ComparedEntry {
   /** `null` where the column has no such conductor, or was refused. */
   readonly conductor: ScheduledConductor | null;
-  /** What became of the required area of one conductor. */
+  /** What became of the metal of all conductors of the line, their number times the area of their size. */
   readonly effect: Effect;
   /** What changed against the one before. */
   readonly changes: readonly Change[];

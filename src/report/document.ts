@@ -53,33 +53,38 @@ export interface DocumentText {
 export interface DocumentList {
   /** Tells the members of the union apart. */
   readonly kind: "list";
+  /** What the items have in common; a list with it is folded into this one line, which opens where the format can. */
+  readonly folded?: string;
   /** The items, in their order. */
   readonly items: readonly string[];
 }
 
 /**
  * A table. In a `grid` the columns are alike and compared; of `records` each row is a thing of its own, so that text without enough
- * width for its columns writes one below the other.
+ * width for its columns writes one below the other; of `sheets` each row is set as a small sheet: its first two cells above, each other on a line
+ * behind the head of its column. A row of one cell is a heading over those that follow.
  */
 export interface DocumentTable {
   /** Tells the members of the union apart. */
   readonly kind: "table";
   /** What the rows are of. */
-  readonly of: "grid" | "records";
+  readonly of: "grid" | "records" | "sheets";
   /** The head of each column. */
   readonly head: readonly string[];
   /** The rows, in the order of the table. */
   readonly rows: readonly (readonly DocumentCell[])[];
 }
 
-/** A cell: a text, or a text that leads to the heading with a mark. */
+/** A cell: a text, or a text that leads to a mark or has one. */
 export type DocumentCell =
   | string
   | {
       /** The text, as it is; whoever writes it out escapes it. */
       readonly text: string;
-      /** Where it links to, within the document. */
-      readonly to: string;
+      /** The mark to which it leads, within the document. */
+      readonly to?: string;
+      /** A name without equal in the document, to which a cell may lead. */
+      readonly mark?: string;
     };
 
 /** A sheet of a picture; where nothing can be drawn, its description in words. */
@@ -102,4 +107,24 @@ export const documentMarks: Marks<Document> = { title: "text", facts: "list", pa
 /** The text of a cell, wherever it leads. */
 export function cellText(cell: DocumentCell): string {
   return typeof cell === "string" ? cell : cell.text;
+}
+
+/** Every text that a person reads in some parts. */
+export function textsOf(parts: readonly DocumentPart[]): readonly string[] {
+  return parts.flatMap(textsIn);
+}
+
+function textsIn(part: DocumentPart): readonly string[] {
+  switch (part.kind) {
+    case "heading":
+      return [part.text];
+    case "text":
+      return [part.strong ?? "", part.text];
+    case "list":
+      return [part.folded ?? "", ...part.items];
+    case "table":
+      return [...part.head, ...part.rows.flatMap((cells) => cells.map(cellText))];
+    case "drawing":
+      return part.sheet.labels.flatMap(({ lines }) => lines);
+  }
 }

@@ -21,14 +21,15 @@ export function readOptions(options: DocumentOptions): DocumentOptions {
   return readAll(options, (at) => readShape<DocumentOptions>(at, documentOptionsShape));
 }
 
-/** A document with what each of them says: edition, library, preparer and date before it, the fixed notes behind it. */
+/** A document with what each of them says: place, edition, library, preparer and date before it, the fixed notes behind it. */
 export function framed(
   { title, editions, facts = [], parts, rows }: Content,
-  { title: other, preparedBy, date }: DocumentOptions,
+  { title: other, place, preparedBy, date }: DocumentOptions,
 ): Document {
   return {
     title: other ?? title,
     facts: [
+      ...(place === undefined ? [] : [{ name: "Place", text: place }]),
       ...(editions.length === 0 ? [] : [{ name: "Edition", text: editionWords(editions) }]),
       ...facts,
       ...(preparedBy === undefined ? [] : [{ name: "Prepared by", text: preparedBy }]),

@@ -1,17 +1,21 @@
 import type { EditionYear } from "../edition/index.js";
 import { conductorWords } from "../installation/conductor-words.js";
-import type { InstallationComparison, InstallationVariant } from "../installation/installation-comparison.js";
-import { formatArea } from "../units/area.js";
+import type {
+  InstallationComparison,
+  InstallationVariant,
+  ScheduledVariant,
+} from "../installation/installation-comparison.js";
 import type { DocumentPart } from "./document.js";
 import { type Content, listed } from "./frame.js";
 import { remarksIn } from "./installation-comparison-remarks.js";
 import { rowsOfComparison } from "./installation-comparison-rows.js";
 import { amendedFact, citationsOf } from "./told/facts.js";
 import { cautionSentence } from "./words/caution-words.js";
+import { metalWords } from "./words/metal-words.js";
 import { comparedWords, entryWords, markWords, reasonsIn, variantWords } from "./words/variant-words.js";
 import { violationSentence } from "./words/violation-words.js";
 
-/** A comparison of whole installations: its columns with their metal, every conductor in each column, reasons, cautions, open readings. */
+/** A comparison of whole installations: what differs and why, what stays the same, the columns with their metal, cautions, open readings. */
 export function contentOfInstallations(comparison: InstallationComparison): Content {
   const { title, by, variants, conductors } = comparison;
   const results = conductors.flatMap(({ entries }) =>
@@ -34,17 +38,17 @@ function partsOf(comparison: InstallationComparison): readonly DocumentPart[] {
   const { variants } = comparison;
   const { cautions, readings } = remarksIn(comparison);
   return [
+    ...differenceParts(comparison),
+    ...whyParts(comparison),
+    ...sameParts(comparison),
     ...listed("Not permitted", variants.flatMap(violationsOf)),
     { kind: "heading", level: 2, text: "Columns" },
     {
       kind: "table",
       of: "records",
-      head: ["column", "what", "metal in all", "fingerprint"],
-      rows: variants.map(columnCells),
+      head: ["column", "what", "metal of the whole", "metal of known length", "fingerprint"],
+      rows: variants.map((variant, i) => columnCells(variant, i, comparison)),
     },
-    ...differenceParts(comparison),
-    ...whyParts(comparison),
-    ...listed("The same in every column", sameIn(comparison)),
     ...listed("New cautions", variants.flatMap(newCautionsOf)),
     ...listed("Cautions", cautions),
     ...listed("Open readings", readings),
@@ -63,7 +67,7 @@ function differenceParts(comparison: InstallationComparison): readonly DocumentP
     {
       kind: "table",
       of: "grid",
-      head: ["conductor", ...variants.map(({ key }) => key)],
+      head: ["conductor", ...variants.map(columnHead)],
       rows: differing.map((one) => [
         conductorWords(one),
         ...variants.map((variant, i) => {
@@ -76,16 +80,28 @@ function differenceParts(comparison: InstallationComparison): readonly DocumentP
   ];
 }
 
-/** Conductors that do not differ, with their size in the first column that has one. */
-function sameIn({ variants, conductors }: InstallationComparison): readonly string[] {
+/** The key of a column with its verdict. */
+function columnHead(variant: InstallationVariant): string {
+  const { key } = variant;
+  if (variant.refused !== undefined) return `${key}, refused`;
+  return variant.violations.length === 0 ? key : `${key}, not permitted`;
+}
+
+/** Conductors that do not differ as one folded line, each with its size in the first column that has one. */
+function sameParts({ variants, conductors }: InstallationComparison): readonly DocumentPart[] {
   const i = variants.findIndex(({ refused }) => refused === undefined);
-  return conductors
+  const items = conductors
     .filter(({ differs }) => !differs)
     .map((one) => {
       const [entry, variant] = [one.entries[i], variants[i]];
       const size = entry && variant ? `: ${entryWords({ ...entry, effect: "same" }, variant)}` : "";
       return `${conductorWords(one)}${size}`;
     });
+  if (items.length === 0) return [];
+  return [
+    { kind: "heading", level: 2, text: "What stays the same" },
+    { kind: "list", folded: `${items.length} the same in every column`, items },
+  ];
 }
 
 const nothingDiffers = "No conductor differs in size, number or material.";
@@ -110,16 +126,35 @@ function whyParts(comparison: InstallationComparison): readonly DocumentPart[] {
   ];
 }
 
-function columnCells(variant: InstallationVariant): readonly string[] {
-  const { key, change } = variant;
+function columnCells(
+  variant: InstallationVariant,
+  place: number,
+  { variants, against }: InstallationComparison,
+): readonly string[] {
+  const { change } = variant;
+  const head = columnHead(variant);
   if (variant.refused === undefined) {
     const sections = [...new Set(variant.violations.map(({ section }) => section))];
-    const forbidden = sections.length === 0 ? "" : `; not permitted [${sections.join(", ")}]`;
-    const what = `${variantWords(change)}${forbidden}`;
-    return [key, what, formatArea(variant.totalArea), variant.fingerprint];
+    const forbidden = sections.length === 0 ? "" : ` [${sections.join(", ")}]`;
+    const before = variants.slice(0, place).filter(({ refused }) => refused === undefined);
+    const base = against === "before" ? before.at(-1) : before[0];
+    const metal = metalWords(variant.totals);
+    return [
+      head,
+      `${variantWords(change)}${forbidden}`,
+      base?.refused === undefined && base !== undefined ? metalVerdict(variant, base) : "",
+      metal === "" ? "no length is given" : metal,
+      variant.fingerprint,
+    ];
   }
   const issues = variant.refused.map(({ path, message }) => `${path === "" ? "" : `${path}: `}${message}`);
-  return [key, `${variantWords(change)}; refused: ${issues.join("; ")}`, "", ""];
+  return [head, `${variantWords(change)}; refused: ${issues.join("; ")}`, "", "", ""];
+}
+
+/** The metal of all conductors of a column against that of another, as if all were equally long. */
+function metalVerdict(variant: ScheduledVariant, base: ScheduledVariant): string {
+  const more = variant.totalArea - base.totalArea;
+  return more === 0 ? `the same as ${base.key}` : `${more > 0 ? "larger" : "smaller"} than ${base.key}`;
 }
 
 function newCautionsOf(variant: InstallationVariant): readonly string[] {

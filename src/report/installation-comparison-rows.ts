@@ -12,6 +12,8 @@ type ComparisonRow = {
   readonly what: string;
   readonly edition: string;
   readonly refused: boolean;
+  /** Sections by which the column is not permitted, with semicolons between. */
+  readonly notPermitted: string;
   /** 0 where none is required or drawn. */
   readonly quantity: number;
   readonly size: string | null;
@@ -45,6 +47,10 @@ export function rowsOfComparison({ variants, conductors }: InstallationCompariso
           what: variantWords(variant.change),
           edition: variant.edition,
           refused: variant.refused !== undefined,
+          notPermitted:
+            variant.refused === undefined
+              ? [...new Set(variant.violations.map(({ section }) => section))].join("; ")
+              : "",
           quantity: conductor?.quantity ?? 0,
           size: outcome?.kind === "conductor" ? outcome.size : null,
           material: conductor?.result.material ?? null,

@@ -1,29 +1,27 @@
 import { groupsOf } from "../drawing/groups.js";
 import { sheetsOf } from "../drawing/sheets.js";
-import { writeSize } from "../drawing/write.js";
-import { conductorWords, endWords } from "../installation/conductor-words.js";
+import { conductorWords } from "../installation/conductor-words.js";
 import type { Installation } from "../installation/document.js";
+import { type Numbered, numbered } from "../installation/numbered.js";
 import { readInstallation } from "../installation/read-installation.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import { scheduleOfRead } from "../installation/schedule-of.js";
-import { formatArea } from "../units/area.js";
-import type { Document, DocumentCell, DocumentPart } from "./document.js";
-import { type DocumentOptions, framed, listed, readOptions } from "./frame.js";
+import { type Document, type DocumentPart, textsOf } from "./document.js";
+import { type DocumentOptions, editionWords, framed, listed, readOptions } from "./frame.js";
+import { type CalculationSheet, calculationsOf, sheetsTable } from "./report-calculations.js";
+import { notRequiredLines, numberedCautions, numbersWords } from "./report-remarks.js";
+import { scheduleTable } from "./report-schedule.js";
 import { openParts, scheduleFacts } from "./schedule-parts.js";
 import { rowsOfSchedule } from "./schedule-rows.js";
-import { tellSizing } from "./told/sizing.js";
-import { remarksOf, sentencesOf } from "./told/told.js";
-import { cautionSentence } from "./words/caution-words.js";
-import { evidenceWords } from "./words/evidence-words.js";
-import { capital } from "./words/names.js";
-import { notRequiredWords } from "./words/not-required-words.js";
-import { purposeNames, purposes, servedWords } from "./words/schedule-words.js";
+import { evidenceParagraph } from "./words/evidence-words.js";
+import { glossaryOf } from "./words/glossary.js";
+import { metalLines } from "./words/metal-words.js";
 import { violationSentence } from "./words/violation-words.js";
 
 /**
- * Makes the report for a plan reviewer: title block, what is not permitted, the installation, the schedule, every result in sentences with its
- * numbers, sections, evidence, open readings and cautions, and what was not sized and why. As HTML it is one file that loads nothing,
- * follows a dark theme on a screen and prints black on white.
+ * Makes the report for a plan reviewer: title block, what is not permitted, the schedule with what is left open, the drawing, then every calculation
+ * with what is given, its rule and its result, what is not required and why, cautions, evidence and abbreviations. As HTML it is one file that loads
+ * nothing, follows a dark theme on a screen and prints black on white with numbered pages.
  *
  * @param installation - the installation; {@link readInstallation} reads one from text
  * @param options - another title, who prepared it, the date
@@ -58,111 +56,101 @@ export function reportDocument(installation: Installation, options: DocumentOpti
 /** The report on an installation that was read. */
 export function reportOfRead(installation: Installation, own: DocumentOptions): Document {
   const schedule = scheduleOfRead(installation);
-  const { title, edition, conductors } = schedule;
+  const { title, edition } = schedule;
+  const all = numbered(schedule.conductors);
+  const required = all.filter(({ conductor }) => isRequired(conductor));
+  const sheets = calculationsOf(required);
+  const parts = [
+    { kind: "text", text: purposeSentence(schedule) } as const,
+    ...listed("Not permitted", schedule.violations.map(violationSentence)),
+    ...scheduleParts(schedule, all, sheets),
+    ...drawingParts(installation, schedule),
+    ...basisParts(schedule, all, sheets),
+  ];
   return framed(
     {
       title: `${title}: bonding and grounding conductors`,
       editions: [edition],
-      facts: [
-        { name: "Project", text: title },
-        { name: "Conductors", text: `${conductors.length} lines` },
-        ...scheduleFacts(schedule),
-      ],
-      parts: [
-        ...listed("Not permitted", schedule.violations.map(violationSentence)),
-        ...openParts(schedule),
-        heading(2, "The installation"),
-        ...sheetsOf(groupsOf(installation, schedule)).map(
-          (sheet): DocumentPart => ({ kind: "drawing", sheet }),
-        ),
-        ...partsOf(schedule),
-      ],
+      facts: scheduleFacts(schedule),
+      parts: [...parts, heading("Abbreviations"), { kind: "text", text: glossaryOf(textsOf(parts)) }],
       rows: rowsOfSchedule(schedule),
     },
     own,
   );
 }
 
-function partsOf(schedule: Schedule): readonly DocumentPart[] {
-  const marked = schedule.conductors.map((one, i) => ({ one, mark: i + 1 }));
-  const notSized = notSizedOf(schedule);
+function isRequired({ result }: ScheduledConductor): boolean {
+  return result.outcome.kind !== "not-required";
+}
+
+/** What the report is for, and what it comes to. */
+function purposeSentence({ conductors, violations, title, edition }: Schedule): string {
+  const required = conductors.filter(isRequired).length;
+  const verdict =
+    violations.length === 0
+      ? "Nothing is found that the edition forbids in the drawing, or misses in it"
+      : `${violations.length} ${violations.length === 1 ? "thing is" : "things are"} not permitted as drawn`;
+  return `For plan review: the minimum size of every bonding and grounding conductor of ${title} by ${editionWords([edition])}, each with the rule behind it. ${required} required, ${conductors.length - required} not required. ${verdict}.`;
+}
+
+function scheduleParts(
+  schedule: Schedule,
+  all: readonly Numbered[],
+  sheets: readonly CalculationSheet[],
+): readonly DocumentPart[] {
+  const numbers = new Map(all.map(({ conductor, mark }) => [conductor, mark]));
+  const numbersOf = (list: readonly ScheduledConductor[]): string =>
+    numbersWords(list.map((one) => numbers.get(one) ?? 0));
   return [
-    heading(2, "Schedule"),
-    ...purposes.flatMap((purpose) => {
-      const rows = marked.filter(({ one }) => one.result.purpose === purpose).map(cellsOf);
-      return rows.length === 0
-        ? []
-        : [heading(3, purposeNames[purpose]), { kind: "table", of: "records", head, rows } as const];
+    heading("Schedule"),
+    ...scheduleTable(sheets),
+    ...openParts(schedule, {
+      one: (conductor) => `${numbersOf([conductor])}, ${conductorWords(conductor)}`,
+      several: numbersOf,
     }),
-    heading(2, "Each result"),
-    ...marked.flatMap(resultParts),
-    heading(2, "Not sized, and why"),
-    notSized.length === 0
-      ? {
-          kind: "text",
-          text: "Every line of the schedule is sized. Ungrounded conductors are taken from the installation and not sized here.",
-        }
-      : { kind: "list", items: notSized },
+  ];
+}
+
+/** The sheets of the drawing, and into what it is divided. */
+function drawingParts(installation: Installation, schedule: Schedule): readonly DocumentPart[] {
+  const sheets = sheetsOf(groupsOf(installation, schedule));
+  if (sheets.length === 0) return [];
+  const divided =
+    sheets.length === 1
+      ? ""
+      : ` Split into ${sheets.length} sheets: by system, and between enclosures where a system is too high for a page.`;
+  return [
+    heading("Drawing"),
+    { kind: "text", text: `Numbers are those of the schedule.${divided}` },
+    ...sheets.map((sheet): DocumentPart => ({ kind: "drawing", sheet })),
+  ];
+}
+
+/** What the sizes rest on: calculations, what is not required, metal, cautions, evidence. */
+function basisParts(
+  schedule: Schedule,
+  all: readonly Numbered[],
+  sheets: readonly CalculationSheet[],
+): readonly DocumentPart[] {
+  const { notSized, totals } = schedule;
+  const evidence = [
+    ...new Set(sheets.flatMap(({ of }) => of.map(({ conductor }) => conductor.result.evidence))),
+  ];
+  return [
+    ...(sheets.length === 0 ? [] : [heading("Calculations"), sheetsTable(sheets)]),
+    ...listed("Not required", notRequiredLines(all)),
     ...listed(
-      "Cautions",
-      schedule.cautions.map(({ at, ...caution }) => `${at}: ${cautionSentence(caution)}`),
+      "Not sized here",
+      notSized.map(({ what, see }) => `${what}: the installation does not give what sizes it; see ${see}`),
     ),
+    ...listed("Metal of the conductors whose length is given", metalLines(totals)),
+    ...listed("Cautions", numberedCautions(schedule, all)),
+    ...(evidence.length === 0
+      ? []
+      : [heading("Evidence"), { kind: "text", text: evidenceParagraph(evidence) } as const]),
   ];
 }
 
-const head = ["No.", "Conductor", "From", "To", "Minimum size", "Required", "Section", "Evidence"];
-
-interface MarkedConductor {
-  readonly one: ScheduledConductor;
-  readonly mark: number;
-}
-
-function cellsOf({ one, mark }: MarkedConductor): readonly DocumentCell[] {
-  const { from, to, result } = one;
-  const { outcome, citation, requiredArea, evidence } = result;
-  const isRequired = outcome.kind !== "not-required";
-  return [
-    `${mark}`,
-    { text: conductorWords(one), to: `result-${mark}` },
-    endWords(from),
-    endWords(to),
-    writeSize(one),
-    isRequired ? formatArea(requiredArea) : "none",
-    isRequired ? citation.section : outcome.citation.section,
-    evidenceWords(evidence),
-  ];
-}
-
-function resultParts({ one, mark }: MarkedConductor): readonly DocumentPart[] {
-  const told = tellSizing(one.result);
-  const served = servedWords(one);
-  const remarks = remarksOf(told);
-  const sentences = [
-    sentencesOf(told),
-    ...(served === "" ? [] : [`${capital(served)}.`]),
-    `Evidence: ${evidenceWords(one.result.evidence)}.`,
-  ];
-  return [
-    { kind: "heading", level: 3, text: `${mark}. ${conductorWords(one)}`, mark: `result-${mark}` },
-    { kind: "text", strong: capital(writeSize(one)), text: sentences.join(" ") },
-    ...(remarks.length === 0 ? [] : [{ kind: "list", items: remarks } as const]),
-  ];
-}
-
-function notSizedOf({ notSized, conductors }: Schedule): readonly string[] {
-  return [
-    ...notSized.map(({ what, see }) => `${what}: the installation does not give what sizes it; see ${see}`),
-    ...conductors.flatMap((one) => {
-      const { outcome } = one.result;
-      return outcome.kind === "not-required"
-        ? [
-            `${conductorWords(one)}: not required, ${notRequiredWords[outcome.why]} [${outcome.citation.section}]`,
-          ]
-        : [];
-    }),
-  ];
-}
-
-function heading(level: 2 | 3, text: string): DocumentPart {
-  return { kind: "heading", level, text };
+function heading(text: string): DocumentPart {
+  return { kind: "heading", level: 2, text };
 }

@@ -1,5 +1,6 @@
 import { useResult } from "../input/given-result.js";
 import { conductorWords, endWords } from "../installation/conductor-words.js";
+import { purposes } from "../installation/numbered.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import { scheduleMarks } from "../installation/schedule.js";
 import type { Document, DocumentPart } from "./document.js";
@@ -8,14 +9,8 @@ import { cautionParts, openParts, scheduleFacts } from "./schedule-parts.js";
 import { rowsOfSchedule } from "./schedule-rows.js";
 import { coveringWords } from "./words/covering-words.js";
 import { evidenceWords } from "./words/evidence-words.js";
-import {
-  basisOf,
-  purposeNames,
-  purposes,
-  sectionsBeside,
-  servedWords,
-  sizeOf,
-} from "./words/schedule-words.js";
+import { poundsOf, poundsWords } from "./words/metal-words.js";
+import { basisOf, purposeNames, sectionsBeside, servedWords, sizeOf } from "./words/schedule-words.js";
 import { violationSentence } from "./words/violation-words.js";
 
 /**
@@ -98,8 +93,12 @@ function partsOf(schedule: Schedule): readonly DocumentPart[] {
     ...table(
       "Metal of the conductors whose length is given",
       "grid",
-      ["size", "material", "feet"],
-      totals.map(({ size, material, feet }) => [size, material, `${Math.round(feet * 100) / 100}`]),
+      ["size", "material", "feet", "pounds"],
+      totals.map((one) => {
+        const pounds = poundsOf([one]);
+        const feet = `${Math.round(one.feet * 100) / 100}`;
+        return [one.size, one.material, feet, pounds === null ? "not known" : poundsWords(pounds)];
+      }),
     ),
   ];
 }

@@ -1,5 +1,5 @@
 import { citeAmendment, overruledReadings, type Readings } from "../edition/index.js";
-import type { Schedule } from "../installation/schedule.js";
+import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import type { DocumentFact, DocumentPart } from "./document.js";
 import { amendmentsFact, listed } from "./frame.js";
 import { cautionSentence } from "./words/caution-words.js";
@@ -35,10 +35,19 @@ export function cautionParts(schedule: Schedule): readonly DocumentPart[] {
   );
 }
 
-/** What the installation leaves open, then the open readings that change a size: each with every size that it may come to. */
-export function openParts({ conductors }: Pick<Schedule, "conductors">): readonly DocumentPart[] {
+/**
+ * What the installation leaves open, then the open readings that change a size: each with every size that it may come to. Conductors go by their
+ * names, or as they are named here.
+ */
+export function openParts(
+  { conductors }: Pick<Schedule, "conductors">,
+  named?: {
+    readonly one: (conductor: ScheduledConductor) => string;
+    readonly several: (conductors: readonly ScheduledConductor[]) => string;
+  },
+): readonly DocumentPart[] {
   return [
-    ...listed("Not decided", openSentences(conductors)),
-    ...listed("Open readings", readingSizes(conductors)),
+    ...listed("Not decided", openSentences(conductors, named?.one)),
+    ...listed("Open readings", readingSizes(conductors, named?.several)),
   ];
 }

@@ -5,6 +5,8 @@ import type { Shape } from "../input/shapes.js";
 export interface DocumentOptions {
   /** In place of the usual title. */
   readonly title?: string;
+  /** Where the installation is, as it is to be read. */
+  readonly place?: string;
   /** Who prepared it, as it is to be read. */
   readonly preparedBy?: string;
   /** The date, as it is to be read. */
@@ -15,10 +17,11 @@ export const documentOptionsShape: Shape = {
   is: "object",
   members: {
     title: { is: "name", says: "the title" },
+    place: { is: "name", says: "the place" },
     preparedBy: { is: "name", says: "who prepared it" },
     date: { is: "name", says: "the date" },
   },
-  optional: ["title", "preparedBy", "date"],
+  optional: ["title", "place", "preparedBy", "date"],
 };
 
 /** How a drawing is written. */

@@ -4,6 +4,7 @@ import { between, name, says } from "../input/define.js";
 export const documentOptions = v.pipe(
   v.strictObject({
     title: v.optional(v.pipe(name("the title"), says("In place of the usual title."))),
+    place: v.optional(v.pipe(name("the place"), says("Where the installation is, as it is to be read."))),
     preparedBy: v.optional(v.pipe(name("who prepared it"), says("Who prepared it, as it is to be read."))),
     date: v.optional(v.pipe(name("the date"), says("The date, as it is to be read."))),
   }),

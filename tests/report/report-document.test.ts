@@ -1,8 +1,8 @@
 import { type Installation, render, reportDocument, scheduleOf } from "bondmil";
 import { describe, expect, it } from "vitest";
-import { conductorName } from "../../src/installation/conductor-names.js";
-import { tellSizing } from "../../src/report/told/sizing.js";
-import { sentencesOf } from "../../src/report/told/told.js";
+import { conductorWords } from "../../src/installation/conductor-words.js";
+import { numbered } from "../../src/installation/numbered.js";
+import { calculationOf } from "../../src/report/told/calculation.js";
 import { cautionWords } from "../../src/report/words/caution-words.js";
 import { demo, demoNames, installation, service } from "../installation/installations.js";
 
@@ -31,10 +31,16 @@ describe.each(["html", "markdown", "text"] as const)("the report as %s", (as) =>
     const { conductors, cautions, fingerprint } = scheduleOf(demo(name));
     const text = unescaped(report(demo(name)));
     expect(text).toContain(fingerprint);
-    for (const one of conductors) {
-      expect(text).toContain(conductorName(one));
-      expect(text).toContain(sentencesOf(tellSizing(one.result)));
-      for (const { code } of one.result.cautions) expect(text).toContain(`Caution: ${cautionWords[code]}`);
+    for (const { conductor, mark } of numbered(conductors)) {
+      const { result } = conductor;
+      for (const { code } of result.cautions) expect(text).toContain(cautionWords[code]);
+      if (result.outcome.kind === "not-required") {
+        expect(text).toContain(`${mark} ${conductorWords(conductor)}`);
+        continue;
+      }
+      expect(text).toContain(conductorWords(conductor));
+      const { given, rule, result: comes } = calculationOf(result);
+      for (const line of [given, rule, comes]) expect(text).toContain(line);
     }
     for (const { at, section } of cautions) expect(text).toContain(`${section ?? at}`);
     expect(text).toContain("authority having jurisdiction decide");
@@ -45,7 +51,7 @@ describe.each(["html", "markdown", "text"] as const)("the report as %s", (as) =>
     expect(text).toContain(
       "grounding electrode conductor of S1: the installation does not give what sizes it; see 250.24",
     );
-    expect(report(demo("shop"))).toContain("not required, the grounded conductor bonds this part");
+    expect(report(demo("shop"))).toContain("the grounded conductor bonds this part");
   });
 
   it("names amendments and readings", () => {
@@ -74,5 +80,43 @@ describe.each(["html", "markdown", "text"] as const)("the report as %s", (as) =>
     expect(report(attacked)).toBe(report(attacked));
     if (as !== "text") expect(report(attacked)).not.toContain("<script");
     expect(unescaped(report(attacked))).toContain(hostile);
+  });
+});
+
+describe("the parts of the report", () => {
+  const { parts } = reportDocument(demo("print-works"));
+  const headings = parts.flatMap((part) => (part.kind === "heading" ? [part.text] : []));
+
+  it("follow one another from the schedule to the notes", () => {
+    const inSome = ["Not permitted", "Not decided", "Open readings", "Not sized here"];
+    expect(headings.filter((one) => !inSome.includes(one))).toEqual([
+      "Schedule",
+      "Drawing",
+      "Calculations",
+      "Not required",
+      "Metal of the conductors whose length is given",
+      "Cautions",
+      "Evidence",
+      "Abbreviations",
+      "Notes",
+    ]);
+  });
+
+  it("number what is required in order, and lead each number to its calculation", () => {
+    const [schedule, sheets] = parts.flatMap((part) => (part.kind === "table" ? [part] : []));
+    const lines = (schedule?.rows ?? []).filter((row) => row.length > 1);
+    expect(lines.map(([number]) => number)).toEqual(lines.map((_, i) => `${i + 1}`));
+    const marks = new Set(
+      (sheets?.rows ?? []).map(([first]) => (typeof first === "object" ? first.mark : undefined)),
+    );
+    for (const [, name] of lines) expect(marks).toContain(typeof name === "object" ? name.to : "none");
+  });
+
+  it("say each caution once", () => {
+    const at = parts.findIndex((part) => part.kind === "heading" && part.text === "Cautions");
+    const list = parts[at + 1];
+    const said = list?.kind === "list" ? list.items.map((one) => one.split(" At: ")[0]) : [];
+    expect(said.length).toBeGreaterThan(3);
+    expect(new Set(said).size).toBe(said.length);
   });
 });

@@ -1,13 +1,7 @@
 import type { Sheet } from "../../drawing/drawing.js";
-import {
-  cellText,
-  type Document,
-  type DocumentCell,
-  type DocumentHeading,
-  type DocumentPart,
-  type DocumentTable,
-} from "../document.js";
+import type { Document, DocumentHeading, DocumentPart } from "../document.js";
 import { htmlStyles } from "./html-styles.js";
+import { scrolling, tableHtml } from "./html-table.js";
 import { escapeMarkup } from "./markup.js";
 import { sheetElement } from "./sheet-svg.js";
 
@@ -19,6 +13,9 @@ export function asHtml({ title, facts, parts }: Document): string {
   const name = escapeMarkup(title);
   const sections = sectionsIn(parts, 2);
   const first = parts.find(({ kind }) => kind === "drawing");
+  const written = sections.map((one, i) => sectionElement(one, `part-${i}`, first));
+  const wide = sections.reduce((end, one, i) => (one.parts.some(isWide) ? i + 1 : end), 0);
+  const fingerprint = facts.find((one) => one.name === "Fingerprint")?.text;
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -26,7 +23,7 @@ export function asHtml({ title, facts, parts }: Document): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${name}</title>
 <style>
-${htmlStyles()}
+${htmlStyles({ title, foot: fingerprint === undefined ? "" : `Fingerprint ${fingerprint}` })}
 </style>
 </head>
 <body>
@@ -35,11 +32,19 @@ ${htmlStyles()}
 <dl class="block">${facts.map(({ name: of, text }) => `<div><dt>${escapeMarkup(of)}</dt><dd>${escapeMarkup(text)}</dd></div>`).join("")}</dl>
 </header>
 ${linksTo(sections)}<main>
-${sections.map((one, i) => sectionElement(one, `part-${i}`, first)).join("\n")}
+${written.slice(0, wide).join("\n")}
+<div class="columns">
+${written.slice(wide).join("\n")}
+</div>
 </main>
 </body>
 </html>
 `;
+}
+
+/** What needs the whole width of a page; what follows the last of it is set in two columns on paper. */
+function isWide(part: DocumentPart): boolean {
+  return part.kind === "drawing" || (part.kind === "table" && part.of !== "sheets");
 }
 
 /** A heading with the parts up to the next of its level; what stands before the first has none. */
@@ -94,10 +99,14 @@ function element(part: DocumentPart, id: string, hasKey: boolean): string {
       return part.strong === undefined
         ? `<p>${escapeMarkup(part.text)}</p>`
         : `<p><strong>${escapeMarkup(part.strong)}.</strong> ${escapeMarkup(part.text)}</p>`;
-    case "list":
-      return `<ul>${part.items.map((item) => `<li>${escapeMarkup(item)}</li>`).join("\n")}</ul>`;
+    case "list": {
+      const list = `<ul>${part.items.map((item) => `<li>${escapeMarkup(item)}</li>`).join("\n")}</ul>`;
+      return part.folded === undefined
+        ? list
+        : `<details><summary>${escapeMarkup(part.folded)}</summary>${list}</details>`;
+    }
     case "table":
-      return part.of === "records" ? tableElement(part) : scrolling(tableElement(part), tableName(part));
+      return tableHtml(part);
     case "drawing":
       return figure(part.sheet, id, hasKey);
   }
@@ -113,36 +122,5 @@ function figure(sheet: Sheet, id: string, hasKey: boolean): string {
   const path = isListed
     ? `<details id="${list}"><summary>The path as a list</summary><ul>${items}</ul></details>`
     : "";
-  return `<figure class="drawing">${scrolling(element, title)}<figcaption>${escapeMarkup(title)}. Numbers are those of the schedule.</figcaption>${path}</figure>`;
-}
-
-/** What is wide scrolls sideways inside its own frame, which the keyboard reaches. */
-function scrolling(content: string, name: string): string {
-  return `<div class="scroll" tabindex="0" role="group" aria-label="${escapeMarkup(name)}, scrolls sideways">${content}</div>`;
-}
-
-function tableName({ head: [first = ""] }: DocumentTable): string {
-  return `Table of ${first}`;
-}
-
-function tableElement({ head, rows }: DocumentTable): string {
-  const columns = head.map(escapeMarkup);
-  const heads = columns.map((one) => `<th scope="col">${one}</th>`).join("");
-  const body = rows.map(
-    (cells) => `<tr>${cells.map((cell, i) => cellElement(cell, columns[i] ?? "", i)).join("")}</tr>`,
-  );
-  return `<table><thead><tr>${heads}</tr></thead><tbody>\n${body.join("\n")}\n</tbody></table>`;
-}
-
-/** A longer word may be broken anywhere, so that a name cannot make its column too wide. */
-const longestWord = 18;
-
-function cellElement(cell: DocumentCell, column: string, i: number): string {
-  const text = escapeMarkup(cellText(cell));
-  const inside = typeof cell === "string" ? text : `<a href="#${escapeMarkup(cell.to)}">${text}</a>`;
-  const isLong = cellText(cell)
-    .split(/\s/)
-    .some((word) => word.length > longestWord);
-  const rest = `${isLong ? ' class="name"' : ""} data-label="${column}">${inside}`;
-  return i === 0 ? `<th scope="row"${rest}</th>` : `<td${rest}</td>`;
+  return `<figure class="drawing">${scrolling(element, title)}${path}</figure>`;
 }

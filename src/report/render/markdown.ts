@@ -1,4 +1,4 @@
-import { cellText, type Document, type DocumentPart } from "../document.js";
+import { cellText, type Document, type DocumentPart, type DocumentTable } from "../document.js";
 
 /** A document as Markdown. */
 export function asMarkdown({ title, facts, parts }: Document): string {
@@ -20,12 +20,11 @@ function markdownOf(part: DocumentPart): string {
         ? plainText(part.text)
         : `**${plainText(part.strong)}.** ${plainText(part.text)}`;
     case "list":
-      return part.items.map((item) => `- ${plainText(item)}`).join("\n");
+      return part.folded === undefined
+        ? part.items.map((item) => `- ${plainText(item)}`).join("\n")
+        : `${plainText(part.folded)}: ${part.items.map(plainText).join("; ")}`;
     case "table":
-      return markdownTable(
-        part.head.map(plainText),
-        part.rows.map((cells) => cells.map((cell) => plainText(cellText(cell)))),
-      );
+      return part.of === "sheets" ? sheetsOf(part) : rowsOf(part);
     case "drawing":
       return [
         `### ${plainText(part.sheet.title)}`,
@@ -34,6 +33,32 @@ function markdownOf(part: DocumentPart): string {
           : [part.sheet.description.map((one) => `- ${plainText(one)}`).join("\n")]),
       ].join("\n\n");
   }
+}
+
+/** Rows; one of a single cell is a heading over those that follow. */
+function rowsOf({ head, rows }: DocumentTable): string {
+  return markdownTable(
+    head.map(plainText),
+    rows.map((cells) => {
+      const [first = "", ...rest] = cells.map((cell) => plainText(cellText(cell)));
+      return rest.length === 0 && head.length > 1
+        ? [`**${first}**`, ...head.slice(1).map(() => "")]
+        : [first, ...rest];
+    }),
+  );
+}
+
+/** Each row under its first two cells, a line for each other. */
+function sheetsOf({ head, rows }: DocumentTable): string {
+  return rows
+    .map((cells) => {
+      const [first = "", second = "", ...rest] = cells.map((cell) => plainText(cellText(cell)));
+      const lines = rest.flatMap((text, i) =>
+        text === "" ? [] : [`- ${plainText(head[i + 2] ?? "")}: ${text}`],
+      );
+      return [`**${first}. ${second}**`, lines.join("\n")].join("\n\n");
+    })
+    .join("\n\n");
 }
 
 /** What is a marker of a list, a rule or an underline only where it stands first. */

@@ -37,9 +37,11 @@ function linesOf(part: DocumentPart, page: Page): readonly string[] {
     case "text":
       return hanging(part.strong === undefined ? part.text : `${part.strong}. ${part.text}`, "", "", page);
     case "list":
-      return part.items.flatMap((item) => hanging(item, "- ", "  ", page));
+      return part.folded === undefined
+        ? part.items.flatMap((item) => hanging(item, "- ", "  ", page))
+        : hanging(`${part.folded}: ${part.items.join("; ")}`, "", "  ", page);
     case "table":
-      return part.of === "records" ? recordLines(part, page) : gridLines(part, page);
+      return tableLines(part, page);
     case "drawing":
       return [
         ...hanging(part.sheet.title, "", "", page),
@@ -53,6 +55,17 @@ function underlined(text: string, rule: string, page: Page): readonly string[] {
   return [...lines, rule.repeat(Math.max(...lines.map(page.letters.widthOf)))];
 }
 
+function tableLines(table: DocumentTable, page: Page): readonly string[] {
+  switch (table.of) {
+    case "grid":
+      return gridLines(table, page);
+    case "records":
+      return recordLines(table, page);
+    case "sheets":
+      return sheetLines(table, page);
+  }
+}
+
 function gridLines({ head, rows }: DocumentTable, { width, letters }: Page): readonly string[] {
   return textTable(
     head.map(flat),
@@ -64,12 +77,29 @@ function gridLines({ head, rows }: DocumentTable, { width, letters }: Page): rea
 
 /** Of each record the first two cells as its heading, then every other that is not empty, with the name of its column. */
 function recordLines({ head, rows }: DocumentTable, page: Page): readonly string[] {
-  return rows.flatMap((cells) => {
+  return rows.flatMap((cells, i) => {
     const [first = "", second = "", ...rest] = cells.map(cellText);
-    const others = rest.flatMap((text, i) => (text === "" ? [] : [`${head[i + 2] ?? ""}: ${text}`]));
+    if (cells.length === 1) return [...(i === 0 ? [] : [""]), ...hanging(first, "", "", page)];
+    const others = rest.flatMap((text, at) => (text === "" ? [] : [`${head[at + 2] ?? ""}: ${text}`]));
     return [
       ...hanging(second === "" ? first : `${first}: ${second}`, "", "    ", page),
       ...(others.length === 0 ? [] : hanging(others.join("; "), "  ", "  ", page)),
+    ];
+  });
+}
+
+/** Of each sheet the first two cells above, then each other on a line behind the head of its column. */
+function sheetLines({ head, rows }: DocumentTable, page: Page): readonly string[] {
+  const lead = Math.max(...head.slice(2).map((name) => name.length)) + 2;
+  return rows.flatMap((cells) => {
+    const [first = "", second = "", ...rest] = cells.map(cellText);
+    return [
+      ...hanging(`${first}. ${second}`, "", "    ", page),
+      ...rest.flatMap((text, at) =>
+        text === ""
+          ? []
+          : hanging(text, `  ${(head[at + 2] ?? "").padEnd(lead)}`, " ".repeat(lead + 2), page),
+      ),
     ];
   });
 }

@@ -85,7 +85,7 @@ function sentenceOf(step: Step): string {
     case "assumed":
       return `Assumed instead, matched at ${step.temperature} C: ${step.conductors.map(assumedPhrase).join("; ")}; together ${formatArea(step.area)}`;
     case "row":
-      return `${formatArea(step.area)} falls in the ${step.entered} row ${rowPhrase(step)}, which requires ${step.size} ${step.read}`;
+      return `${formatArea(step.area)} falls in the ${step.entered} row ${rowLimits(step)}, which requires ${step.size} ${step.read}`;
     case "one-eighth":
       return `${formatArea(step.area)} is over ${formatArea(step.threshold, "kcmil")} ${step.entered}: 12.5 percent is ${formatArea(step.requiredArea)}`;
     case "floor":
@@ -107,7 +107,8 @@ function sentenceOf(step: Step): string {
   }
 }
 
-const capWords: Readonly<Record<CapReason, string>> = {
+/** At what a conductor is limited. */
+export const capWords: Readonly<Record<CapReason, string>> = {
   "ungrounded-conductors": "the ungrounded conductor or set",
   "circuit-conductors": "the circuit conductors",
   "largest-size": "the largest size that the section names",
@@ -133,7 +134,8 @@ type AssumedStep = Extract<
   }
 >;
 
-function assumedPhrase({
+/** A conductor that is assumed in place of an installed one. */
+export function assumedPhrase({
   installed,
   installedAmperes,
   assumed,
@@ -145,7 +147,7 @@ function assumedPhrase({
 }
 
 /** The limits of a row as tables print them: over 500 through 900 kcmil. */
-function rowPhrase({ over, through }: RowStep): string {
+export function rowLimits({ over, through }: RowStep): string {
   const [from, to] = [over, through].map((area) => (area === null ? undefined : nameOfArea(area)));
   const isOneUnit = from?.endsWith("kcmil") === true && to?.endsWith("kcmil") === true;
   const limits = [from && `over ${isOneUnit ? from.replace(" kcmil", "") : from}`, to && `through ${to}`];
@@ -156,7 +158,8 @@ function nameOfArea(area: number): string {
   return conductorSizes.find((size) => areaOf(size) === area) ?? formatArea(area, "kcmil");
 }
 
-function outcomeWords({ material, outcome }: SizingResult): string {
+/** What comes out, in words. */
+export function outcomeWords({ material, outcome }: SizingResult): string {
   if (outcome.kind === "not-required") return `not required, ${notRequiredWords[outcome.why]}`;
   if (outcome.kind === "conductor") return `${outcome.size} ${material}`;
   const { requiredArea } = outcome;

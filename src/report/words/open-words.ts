@@ -16,12 +16,15 @@ const cases: Readonly<Record<RacewayCase, string>> = {
 };
 
 /** What the installation does not tell, each as a sentence with what is required in every case. */
-export function openSentences(conductors: readonly ScheduledConductor[]): readonly string[] {
+export function openSentences(
+  conductors: readonly ScheduledConductor[],
+  nameOf: (one: ScheduledConductor) => string = conductorWords,
+): readonly string[] {
   return conductors.flatMap((one) => {
     if (one.open === undefined) return [];
     const { what, outcomes } = one.open;
     const each = outcomes.map((outcome) => `if ${cases[outcome.if]}: ${requiredWords(outcome)}`);
-    return [`${conductorWords(one)}: ${questions[what]}; ${each.join("; ")}.`];
+    return [`${nameOf(one)}: ${questions[what]}; ${each.join("; ")}.`];
   });
 }
 

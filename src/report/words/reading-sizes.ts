@@ -106,18 +106,25 @@ const conditions: { readonly [Id in keyof Readings]: Readonly<Record<Readings[Id
  * The open readings that change a size, each as one sentence with the size that stands in the schedule and the other ones, and the conductors
  * that it is about. Whatever comes to the same standard size is left out.
  */
-export function readingSizes(conductors: readonly ScheduledConductor[]): readonly string[] {
-  const places = new Map<string, string[]>();
+export function readingSizes(
+  conductors: readonly ScheduledConductor[],
+  placesOf: (alike: readonly ScheduledConductor[]) => string = namesOf,
+): readonly string[] {
+  const places = new Map<string, ScheduledConductor[]>();
   for (const one of conductors) {
     for (const reading of one.result.readings) {
       const sentence = sentenceOf(reading, one.result);
       if (sentence === null) continue;
       const known = places.get(sentence);
-      if (known === undefined) places.set(sentence, [conductorWords(one)]);
-      else known.push(conductorWords(one));
+      if (known === undefined) places.set(sentence, [one]);
+      else known.push(one);
     }
   }
-  return [...places].map(([sentence, at]) => `${sentence} At: ${at.join("; ")}`);
+  return [...places].map(([sentence, at]) => `${sentence} At: ${placesOf(at)}`);
+}
+
+function namesOf(alike: readonly ScheduledConductor[]): string {
+  return alike.map(conductorWords).join("; ");
 }
 
 function sentenceOf({ id, chosen, otherwise }: ReadingUsed, result: SizingResult): string | null {

@@ -15,9 +15,6 @@ export const purposeNames: Readonly<Record<SizingResult["purpose"], string>> = {
   load: "Grounded conductors that carry load only (no part of the fault path)",
 };
 
-/** Those systems in the order in which they are written. */
-export const purposes = /* @__PURE__ */ Object.keys(purposeNames) as readonly SizingResult["purpose"][];
-
 /** What each step that decides is called. */
 export const governingWords: Readonly<Record<Governing, string>> = {
   row: "the row of the supply",

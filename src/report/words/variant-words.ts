@@ -23,7 +23,7 @@ export const comparedWords: Readonly<Record<InstallationComparison["by"], string
 /** How the marks behind a size are read. */
 export function markWords({ against }: Pick<InstallationComparison, "against">): string {
   const other = against === "before" ? "the column before" : "the first column";
-  return `Marks: + a larger area is required than in ${other}, - a smaller one, ! another outcome.`;
+  return `Marks: + more metal in all conductors of the line than in ${other}, - less, ! another outcome.`;
 }
 
 /** What a column is. */
