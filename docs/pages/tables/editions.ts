@@ -22,6 +22,19 @@ const head = [
   "was read, and what is not listed was not found to be the same unless both editions were read. Not checked is not no change.",
 ].join("\n");
 
+/** What changed of sets of policies, sections and named sizes, by their names in the tables. */
+export function changesOf(
+  from: Collected,
+  names: ReadonlySet<string>,
+  before: EditionYear,
+  after: EditionYear,
+): readonly Change[] {
+  const found = parts
+    .filter(([title]) => title !== "Tables" && title !== "Facts of placement" && title !== "Open readings")
+    .flatMap(([, changes]) => changes(from, before, after));
+  return found.filter(({ what }) => names.has(what.split(": ")[0] ?? what));
+}
+
 type Changes = (from: Collected, before: EditionYear, after: EditionYear) => readonly Change[];
 
 const parts: readonly (readonly [title: string, changes: Changes])[] = [

@@ -55,7 +55,7 @@ function faultOf(
   if (target.startsWith("data:") && isLoaded) return undefined;
   if (/^(?:[a-z][a-z0-9+.-]*:|\/)/i.test(target)) {
     if (isLoaded) return "is loaded from outside of the site";
-    return /^(?:https:\/\/|mailto:)/.test(target) ? undefined : "is no address that every host can serve";
+    return /^(?:https?:\/\/|mailto:)/.test(target) ? undefined : "is no address that every host can serve";
   }
   const [path = "", anchor] = target.split("#");
   const file = path === "" ? page : posix.join(posix.dirname(page), decodeURI(path.replace(/\?.*$/, "")));
