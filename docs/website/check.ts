@@ -5,11 +5,17 @@
 import { existsSync, readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
-import { browserFaults } from "./check/browser.js";
+import { browserFaults, searchFaults } from "./check/browser.js";
 import { linkFaults } from "./check/links.js";
 
 const site = fileURLToPath(new URL("../site/", import.meta.url));
 const executablePath = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
+
+/** What is looked for, and the page that has it. */
+const searches = [
+  ["main bonding jumper", "roles/main-bonding-jumper.html"],
+  ["sumOfLargest", "reference/bondmil/functions/sumOfLargest.html"],
+] as const;
 
 const { positionals } = parseArgs({ allowPositionals: true });
 if (!existsSync(site)) throw new Error("there is no docs/site; build it with: npm run site");
@@ -20,9 +26,15 @@ const pages = readdirSync(site, { recursive: true, encoding: "utf8" })
 const chosen = positionals.length === 0 ? pages : positionals;
 
 report(`links and anchors of ${pages.length} pages`, linkFaults(site));
-if (existsSync(executablePath))
+if (existsSync(executablePath)) {
+  report(
+    "the search",
+    (
+      await Promise.all(searches.map(([asked, wanted]) => searchFaults(executablePath, site, asked, wanted)))
+    ).flat(),
+  );
   report(`${chosen.length} pages in Chromium`, await browserFaults(executablePath, site, chosen));
-else
+} else
   console.warn(
     `\nSITE CHECK skipped in part: there is no ${executablePath}; install chromium or set CHROMIUM to its path\n`,
   );

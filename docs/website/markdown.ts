@@ -36,6 +36,9 @@ export interface Surroundings {
   readonly sizeOf: (src: string) => readonly [width: number, height: number] | undefined;
 }
 
+/** Characters from which a cell of a table says something that anybody looks for. */
+const WORD = 3;
+
 const markdown = new MarkdownIt({ html: true, highlight });
 const asHtml = markdown.utils.escapeHtml;
 
@@ -52,7 +55,8 @@ export function renderMarkdown(text: string, { link, sizeOf }: Surroundings): Re
       sections.push({ level: Number(token.tag.slice(1)), id, title, text: "" });
     } else if (tokens[i - 1]?.type !== "heading_open") {
       const section = sections.at(-1);
-      if (section !== undefined) section.text += textOf(token);
+      const isMark = tokens[i - 1]?.type === "td_open" && token.content.length < WORD;
+      if (section !== undefined && !isMark) section.text += textOf(token);
     }
     for (const one of [token, ...(token.children ?? [])]) relink(one, link);
     if (token.type === "table_open") token.meta = sections.at(-1)?.title ?? "";

@@ -12,9 +12,10 @@ export interface Place {
 /** Characters of a section that are searched; the long tables would make the file of the search larger than the site. */
 const MOST = 1500;
 
-/** The places of all pages: each section of a page, and each name of the reference as a whole. */
+/** The places of all pages: each section of a page, and each name of the reference as a whole; samples of what the library writes say nothing of their own. */
 export function placesOf(pages: readonly Page[]): readonly Place[] {
   return pages
+    .filter(({ source }) => !source.startsWith("docs/samples/"))
     .flatMap((page) =>
       isReference(page)
         ? [wholeOf(page)]

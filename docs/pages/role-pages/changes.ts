@@ -14,11 +14,16 @@ export function changesPart(role: Role, from: Collected): string {
     const alike = new Map<string, { readonly where: string[]; readonly cells: readonly string[] }>();
     for (const change of changesOf(from, names, before, after)) {
       const [where = "", field = ""] = change.what.split(": ");
-      const cells = [inWords(field), ...[change.before, change.after].map(say), change.evidence];
+      const cells = [
+        change.isMove ? `section on ${inWords(field === "" ? where : field)}` : inWords(field),
+        ...[change.before, change.after].map(say),
+        change.evidence,
+      ];
       const key = cells.join("|");
       const found = alike.get(key);
-      if (found === undefined) alike.set(key, { where: [inWords(where)], cells });
-      else found.where.push(inWords(where));
+      const named = change.isMove && field === "" ? [] : [inWords(where)];
+      if (found === undefined) alike.set(key, { where: named, cells });
+      else found.where.push(...named);
     }
     return [...alike.values()].map(({ where, cells: [field = "", ...cells] }) => [
       after,

@@ -22,17 +22,26 @@ const head = [
   "was read, and what is not listed was not found to be the same unless both editions were read. Not checked is not no change.",
 ].join("\n");
 
-/** What changed of sets of policies, sections and named sizes, by their names in the tables. */
+/** A change in one of the parts of the page. */
+export interface PlacedChange extends Change {
+  /** Whether it is the place of the rule in the code that changed, and not what the rule says. */
+  readonly isMove: boolean;
+}
+
+/** What changed of sets of policies, sections, named sizes and names, by their names in the tables. */
 export function changesOf(
   from: Collected,
   names: ReadonlySet<string>,
   before: EditionYear,
   after: EditionYear,
-): readonly Change[] {
-  const found = parts
-    .filter(([title]) => title !== "Tables" && title !== "Facts of placement" && title !== "Open readings")
-    .flatMap(([, changes]) => changes(from, before, after));
-  return found.filter(({ what }) => names.has(what.split(": ")[0] ?? what));
+): readonly PlacedChange[] {
+  return parts
+    .filter(([title]) => !["Tables", "Facts of placement", "Open readings"].includes(title))
+    .flatMap(([title, changes]) =>
+      changes(from, before, after)
+        .filter(({ what }) => names.has(what.split(": ")[0] ?? what))
+        .map((change) => ({ ...change, isMove: title.endsWith("that moved") })),
+    );
 }
 
 type Changes = (from: Collected, before: EditionYear, after: EditionYear) => readonly Change[];
