@@ -27,6 +27,7 @@ import { referencesPage } from "./references/page.js";
 import { reportSamples } from "./report.js";
 import { coveragePage } from "./role-coverage/page.js";
 import { roleDrawings } from "./role-drawings.js";
+import { rolePages } from "./role-pages/page.js";
 import { guideWithRooms } from "./rooms/map.js";
 import { editionsPage } from "./tables/editions.js";
 import { readingsPage } from "./tables/readings.js";
@@ -76,6 +77,7 @@ export const builders: Readonly<Record<string, () => Written>> = {
     "docs/published-errors.md": publishedErrorsPage(corpus(), mistakeSentences(documents().checksSchema)),
   }),
   pictures: () => filesOf(pictures(corpus())),
+  roles: () => rolePages(corpus(), tables(), mistakeSentences(documents().checksSchema)),
   flat: () => ({ "corpus/flat/checks.jsonl": flat() }),
   "data-packages": () => ({
     "corpus/datapackage.json": asJson("corpus/datapackage.json", packageOfCorpus(flat())),

@@ -86,7 +86,7 @@ describe("the packed tarball, as a user gets it", () => {
 
   it("holds the build, the tables and the papers, and nothing else", () => {
     const wanted =
-      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/(?:roles\/)?[^/]+$|docs\/many-machines\/stream\.py$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/flat\/checks\.jsonl$|corpus\/tools\/runner-in-python\/run\.py$|corpus\/tools\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
+      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/(?:README|unconfirmed)\.md$|docs\/[^/]+\.md$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/(?:roles\/)?[^/]+$|docs\/pictures\/[^/]+\.(?:svg|csv)$|docs\/many-machines\/stream\.py$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/flat\/checks\.jsonl$|corpus\/tools\/runner-in-python\/run\.py$|corpus\/tools\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
     expect(packed).toContain("LICENSE");
     expect(packed.filter((path) => !wanted.test(path))).toEqual([]);
   });

@@ -109,6 +109,19 @@ const bases: Readonly<Record<Role, Basis>> = {
   },
 };
 
+/** Names of the sets of policies, sections and sizes in the files of the tables by which a role is sized. */
+export function namesBehind(role: Role): ReadonlySet<string> {
+  const { policies = [], ratingPolicies = [], rules = [] } = bases[role];
+  const used = new Set<unknown>([...policies, ...ratingPolicies, ...rules]);
+  const all = Object.entries({ ...policy, ...rating, ...section, ...named });
+  return new Set(all.filter(([, value]) => used.has(value)).map(([name]) => nameInTables(name)));
+}
+
+/** `waterPipingServicePolicies` of a generated module is `water-piping-service` in the tables. */
+function nameInTables(name: string): string {
+  return name.replace(/Policies$/, "").replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+}
+
 /** Weakest evidence of the wording that a role rests on in an edition. */
 export function evidenceOfRules(role: Role, year: EditionYear): Evidence {
   const { policies = [], ratingPolicies = [], rules = [] } = bases[role];

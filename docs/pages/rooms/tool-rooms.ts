@@ -52,6 +52,11 @@ export const toolRooms: readonly ToolRoom[] = [
     src: ["index.ts", "edition/", "asking/grid.ts"],
   },
   { name: "docs/pages", what: "builders of the generated pages", src: [""] },
+  {
+    name: "docs/website",
+    what: "the site: guides, pages of the roles and reference as HTML, and its check",
+    src: [],
+  },
   { name: "docs/demos", what: "demonstrations", src: ["index.ts"] },
 ];
 

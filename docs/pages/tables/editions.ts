@@ -22,6 +22,28 @@ const head = [
   "was read, and what is not listed was not found to be the same unless both editions were read. Not checked is not no change.",
 ].join("\n");
 
+/** A change in one of the parts of the page. */
+export interface PlacedChange extends Change {
+  /** Whether it is the place of the rule in the code that changed, and not what the rule says. */
+  readonly isMove: boolean;
+}
+
+/** What changed of sets of policies, sections, named sizes and names, by their names in the tables. */
+export function changesOf(
+  from: Collected,
+  names: ReadonlySet<string>,
+  before: EditionYear,
+  after: EditionYear,
+): readonly PlacedChange[] {
+  return parts
+    .filter(([title]) => !["Tables", "Facts of placement", "Open readings"].includes(title))
+    .flatMap(([title, changes]) =>
+      changes(from, before, after)
+        .filter(({ what }) => names.has(what.split(": ")[0] ?? what))
+        .map((change) => ({ ...change, isMove: title.endsWith("that moved") })),
+    );
+}
+
 type Changes = (from: Collected, before: EditionYear, after: EditionYear) => readonly Change[];
 
 const parts: readonly (readonly [title: string, changes: Changes])[] = [

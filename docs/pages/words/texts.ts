@@ -78,7 +78,8 @@ export function textsOfCode(code: string): readonly Taken[] {
 /** Paragraphs outside of code; a generated page has nothing, since its data is read. */
 export function textsOfMarkdown(markdown: string): readonly Taken[] {
   if (/^<!-- Generated/.test(markdown)) return [];
-  const blanked = markdown.replace(/^```[\s\S]*?^```$/gm, (block) => block.replace(/[^\n]/g, ""));
+  const own = markdown.replace(/^<!-- What follows is generated[\s\S]*$/m, "");
+  const blanked = own.replace(/^```[\s\S]*?^```$/gm, (block) => block.replace(/[^\n]/g, ""));
   let line = 1;
   return blanked.split("\n\n").flatMap((paragraph) => {
     const begins = line;
