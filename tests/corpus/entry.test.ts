@@ -45,7 +45,10 @@ describe("bondmil/corpus", () => {
       },
       { role: "intersystem-bonding-conductor", edition: "2023" },
     );
-    expect(rows.map(({ verdict }) => verdict)).toEqual(rows.map(() => "met"));
+    // What is refused throws here, and is no answer in the words of the corpus.
+    const answered = rows.filter(({ expected }) => !("error" in expected));
+    expect(answered.length).toBeGreaterThan(5);
+    expect(answered.map(({ verdict }) => verdict)).toEqual(answered.map(() => "met"));
   });
 
   it("asks one by one as it asks at once", () => {

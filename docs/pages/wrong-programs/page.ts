@@ -42,7 +42,7 @@ Ampacities of 2008 are checked as a copy of about 2005 prints them. No check is 
 
 - the aluminum of 4000 A in 2008, 800 kcmil in the edition of 1999 and 750 kcmil from 2011;
 - the size at a busbar for communications in 2017 and 2020, which no text gives;
-- and in 2026 what is known to have changed, or hangs on that.`;
+- and in 2026 what only published answers notice before it, for these are not carried.`;
 
 /** The whole page. */
 export function wrongProgramsPage(
