@@ -9,15 +9,17 @@ import { readDocuments } from "../../corpus/tools/runner/read.js";
 import { validate } from "../../corpus/tools/runner/validate.js";
 import { judgeAll, settledAccount } from "../../corpus/tools/wrong-programs/account.js";
 import { mistakeGroups, namedMistakes } from "../../corpus/tools/wrong-programs/mistakes.js";
+import { pointsOf, tallyOf as tallyOfPrograms } from "../../corpus/tools/wrong-programs/tally.js";
 import { collect } from "../../tables/tools/generator/collect.js";
 import { csvFiles } from "../../tables/tools/generator/csv.js";
 import { formatted } from "../../tables/tools/generator/format.js";
-import { atlasPage } from "./atlas/page.js";
+import { atlasPage, atlasRows } from "./atlas/page.js";
 import { cellsPage } from "./cells/page.js";
 import { commandPage } from "./command.js";
 import { readColumns } from "./data-packages/columns.js";
 import { packageOfCorpus } from "./data-packages/corpus.js";
 import { packageOfTables } from "./data-packages/tables.js";
+import { frontPage } from "./figures.js";
 import { mistakeSentences } from "./published-errors/mistake-sentences.js";
 import { publishedErrorsPage } from "./published-errors/page.js";
 import { referencesPage } from "./references/page.js";
@@ -56,6 +58,8 @@ const references = once(() => {
   return files;
 });
 
+const wrongPrograms = once(() => judgeAll(entriesOf(corpus()), namedMistakes));
+
 /** What is built, by the name under which it can be built alone. The slowest comes last. */
 export const builders: Readonly<Record<string, () => Written>> = {
   words: () => ({ "docs/words.md": wordsPage(readWords().words) }),
@@ -81,12 +85,14 @@ export const builders: Readonly<Record<string, () => Written>> = {
     ),
   }),
   violations: () => ({ "docs/violations.md": violationsPage() }),
-  atlas: () => ({ "docs/atlas.md": atlasPage() }),
+  atlas: () => ({ "docs/atlas.md": atlasPage(), "docs/atlas.csv": atlasRows() }),
   "wrong-programs": () => ({
-    "docs/wrong-programs.md": wrongProgramsPage(
-      mistakeGroups,
-      judgeAll(entriesOf(corpus()), namedMistakes),
-      settledAccount,
+    "docs/wrong-programs.md": wrongProgramsPage(mistakeGroups, wrongPrograms(), settledAccount),
+  }),
+  figures: () => ({
+    "README.md": frontPage(
+      corpus(),
+      tallyOfPrograms(pointsOf(wrongPrograms(), settledAccount), ({ year }) => year !== "2026"),
     ),
   }),
   cells: () => ({ "docs/unnoticed-cells.md": cellsPage(mutateOwnCells(corpus())) }),

@@ -5,7 +5,8 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { exitCodes } from "../../src/command/exit-codes.js";
-import { need } from "../needs.js";
+import { answers, need } from "../needs.js";
+import { follow, partsOf } from "./guide.js";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
@@ -62,6 +63,13 @@ function isBuilt(): boolean {
   return outputs.every((path) => statSync(path).mtimeMs >= newest);
 }
 
+const guides = ["amendments", "comparing-editions", "embedding", "judging-a-program"];
+const python = need(
+  "python3",
+  answers("python3", ["--version"], /^Python 3/),
+  "the guides that use it are not followed",
+);
+
 const call = `const { outcome } = size(mainBondingJumper, {
   code: { year: "2023" },
   supply: { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] },
@@ -86,7 +94,7 @@ describe("the packed tarball, as a user gets it", () => {
 
   it("holds the build, the tables and the papers, and nothing else", () => {
     const wanted =
-      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/(?:roles\/)?[^/]+$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/flat\/checks\.jsonl$|corpus\/tools\/runner-in-python\/run\.py$|corpus\/tools\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
+      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/atlas\.csv$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/(?:roles\/)?[^/]+$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/flat\/checks\.jsonl$|corpus\/tools\/runner-in-python\/run\.py$|corpus\/tools\/verifier\/verify\.py$|package\.json$|CITATION\.cff$|[A-Z-]+(\.md)?$)/;
     expect(packed).toContain("LICENSE");
     expect(packed.filter((path) => !wanted.test(path))).toEqual([]);
   });
@@ -172,6 +180,12 @@ console.log(require("node:fs").readFileSync(path, "utf8").split("\\r\\n")[1]);`;
     expect(run(folder, process.execPath, "csv.cjs").trim()).toBe(
       "2008,Table 250.66,1,2 AWG,1/0 AWG,8 AWG,6 AWG",
     );
+  });
+
+  it.skipIf(python.isMissing).each(guides)(`does what docs/%s.md does${python.because}`, (name) => {
+    const guide = join(root, "docs", `${name}.md`);
+    expect(partsOf(readFileSync(guide, "utf8")).some(({ kind }) => kind === "run")).toBe(true);
+    expect(follow(guide, folder, env)).toEqual([]);
   });
 
   it("compiles in a strict TypeScript project", () => {

@@ -1,5 +1,6 @@
 import type { Readings } from "bondmil";
 import { defaultReadings, readingFacts } from "../../../src/edition/tables/readings.generated.js";
+import { rowsToCsv } from "../../../src/report/render/csv.js";
 import { markdownTable } from "../../../src/report/render/markdown.js";
 import { deviceGrids, deviceRows } from "./devices.js";
 import { electrodeGrids, electrodeRows } from "./electrodes.js";
@@ -20,12 +21,57 @@ larger, and by how many standard sizes. Above 2000 kcmil there is no standard si
 between two of them is not counted. The example is one of the commonest change, if possible with conductors that may be installed so.`;
 
 const supplyWords =
-  "Asked about: every standard size in 1 to 20 uniform sets of copper and aluminum, with a copper and an aluminum conductor to be sized, 2,400 configurations for each conductor and edition.";
+  "every standard size in 1 to 20 uniform sets of copper and aluminum, with a copper and an aluminum conductor to be sized, 2,400 configurations for each conductor and edition.";
 
 /** The whole page. Every reading must be in one of the grids, or it is refused. */
 export function atlasPage(): string {
   const ids = Object.keys(readingFacts) as (keyof Readings)[];
   return `${[head, ...ids.map(part)].join("\n\n")}\n`;
+}
+
+/** The same as rows for a program: one for each reading, alternative, conductor and edition. */
+export function atlasRows(): string {
+  const ids = Object.keys(readingFacts) as (keyof Readings)[];
+  return rowsToCsv(ids.flatMap(flatRows));
+}
+
+function flatRows(id: keyof Readings): readonly { readonly [column: string]: string | number }[] {
+  const head = { reading: id, default: defaultReadings[id] };
+  const place = placeReadings[id];
+  if (place !== undefined)
+    return placeRows(id, place.answer).map(([alternative = "", editions = "", result = ""]) => ({
+      ...head,
+      alternative,
+      of: "place",
+      edition: editions,
+      configurations: "",
+      smaller: "",
+      larger: "",
+      example: result,
+    }));
+  return tallyRowsOf(id).map(({ of, edition, alternative, tally }) => ({
+    ...head,
+    alternative,
+    of,
+    edition,
+    configurations: tally.total,
+    smaller: tally.smaller.count,
+    larger: tally.larger.count,
+    example: exampleOf(tally),
+  }));
+}
+
+function tallyRowsOf(id: keyof Readings): readonly TallyRow[] {
+  const electrodes = electrodeGrids[id];
+  if (electrodes !== undefined) return electrodeRows(id, electrodes);
+  const devices = deviceGrids[id];
+  if (devices !== undefined) return deviceRows(id, devices);
+  if (patchesSupplyPolicies(id)) return supplyRows(id);
+  throw new TypeError(`the reading ${id} is in no grid of the atlas`);
+}
+
+function exampleOf({ smaller, larger }: Tally): string {
+  return [smaller.example, larger.example].filter((one) => one !== null).join("; ");
 }
 
 function part(id: keyof Readings): string {
@@ -37,13 +83,12 @@ function contents(id: keyof Readings): readonly string[] {
   if (place !== undefined) {
     return [place.words, markdownTable(["read as", "editions", "result"], placeRows(id, place.answer))];
   }
-  const electrodes = electrodeGrids[id];
-  if (electrodes !== undefined)
-    return [`Asked about: ${electrodes.words}.`, tallies(electrodeRows(id, electrodes))];
-  const devices = deviceGrids[id];
-  if (devices !== undefined) return [`Asked about: ${devices.words}.`, tallies(deviceRows(id, devices))];
-  if (patchesSupplyPolicies(id)) return [supplyWords, tallies(supplyRows(id))];
-  throw new TypeError(`the reading ${id} is in no grid of the atlas`);
+  return [`Asked about: ${askedOf(id)}`, tallies(tallyRowsOf(id))];
+}
+
+function askedOf(id: keyof Readings): string {
+  const grid = electrodeGrids[id] ?? deviceGrids[id];
+  return grid === undefined ? supplyWords : `${grid.words}.`;
 }
 
 function tallies(rows: readonly TallyRow[]): string {
@@ -56,7 +101,7 @@ function tallies(rows: readonly TallyRow[]): string {
       figure(tally.total),
       ways(tally.smaller),
       ways(tally.larger),
-      [tally.smaller.example, tally.larger.example].filter((one) => one !== null).join("; ") || "none",
+      exampleOf(tally) || "none",
     ]),
   );
 }
