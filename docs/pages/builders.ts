@@ -20,6 +20,7 @@ import { readColumns } from "./data-packages/columns.js";
 import { packageOfCorpus } from "./data-packages/corpus.js";
 import { packageOfTables } from "./data-packages/tables.js";
 import { frontPage } from "./figures.js";
+import { homePapers } from "./home.js";
 import { mistakeSentences } from "./published-errors/mistake-sentences.js";
 import { publishedErrorsPage } from "./published-errors/page.js";
 import { referencesPage } from "./references/page.js";
@@ -30,6 +31,7 @@ import { guideWithRooms } from "./rooms/map.js";
 import { editionsPage } from "./tables/editions.js";
 import { readingsPage } from "./tables/readings.js";
 import { tablesPage } from "./tables/tables.js";
+import { thirdPartyPage } from "./third-party.js";
 import { versionModule } from "./version.js";
 import { violationsPage } from "./violations/page.js";
 import { wordsPage } from "./words/page.js";
@@ -67,6 +69,8 @@ export const builders: Readonly<Record<string, () => Written>> = {
   command: () => ({ "docs/command.md": commandPage() }),
   report: reportSamples,
   "role-drawings": roleDrawings,
+  home: homePapers,
+  "third-party": () => ({ "THIRD-PARTY.md": thirdPartyPage() }),
   version: () => ({ "src/input/version.generated.ts": versionModule() }),
   tables: () => ({ "docs/tables.md": tablesPage(tables().tables) }),
   editions: () => ({ "docs/editions.md": editionsPage(tables()) }),

@@ -6,6 +6,7 @@ import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { exitCodes } from "../../src/command/exit-codes.js";
 import { answers, need } from "../needs.js";
+import { danglingIn } from "./dangling.js";
 import { follow, partsOf } from "./guide.js";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -63,6 +64,7 @@ function isBuilt(): boolean {
   return outputs.every((path) => statSync(path).mtimeMs >= newest);
 }
 
+const installed = join(folder, "node_modules", "bondmil");
 const guides = ["amendments", "comparing-editions", "embedding", "judging-a-program"];
 const python = need(
   "python3",
@@ -94,9 +96,25 @@ describe("the packed tarball, as a user gets it", () => {
 
   it("holds the build, the tables and the papers, and nothing else", () => {
     const wanted =
-      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/README\.md$|docs\/[^/]+\.md$|docs\/atlas\.csv$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/(?:roles\/)?[^/]+$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/flat\/checks\.jsonl$|corpus\/tools\/runner-in-python\/run\.py$|corpus\/tools\/verifier\/verify\.py$|package\.json$|CITATION\.cff$|[A-Z-]+(\.md)?$)/;
+      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/(?:README|unconfirmed)\.md$|docs\/[^/]+\.md$|docs\/atlas\.csv$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/(?:roles\/)?[^/]+$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/flat\/checks\.jsonl$|corpus\/tools\/runner-in-python\/run\.py$|corpus\/tools\/verifier\/verify\.py$|package\.json$|CITATION\.cff$|[A-Z-]+(\.md)?$)/;
     expect(packed).toContain("LICENSE");
     expect(packed.filter((path) => !wanted.test(path))).toEqual([]);
+  });
+
+  it("points at nothing that is not in it", () => expect(danglingIn(installed, packed)).toEqual([]));
+
+  it("names whatever is bundled, with its license", () => {
+    const bundled = packed
+      .filter((path) => /^dist\/.*\.c?js$/.test(path))
+      .flatMap((path) => [
+        ...readFileSync(join(installed, path), "utf8").matchAll(
+          /^ *\/\/ (?:.*\/)?node_modules\/((?:@[^/]+\/)?[^/]+)\//gm,
+        ),
+      ]);
+    const names = [...new Set(bundled.map(([, name = ""]) => name))];
+    const listed = readFileSync(join(installed, "THIRD-PARTY.md"), "utf8");
+    expect(names).toContain("valibot");
+    expect(names.filter((name) => !listed.includes(`\n## ${name} `))).toEqual([]);
   });
 
   it("brings no other package along", () => {
