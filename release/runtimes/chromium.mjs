@@ -29,14 +29,17 @@ const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] }
 try {
   const page = await browser.newPage();
   await page.goto(`http://127.0.0.1:${server.address().port}/`);
-  const results = await page.evaluate(async (all) => {
-    const bondmil = await import("/node_modules/bondmil/dist/index.js");
-    const { resultsWith } = await import("/results.mjs");
-    const texts = await Promise.all(
-      all.map(async (name) => (await fetch(`/installations/${name}.json`)).text()),
-    );
-    return resultsWith(bondmil, texts);
-  }, names);
+  const paths = ["/node_modules/bondmil/dist/index.js", "/results.mjs"];
+  const results = await page.evaluate(
+    async ({ all, modules }) => {
+      const [bondmil, { resultsWith }] = await Promise.all(modules.map((path) => import(path)));
+      const texts = await Promise.all(
+        all.map(async (name) => (await fetch(`/installations/${name}.json`)).text()),
+      );
+      return resultsWith(bondmil, texts);
+    },
+    { all: names, modules: paths },
+  );
   console.log(results);
 } finally {
   await browser.close();
