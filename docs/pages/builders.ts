@@ -9,15 +9,18 @@ import { readDocuments } from "../../corpus/tools/runner/read.js";
 import { validate } from "../../corpus/tools/runner/validate.js";
 import { judgeAll, settledAccount } from "../../corpus/tools/wrong-programs/account.js";
 import { mistakeGroups, namedMistakes } from "../../corpus/tools/wrong-programs/mistakes.js";
+import { pointsOf, tallyOf as tallyOfPrograms } from "../../corpus/tools/wrong-programs/tally.js";
 import { collect } from "../../tables/tools/generator/collect.js";
 import { csvFiles } from "../../tables/tools/generator/csv.js";
 import { formatted } from "../../tables/tools/generator/format.js";
-import { atlasPage, reaches } from "./atlas/page.js";
+import { atlasPage, atlasRows, reaches } from "./atlas/page.js";
 import { cellsPage } from "./cells/page.js";
 import { commandPage } from "./command.js";
 import { readColumns } from "./data-packages/columns.js";
 import { packageOfCorpus } from "./data-packages/corpus.js";
 import { packageOfTables } from "./data-packages/tables.js";
+import { frontPage } from "./figures.js";
+import { homePapers } from "./home.js";
 import { pictures } from "./pictures/all.js";
 import { filesOf } from "./pictures/picture.js";
 import { reachOfReadings } from "./pictures/reach.js";
@@ -32,6 +35,7 @@ import { guideWithRooms } from "./rooms/map.js";
 import { editionsPage } from "./tables/editions.js";
 import { readingsPage } from "./tables/readings.js";
 import { tablesPage } from "./tables/tables.js";
+import { thirdPartyPage } from "./third-party.js";
 import { versionModule } from "./version.js";
 import { violationsPage } from "./violations/page.js";
 import { wordsPage } from "./words/page.js";
@@ -60,6 +64,8 @@ const references = once(() => {
   return files;
 });
 
+const wrongPrograms = once(() => judgeAll(entriesOf(corpus()), namedMistakes));
+
 /** What is built, by the name under which it can be built alone. The slowest comes last. */
 export const builders: Readonly<Record<string, () => Written>> = {
   words: () => ({ "docs/words.md": wordsPage(readWords().words) }),
@@ -67,6 +73,8 @@ export const builders: Readonly<Record<string, () => Written>> = {
   command: () => ({ "docs/command.md": commandPage() }),
   report: reportSamples,
   "role-drawings": roleDrawings,
+  home: homePapers,
+  "third-party": () => ({ "THIRD-PARTY.md": thirdPartyPage() }),
   version: () => ({ "src/input/version.generated.ts": versionModule() }),
   tables: () => ({ "docs/tables.md": tablesPage(tables().tables) }),
   editions: () => ({ "docs/editions.md": editionsPage(tables()) }),
@@ -87,12 +95,18 @@ export const builders: Readonly<Record<string, () => Written>> = {
     ),
   }),
   violations: () => ({ "docs/violations.md": violationsPage() }),
-  atlas: () => ({ "docs/atlas.md": atlasPage(), ...filesOf([reachOfReadings(reaches())]) }),
+  atlas: () => ({
+    "docs/atlas.md": atlasPage(),
+    "docs/atlas.csv": atlasRows(),
+    ...filesOf([reachOfReadings(reaches())]),
+  }),
   "wrong-programs": () => ({
-    "docs/wrong-programs.md": wrongProgramsPage(
-      mistakeGroups,
-      judgeAll(entriesOf(corpus()), namedMistakes),
-      settledAccount,
+    "docs/wrong-programs.md": wrongProgramsPage(mistakeGroups, wrongPrograms(), settledAccount),
+  }),
+  figures: () => ({
+    "README.md": frontPage(
+      corpus(),
+      tallyOfPrograms(pointsOf(wrongPrograms(), settledAccount), ({ year }) => year !== "2026"),
     ),
   }),
   cells: () => ({ "docs/unnoticed-cells.md": cellsPage(mutateOwnCells(corpus())) }),

@@ -1,4 +1,4 @@
-/** Sheets for people who own a copy of an edition, and what comes back from them: see docs/witness.md. */
+/** Sheets for people who own a copy of an edition, and what comes back from them: see docs/validating-a-table.md. */
 import { fileURLToPath } from "node:url";
 import { witness } from "./witness/command.js";
 

@@ -5,7 +5,9 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { exitCodes } from "../../src/command/exit-codes.js";
-import { need } from "../needs.js";
+import { answers, need } from "../needs.js";
+import { danglingIn } from "./dangling.js";
+import { follow, partsOf } from "./guide.js";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
@@ -62,6 +64,14 @@ function isBuilt(): boolean {
   return outputs.every((path) => statSync(path).mtimeMs >= newest);
 }
 
+const installed = join(folder, "node_modules", "bondmil");
+const guides = ["amendments", "comparing-editions", "embedding", "judging-a-program"];
+const python = need(
+  "python3",
+  answers("python3", ["--version"], /^Python 3/),
+  "the guides that use it are not followed",
+);
+
 const call = `const { outcome } = size(mainBondingJumper, {
   code: { year: "2023" },
   supply: { sets: [{ count: 3, size: "600 kcmil", material: "copper" }] },
@@ -70,6 +80,12 @@ const call = `const { outcome } = size(mainBondingJumper, {
 const full = need("/dev/full", existsSync("/dev/full"), "a full disk is not tried");
 const expected = { kind: "conductor", size: "250 kcmil", quantity: 1 };
 const table = "bondmil/tables/electrode-conductor.json";
+
+/** The packages that a bundler marks with a comment where their code begins. */
+function bundledIn(script: string): readonly string[] {
+  const marks = script.matchAll(/^ *\/\/ (?:.*\/)?node_modules\/((?:@[^/]+\/)?[^/]+)\//gm);
+  return [...marks].map(([, name = ""]) => name);
+}
 
 describe("the packed tarball, as a user gets it", () => {
   let packed: readonly string[] = [];
@@ -86,9 +102,23 @@ describe("the packed tarball, as a user gets it", () => {
 
   it("holds the build, the tables and the papers, and nothing else", () => {
     const wanted =
-      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/(?:README|unconfirmed)\.md$|docs\/[^/]+\.md$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/(?:roles\/)?[^/]+$|docs\/pictures\/[^/]+\.(?:svg|csv)$|docs\/many-machines\/stream\.py$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/flat\/checks\.jsonl$|corpus\/tools\/runner-in-python\/run\.py$|corpus\/tools\/verifier\/verify\.py$|package\.json$|[A-Z]+(\.md)?$)/;
+      /^(dist\/|tables\/(?:evidence\/|schema\/)?[^/]+\.json$|tables\/csv\/[^/]+\.csv$|tables\/(?:README|unconfirmed)\.md$|docs\/[^/]+\.md$|docs\/atlas\.csv$|docs\/roles\/[^/]+\.md$|docs\/(?:schema|installations)\/[^/]+\.json$|docs\/samples\/(?:roles\/)?[^/]+$|docs\/pictures\/[^/]+\.(?:svg|csv)$|docs\/many-machines\/stream\.py$|corpus\/.+\.json$|corpus\/README\.md$|corpus\/flat\/checks\.jsonl$|corpus\/tools\/runner-in-python\/run\.py$|corpus\/tools\/verifier\/verify\.py$|package\.json$|CITATION\.cff$|[A-Z-]+(\.md)?$)/;
     expect(packed).toContain("LICENSE");
     expect(packed.filter((path) => !wanted.test(path))).toEqual([]);
+  });
+
+  it("points at nothing that is not in it", () => expect(danglingIn(installed, packed)).toEqual([]));
+
+  it("names whatever is bundled, with its license", () => {
+    const scripts = packed.filter((path) => /^dist\/.*\.c?js$/.test(path));
+    const bundled = scripts.flatMap((path) => bundledIn(readFileSync(join(installed, path), "utf8")));
+    const listed = readFileSync(join(installed, "THIRD-PARTY.md"), "utf8");
+    expect(bundledIn("// node_modules/@scope/name/part.mjs\n  // ../node_modules/other/index.js\n")).toEqual([
+      "@scope/name",
+      "other",
+    ]);
+    expect(scripts.length).toBeGreaterThan(6);
+    expect(bundled.filter((name) => !listed.includes(`\n## ${name} `))).toEqual([]);
   });
 
   it("brings no other package along", () => {
@@ -186,6 +216,12 @@ console.log(require("node:fs").readFileSync(path, "utf8").split("\\r\\n")[1]);`;
     expect(run(folder, process.execPath, "csv.cjs").trim()).toBe(
       "2008,Table 250.66,1,2 AWG,1/0 AWG,8 AWG,6 AWG",
     );
+  });
+
+  it.skipIf(python.isMissing).each(guides)(`does what docs/%s.md does${python.because}`, (name) => {
+    const guide = join(root, "docs", `${name}.md`);
+    expect(partsOf(readFileSync(guide, "utf8")).some(({ kind }) => kind === "run")).toBe(true);
+    expect(follow(guide, folder, env)).toEqual([]);
   });
 
   it("compiles in a strict TypeScript project", () => {

@@ -1,5 +1,6 @@
 import type { Readings } from "bondmil";
 import { defaultReadings, readingFacts } from "../../../src/edition/tables/readings.generated.js";
+import { rowsToCsv } from "../../../src/report/render/csv.js";
 import { markdownTable } from "../../../src/report/render/markdown.js";
 import { shown } from "../pictures/picture.js";
 import { type Reach, reachOfReadings } from "../pictures/reach.js";
@@ -22,7 +23,7 @@ larger, and by how many standard sizes. Above 2000 kcmil there is no standard si
 between two of them is not counted. The example is one of the commonest change, if possible with conductors that may be installed so.`;
 
 const supplyWords =
-  "Asked about: every standard size in 1 to 20 uniform sets of copper and aluminum, with a copper and an aluminum conductor to be sized, 2,400 configurations for each conductor and edition.";
+  "every standard size in 1 to 20 uniform sets of copper and aluminum, with a copper and an aluminum conductor to be sized, 2,400 configurations for each conductor and edition.";
 
 /** The whole page. Every reading must be in one of the grids, or it is refused. */
 export function atlasPage(): string {
@@ -30,47 +31,42 @@ export function atlasPage(): string {
   return `${[head, shown(reachOfReadings(reaches())), ...ids.map(part)].join("\n\n")}\n`;
 }
 
-function part(id: keyof Readings): string {
-  return [`## ${id}`, `Default: \`${defaultReadings[id]}\`.`, ...contents(id)].join("\n\n");
+/** The same as rows for a program: one for each reading, alternative, conductor and edition. */
+export function atlasRows(): string {
+  const ids = Object.keys(readingFacts) as (keyof Readings)[];
+  return rowsToCsv(ids.flatMap(flatRows));
 }
 
-function contents(id: keyof Readings): readonly string[] {
+function flatRows(id: keyof Readings): readonly { readonly [column: string]: string | number }[] {
+  const head = { reading: id, default: defaultReadings[id] };
   const place = placeReadings[id];
-  if (place !== undefined) {
-    return [place.words, markdownTable(["read as", "editions", "result"], placeRows(id, place.answer))];
-  }
-  return [wordsOf(id), tallies(rowsOf(id))];
-}
-
-/** For each reading of sizes the alternative that changes most of its grid, with that grid. */
-export function reaches(): readonly Reach[] {
-  const ids = (Object.keys(readingFacts) as (keyof Readings)[]).filter(
-    (id) => placeReadings[id] === undefined,
-  );
-  return ids.map((reading) => {
-    const changed = ({ tally }: TallyRow): number => (tally.smaller.count + tally.larger.count) / tally.total;
-    const [most] = [...rowsOf(reading)].sort((a, b) => changed(b) - changed(a));
-    if (most === undefined) throw new TypeError(`the reading ${reading} has no grid`);
-    const { alternative, tally } = most;
-    return {
-      reading,
+  if (place !== undefined)
+    return placeRows(id, place.answer).map(([alternative = "", editions = "", result = ""]) => ({
+      ...head,
       alternative,
-      total: tally.total,
-      smaller: tally.smaller.count,
-      larger: tally.larger.count,
-    };
-  });
-}
-
-function wordsOf(id: keyof Readings): string {
-  const words = electrodeGrids[id]?.words ?? deviceGrids[id]?.words;
-  return words === undefined ? supplyWords : `Asked about: ${words}.`;
+      of: "place",
+      edition: editions,
+      configurations: "",
+      smaller: "",
+      larger: "",
+      example: result,
+    }));
+  return tallyRowsOf(id).map(({ of, edition, alternative, tally }) => ({
+    ...head,
+    alternative,
+    of,
+    edition,
+    configurations: tally.total,
+    smaller: tally.smaller.count,
+    larger: tally.larger.count,
+    example: exampleOf(tally),
+  }));
 }
 
 const kept = new Map<keyof Readings, readonly TallyRow[]>();
 
-/** Worked out once: the page and the picture both ask, and a grid takes seconds. */
-function rowsOf(id: keyof Readings): readonly TallyRow[] {
+/** Worked out once: the page, its rows and the picture ask, and a grid takes seconds. */
+function tallyRowsOf(id: keyof Readings): readonly TallyRow[] {
   const rows = kept.get(id) ?? workedOut(id);
   kept.set(id, rows);
   return rows;
@@ -85,6 +81,47 @@ function workedOut(id: keyof Readings): readonly TallyRow[] {
   throw new TypeError(`the reading ${id} is in no grid of the atlas`);
 }
 
+function exampleOf({ smaller, larger }: Tally): string {
+  return [smaller.example, larger.example].filter((one) => one !== null).join("; ");
+}
+
+function part(id: keyof Readings): string {
+  return [`## ${id}`, `Default: \`${defaultReadings[id]}\`.`, ...contents(id)].join("\n\n");
+}
+
+function contents(id: keyof Readings): readonly string[] {
+  const place = placeReadings[id];
+  if (place !== undefined) {
+    return [place.words, markdownTable(["read as", "editions", "result"], placeRows(id, place.answer))];
+  }
+  return [`Asked about: ${askedOf(id)}`, tallies(tallyRowsOf(id))];
+}
+
+/** For each reading of sizes the alternative that changes most of its grid, with that grid. */
+export function reaches(): readonly Reach[] {
+  const ids = (Object.keys(readingFacts) as (keyof Readings)[]).filter(
+    (id) => placeReadings[id] === undefined,
+  );
+  return ids.map((reading) => {
+    const changed = ({ tally }: TallyRow): number => (tally.smaller.count + tally.larger.count) / tally.total;
+    const [most] = [...tallyRowsOf(reading)].sort((a, b) => changed(b) - changed(a));
+    if (most === undefined) throw new TypeError(`the reading ${reading} has no grid`);
+    const { alternative, tally } = most;
+    return {
+      reading,
+      alternative,
+      total: tally.total,
+      smaller: tally.smaller.count,
+      larger: tally.larger.count,
+    };
+  });
+}
+
+function askedOf(id: keyof Readings): string {
+  const grid = electrodeGrids[id] ?? deviceGrids[id];
+  return grid === undefined ? supplyWords : `${grid.words}.`;
+}
+
 function tallies(rows: readonly TallyRow[]): string {
   return markdownTable(
     ["read as", "conductors", "editions", "configurations", "smaller", "larger", "example"],
@@ -95,7 +132,7 @@ function tallies(rows: readonly TallyRow[]): string {
       figure(tally.total),
       ways(tally.smaller),
       ways(tally.larger),
-      [tally.smaller.example, tally.larger.example].filter((one) => one !== null).join("; ") || "none",
+      exampleOf(tally) || "none",
     ]),
   );
 }

@@ -5,10 +5,9 @@ import {
   editionYears,
   evidenceLevels,
   roleIds,
-  weakestEvidence,
 } from "bondmil";
 import { inWords } from "../in-words.js";
-import { evidenceOfRules, evidenceOfTables } from "../role-coverage/basis.js";
+import { weakestOf } from "../role-coverage/basis.js";
 import { drawn } from "./drawn.js";
 import type { Picture } from "./picture.js";
 
@@ -35,9 +34,7 @@ const key = evidenceLevels.map((level) => `${look[level].letter} ${level}`).join
 export function evidenceMap(): Picture {
   const fields = roleIds.flatMap((role) =>
     editionYears.map((edition): Field => {
-      const table = evidenceOfTables(role, edition);
-      const evidence = weakestEvidence([evidenceOfRules(role, edition), ...(table === null ? [] : [table])]);
-      return { role: inWords(role), edition, evidence };
+      return { role: inWords(role), edition, evidence: weakestOf(role, edition) };
     }),
   );
   const title = "Weakest evidence behind each conductor, by edition";

@@ -144,6 +144,12 @@ export function evidenceOfTables(role: Role, year: EditionYear): Evidence | null
   return all.length === 0 ? null : weakestEvidence(all);
 }
 
+/** Weakest evidence of rules and tables together. */
+export function weakestOf(role: Role, year: EditionYear): Evidence {
+  const table = evidenceOfTables(role, year);
+  return weakestEvidence([evidenceOfRules(role, year), ...(table === null ? [] : [table])]);
+}
+
 /** Every evidence in a value, however deep. */
 function evidenceIn(value: unknown): readonly Evidence[] {
   if (typeof value !== "object" || value === null) return [];

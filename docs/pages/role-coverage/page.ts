@@ -1,10 +1,10 @@
-import { type EditionYear, editionYears, type Role, roleIds, weakestEvidence } from "bondmil";
+import { type EditionYear, editionYears, type Role, roleIds } from "bondmil";
 import { type Corpus, type Entry, entriesOf } from "../../../corpus/tools/runner/model.js";
 import { markdownTable, plainText } from "../../../src/report/render/markdown.js";
 import { inWords } from "../in-words.js";
 import { evidenceMap } from "../pictures/evidence.js";
 import { shown } from "../pictures/picture.js";
-import { evidenceOfRules, evidenceOfTables } from "./basis.js";
+import { evidenceOfRules, evidenceOfTables, weakestOf } from "./basis.js";
 import { behindSection } from "./behind.js";
 import { isCoded } from "./coded.js";
 import { gapsSection } from "./gaps.js";
@@ -25,11 +25,7 @@ export function coveragePage(corpus: Corpus): string {
     head,
     "## At a glance",
     "Weakest evidence of rules and tables together:",
-    matrix((role, year) => {
-      const table = evidenceOfTables(role, year);
-      const weakest = weakestEvidence([evidenceOfRules(role, year), ...(table === null ? [] : [table])]);
-      return isCoded(role, year) ? weakest : "not coded";
-    }),
+    matrix((role, year) => (isCoded(role, year) ? weakestOf(role, year) : "not coded")),
     shown(evidenceMap()),
     "Checks that state the edition + further ones that hold under it, without the disputed ones and those that only follow from a rule by arithmetic:",
     matrix((role, year) => {

@@ -15,7 +15,7 @@ export function readTree(): Tree {
 
 /** Everything in TypeScript that stands beside the data, by its path in the repository. */
 export function readToolTree(): Tree {
-  const folders = ["tables/", "corpus/", "docs/"].flatMap((folder) =>
+  const folders = ["tables/", "corpus/", "docs/", "release/"].flatMap((folder) =>
     [...sourcesIn(folder)].map(([path, text]) => [folder + path, text] as const),
   );
   return new Map(folders.filter(([path]) => !path.startsWith("docs/site/")));

@@ -58,6 +58,11 @@ export const toolRooms: readonly ToolRoom[] = [
     src: [],
   },
   { name: "docs/demos", what: "demonstrations", src: ["index.ts"] },
+  {
+    name: "release",
+    what: "what is checked before a release, and its results reproduced",
+    src: ["index.ts", "asking/"],
+  },
 ];
 
 /** The room of a file by its path in the repository; nothing for one that is in none. */

@@ -37,7 +37,7 @@ export function readTexts(): readonly Text[] {
       .map((entry) => relative(root, join(entry.parentPath, entry.name)).replaceAll("\\", "/"));
   const paths = [
     ...["README.md", "DEVELOPERS.md", "CHANGELOG.md"],
-    ...["src/", "docs/", "tables/", "corpus/", ".changeset/"].flatMap(inside),
+    ...["src/", "docs/", "tables/", "corpus/", "release/", ".github/", ".changeset/"].flatMap(inside),
   ];
   return paths.flatMap((file) => {
     const take = takers.find(([matches]) => matches.test(file))?.[1];

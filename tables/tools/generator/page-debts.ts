@@ -14,7 +14,7 @@ const head = [
   "Every value and every wording that was not read through two channels of different kind, with its level and the channels that could",
   "settle it, by their names in the edition's list. For what is `single`, only channels of another kind than the one it was read through are",
   "named. A fact of placement is as sure as its section; a reading stays open however often the text is read, and its line is about the",
-  "wording that its default rests on. A witness sheet settles the cells of a table: see docs/witness.md.",
+  "wording that its default rests on. A witness sheet settles the cells of a table: see docs/validating-a-table.md.",
   "",
   "`npm run tables:check` fails when this list grows or shrinks without a change of `tables/debts.json`.",
 ].join("\n");
