@@ -53,6 +53,11 @@ export const toolRooms: readonly ToolRoom[] = [
   },
   { name: "docs/pages", what: "builders of the generated pages", src: [""] },
   { name: "docs/demos", what: "demonstrations", src: ["index.ts"] },
+  {
+    name: "docs/try",
+    what: "the page to try: its state as pure functions in `state`, its view in `view`",
+    src: ["index.ts"],
+  },
 ];
 
 /** The room of a file by its path in the repository; nothing for one that is in none. */
