@@ -1,8 +1,7 @@
 import { createHash } from "node:crypto";
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { drawingAsSvg } from "bondmil";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { build, type Options } from "tsup";
 
 const here = fileURLToPath(new URL("./", import.meta.url));
@@ -60,13 +59,15 @@ export async function buildTryPage(outDir: string): Promise<void> {
     esbuildPlugins: [libraryBeside],
   });
   for (const name of copied) copyFileSync(join(here, name), join(outDir, name));
-  writeFileSync(join(outDir, "drawing.css"), drawingStyles());
+  writeFileSync(join(outDir, "drawing.css"), await drawingStyles(outDir));
   const files = [...copied, "drawing.css", "bondmil.js", "try.js"];
   writeFileSync(join(outDir, "offline.js"), offlineWorker(outDir, files));
 }
 
 /** The styles that a drawing carries; a page that forbids styles in its own text loads them as a file. */
-function drawingStyles(): string {
+async function drawingStyles(outDir: string): Promise<string> {
+  const { href } = pathToFileURL(join(outDir, "bondmil.js"));
+  const { drawingAsSvg } = (await import(href)) as typeof import("bondmil");
   const [, styles] = /<style>([\s\S]*?)<\/style>/.exec(drawingAsSvg({ title: "", sheets: [] })) ?? [];
   if (styles === undefined) throw new Error("a drawing has no styles");
   return `${styles}\n`;

@@ -32,7 +32,6 @@ describe.skipIf(chromium.isMissing)(`the page to try, in Chromium${chromium.beca
     await beginWith(page, "Blank sheet");
     await page.getByRole("button", { name: "Add service" }).press("Enter");
     const first = "services.[0]";
-    expect(await page.locator("[role=status]").textContent()).toContain("conductors sized");
     await expect.poll(() => page.locator("[role=status]").textContent()).toContain("missing or wrong");
     const texts = [
       [`${first}.runs.[0].from`, "utility 1"],
@@ -80,8 +79,8 @@ describe.skipIf(chromium.isMissing)(`the page to try, in Chromium${chromium.beca
     expect(await page.locator("#report .block").textContent()).toContain("NFPA 70-2008");
     await at(page, "code.year").selectOption({ label: "2023" });
     await at(page, "derivedSystems.[0].jumperAt").selectOption({ label: "both ends" });
-    await expect.poll(() => page.locator("[role=status]").textContent()).toMatch(/[1-9] not permitted/);
-    expect(await page.getByRole("heading", { name: "Not permitted" }).count()).toBe(1);
+    await expect.poll(() => page.locator("[role=status]").textContent()).toMatch(/[1-9] violation/);
+    expect(await page.locator("#report").getByRole("heading", { name: "Not permitted" }).count()).toBe(1);
     await expect.poll(() => page.locator("#editions table").count()).toBeGreaterThan(0);
     expect(await page.locator("#editions table").first().textContent()).toContain("2008");
     expect(await page.locator("#arrangements").textContent()).toContain("jumper");
@@ -97,7 +96,7 @@ describe.skipIf(chromium.isMissing)(`the page to try, in Chromium${chromium.beca
     await expect.poll(() => page.locator("[role=status]").textContent()).toContain("No sizes");
     expect(await rating.getAttribute("aria-invalid")).toBe("true");
     const note = at(page, "services.[0].disconnects.[0].amperes:wrong");
-    expect(await note.textContent()).toContain("expected amperes");
+    expect(await note.textContent()).toContain("expected a positive number of amperes");
     expect(await rating.getAttribute("aria-describedby")).toContain("amperes:wrong");
     expect(await page.locator("#report table").count()).toBe(0);
     expect(await page.locator("#report svg").count()).toBe(0);
@@ -121,12 +120,12 @@ describe.skipIf(chromium.isMissing)(`the page to try, in Chromium${chromium.beca
   it("checks found conductors", async () => {
     const { page, wrong, close } = await tried.open();
     await beginWith(page, "Dwelling");
-    await expect.poll(() => page.locator("#found").textContent()).toContain("replace");
+    await expect.poll(() => page.locator("#found").textContent()).toMatch(/replace/i);
     await page
       .locator("#found")
       .getByLabel(/electrode conductor water pipe/)
       .selectOption("4 AWG");
-    await expect.poll(() => page.locator("#found table").first().textContent()).not.toContain("6 AWG");
+    await expect.poll(() => page.locator("#found .document").textContent()).not.toMatch(/replace/i);
     const entry = at(page, "json");
     await page.locator("#text summary").click();
     expect(JSON.parse(await entry.inputValue()).installed.found[1].size).toBe("4 AWG");

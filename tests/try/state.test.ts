@@ -141,11 +141,11 @@ describe("names", () => {
 describe("answers", () => {
   it("are given for every installation to begin with that has its conductors", () => {
     expect(startingPoints.map(({ document }) => summaryOf(answerTo(document)))).toEqual([
-      "2023 edition: 17 conductors sized, 1 not permitted.",
-      "2020 edition: 7 conductors sized, nothing not permitted.",
-      "2023 edition: 4 conductors sized, nothing not permitted.",
+      "2023 edition: 17 conductors sized, 1 violation.",
+      "2020 edition: 7 conductors sized, no violation.",
+      "2023 edition: 4 conductors sized, no violation.",
       "No sizes: one thing is missing or wrong.",
-      "2023 edition: 0 conductors sized, nothing not permitted.",
+      "2023 edition: 0 conductors sized, no violation.",
     ]);
   });
 
@@ -191,6 +191,17 @@ describe("found conductors", () => {
     if (again === undefined) throw new Error("nothing is required");
     expect(again.size).toBe("4 AWG");
     expect(withFound(seen, again, "")).toEqual(document);
+  });
+
+  it("are known by their conductor without the place where one end is", () => {
+    const document = named("Dwelling");
+    const answer = answerTo(document);
+    if (answer.kind !== "sized") throw new Error("there is no schedule");
+    const lines = foundLines(answer.schedule, document).filter(({ size }) => size !== "");
+    expect(lines.map(({ name, size }) => [name, size])).toEqual([
+      ["main bonding jumper main panel", "4 AWG"],
+      ["grounding electrode conductor water pipe from main panel", "6 AWG"],
+    ]);
   });
 });
 

@@ -60,8 +60,9 @@ export function summaryOf(answer: Answer): string {
   }
   const { conductors, violations, edition } = answer.schedule;
   const sized = conductors.filter(({ quantity }) => quantity > 0).length;
-  const forbidden = violations.length === 0 ? "nothing" : `${violations.length}`;
-  return `${edition} edition: ${sized} conductors sized, ${forbidden} not permitted.`;
+  const { length } = violations;
+  const forbidden = length === 0 ? "no violation" : length === 1 ? "1 violation" : `${length} violations`;
+  return `${edition} edition: ${sized} conductors sized, ${forbidden}.`;
 }
 
 /** Issues by the place that they are of. */

@@ -14,7 +14,7 @@ export interface FoundLine {
   readonly material: string;
 }
 
-/** The required wires of a schedule, each with what was found in its place. */
+/** The conductors that a schedule requires, each with what was found in its place. */
 export function foundLines(schedule: Schedule, document: Json): readonly FoundLine[] {
   const list = valueAt(document, ["installed", "found"]);
   const found = isList(list) ? list : [];
@@ -46,8 +46,11 @@ function whoIs({ role, subject, place }: ScheduledConductor): Readonly<Record<st
   return { role, of: subject, ...(place !== undefined && { at: place }) };
 }
 
+/** A found conductor says as much as tells it apart; a place that it leaves out may be any. */
 function isOf(given: Json, who: Readonly<Record<string, string>>): boolean {
-  return isObject(given) && ["role", "of", "at"].every((name) => given[name] === who[name]);
+  if (!isObject(given) || given["role"] !== who["role"] || given["of"] !== who["of"]) return false;
+  const { at } = given;
+  return at === undefined || who["at"] === undefined || at === who["at"];
 }
 
 /** The document with a size found in place of a line; without a size nothing was found. */

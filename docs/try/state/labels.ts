@@ -97,6 +97,7 @@ const singulars: Readonly<Record<string, string>> = {
   electrodesNotConnected: "electrode",
   sets: "kind of set",
   phases: "phase",
+  installed: "what was found on site",
   found: "found conductor",
   asScheduled: "part as scheduled",
   amendments: "amendment",

@@ -31,6 +31,12 @@ export function App({ first, told }: { readonly first: Json; readonly told: stri
   const [history, act] = useReducer(acted, first, begin);
   const [shown, setShown] = useState({ path: "", times: 0 });
   const [text, tell] = useState(told);
+  // Another installation has other parts, and what was unfolded in the one before says nothing of them.
+  const [sheet, setSheet] = useState(0);
+  const take = useCallback((next: Json) => {
+    act({ kind: "change", document: next });
+    setSheet((number) => number + 1);
+  }, []);
   const document = history.now;
   const answer = useMemo(() => answerTo(document), [document]);
   const issues = useMemo(() => issuesByPath(answer), [answer]);
@@ -45,7 +51,7 @@ export function App({ first, told }: { readonly first: Json; readonly told: stri
     setShown(({ times }) => ({ path: pathOf(keys), times: times + 1 }));
     focusOn(keys);
   }, []);
-  useAddress(document, first, (next) => act({ kind: "change", document: next }), tell);
+  useAddress(document, first, take, tell);
   useKeys(act);
 
   return h(
@@ -55,7 +61,7 @@ export function App({ first, told }: { readonly first: Json; readonly told: stri
       history,
       undo: () => act({ kind: "undo" }),
       redo: () => act({ kind: "redo" }),
-      take: (next) => act({ kind: "change", document: next }),
+      take,
       tell,
     }),
     h(
@@ -88,7 +94,7 @@ export function App({ first, told }: { readonly first: Json; readonly told: stri
           { id: "names" },
           names.map((name) => h("option", { key: name, value: name })),
         ),
-        h(Members, { schema: installation, keys: [], value: document, name: "installation" }),
+        h(Members, { key: sheet, schema: installation, keys: [], value: document, name: "installation" }),
       ),
       h(AnswerView, { answer, later, document }),
     ),

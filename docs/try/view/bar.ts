@@ -38,8 +38,8 @@ export function Bar({ history, undo, redo, take, tell }: BarProps): JSX.Element 
     input.value = "";
   };
   return h(
-    "div",
-    { class: "bar", role: "group", "aria-label": "The whole installation" },
+    "section",
+    { class: "bar", "aria-label": "The whole installation" },
     h(
       "div",
       { class: "begin" },

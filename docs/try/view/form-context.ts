@@ -8,7 +8,7 @@ export interface Form {
   readonly document: Json;
   /** Issues of the library by the place that they are of. */
   readonly issues: ReadonlyMap<string, readonly Issue[]>;
-  /** A place that is to be seen, whatever is folded over it, and how often that was wanted. */
+  /** A place that is to be seen, whatever is folded over it, and how often it was to be. */
   readonly shown: { readonly path: string; readonly times: number };
   /** Takes a changed document; changes of one place in a row are one step to undo. */
   readonly change: (document: Json, place?: string) => void;

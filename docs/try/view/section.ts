@@ -1,5 +1,5 @@
 import { type ComponentChildren, h, type JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 
 /** A part of the page with a heading that folds it; what is folded is not worked out. */
 export function Section({
@@ -14,6 +14,9 @@ export function Section({
   readonly children: () => ComponentChildren;
 }): JSX.Element {
   const [open, setOpen] = useState(isOpen);
+  useEffect(() => {
+    if (isOpen) setOpen(true);
+  }, [isOpen]);
   return h(
     "section",
     { class: "section", id, tabIndex: -1, "aria-labelledby": `${id}:title` },

@@ -65,7 +65,7 @@ function Missing({ schema, keys, name }: ValueProps): JSX.Element {
   return h(
     "div",
     { class: "missing" },
-    h("button", { type: "button", onClick: add }, `Add ${labelOf(name).toLowerCase()}`),
+    h("button", { type: "button", onClick: add }, `Add ${singularOf(name)}`),
   );
 }
 
@@ -88,7 +88,7 @@ function Group({ schema, keys, name, value, isRequired }: ValueProps): JSX.Eleme
   const takeOut = h(
     "button",
     { type: "button", class: "quiet", onClick: () => change(without(document, keys)) },
-    `Remove ${labelOf(name).toLowerCase()}`,
+    `Remove ${singularOf(name)}`,
   );
   return h(
     "fieldset",
