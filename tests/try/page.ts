@@ -18,7 +18,7 @@ export interface Tried {
 }
 
 /** Only what hangs is to end here; how long something takes says nothing of it on a busy machine. */
-const patience = 300_000;
+const patience = 120_000;
 
 interface OpenOptions {
   readonly fragment?: string;

@@ -24,7 +24,7 @@ export function FoundView({ installation, schedule, document }: FoundProps): JSX
     h(
       "p",
       null,
-      "Give the size of each conductor that was seen. What is not listed is missing, unless everything else is said to be as scheduled. Materials and numbers, and what stands in place of a conductor, are given under Found on site.",
+      "Give the size of each conductor that was seen. What is not listed is missing, unless everything else is said to be as scheduled. Materials and numbers, and what stands in place of a conductor, are given under What was found on site.",
     ),
     h(
       "div",

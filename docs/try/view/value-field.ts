@@ -65,7 +65,7 @@ function Missing({ schema, keys, name }: ValueProps): JSX.Element {
   return h(
     "div",
     { class: "missing" },
-    h("button", { type: "button", onClick: add }, `Add ${singularOf(name)}`),
+    h("button", { type: "button", onClick: add }, `Add ${labelOf(name).toLowerCase()}`),
   );
 }
 
@@ -88,7 +88,7 @@ function Group({ schema, keys, name, value, isRequired }: ValueProps): JSX.Eleme
   const takeOut = h(
     "button",
     { type: "button", class: "quiet", onClick: () => change(without(document, keys)) },
-    `Remove ${singularOf(name)}`,
+    `Remove ${labelOf(name).toLowerCase()}`,
   );
   return h(
     "fieldset",
@@ -198,7 +198,7 @@ function TakeOut({ keys, name }: ValueProps): JSX.Element {
   return h(
     "button",
     { type: "button", class: "quiet", onClick: () => change(without(document, keys)) },
-    `Remove ${singularOf(name)}`,
+    `Remove ${labelOf(name).toLowerCase()}`,
   );
 }
 
