@@ -3,6 +3,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, w
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import ts from "typescript";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { exitCodes } from "../../src/command/exit-codes.js";
 import { answers, need } from "../needs.js";
@@ -121,6 +122,15 @@ describe("the packed tarball, as a user gets it", () => {
     expect(bundled.filter((name) => !listed.includes(`\n## ${name} `))).toEqual([]);
   });
 
+  it("has a build for browsers that imports nothing", () => {
+    const imported = ts.preProcessFile(readFileSync(join(root, "dist/browser.js"), "utf8"), true, true);
+    expect(imported.importedFiles).toEqual([]);
+    const script = `import { formatSize as own } from "bondmil/browser";
+console.log(own("4/0 AWG"));`;
+    writeFileSync(join(folder, "browser.mjs"), script);
+    expect(run(folder, process.execPath, "browser.mjs").trim()).toBe("4/0 AWG");
+  });
+
   it("brings no other package along", () => {
     const installed = readdirSync(join(folder, "node_modules")).filter((name) => !name.startsWith("."));
     expect(installed).toEqual(["bondmil"]);
@@ -226,12 +236,14 @@ console.log(require("node:fs").readFileSync(path, "utf8").split("\\r\\n")[1]);`;
 
   it("compiles in a strict TypeScript project", () => {
     const script = `import { type Outcome, mainBondingJumper, size } from "bondmil";
+import { size as inBrowsers } from "bondmil/browser";
 import { type Implementation, runCorpus } from "bondmil/corpus";
 import { rowsIn, electrodeConductor } from "bondmil/tables";
 import table from "${table}" with { type: "json" };
 ${call}
 export const least: string | undefined = outcome.kind === "conductor" ? outcome.size : undefined;
 export const id: string = table.id;
+export const alike: typeof size = inBrowsers;
 const answer = (given: Outcome) => (given.kind === "conductor" ? { size: given.size } : { outcome: given.kind });
 const implementation: Implementation = ({ role, edition, input }) =>
   role === "main-bonding-jumper" ? answer(size(mainBondingJumper, { code: { year: edition }, ...input }).outcome) : null;

@@ -1,11 +1,5 @@
 import { cell, text } from "@observablehq/plot";
-import {
-  type EditionYear,
-  type Evidence,
-  editionYears,
-  evidenceLevels,
-  roleIds,
-} from "bondmil";
+import { type EditionYear, type Evidence, editionYears, evidenceLevels, roleIds } from "bondmil";
 import { inWords } from "../in-words.js";
 import { weakestOf } from "../role-coverage/basis.js";
 import { drawn } from "./drawn.js";

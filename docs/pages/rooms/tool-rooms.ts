@@ -63,6 +63,11 @@ export const toolRooms: readonly ToolRoom[] = [
     what: "what is checked before a release, and its results reproduced",
     src: ["index.ts", "asking/"],
   },
+  {
+    name: "docs/try",
+    what: "the page to try: its state as pure functions in `state`, its view in `view`",
+    src: ["index.ts"],
+  },
 ];
 
 /** The room of a file by its path in the repository; nothing for one that is in none. */
