@@ -36,6 +36,7 @@ for (const part of [
   "corpus/installations",
   "corpus/supply",
   "tables/copies",
+  "tables/extracts",
   "tables/evidence",
 ])
   mkdirSync(join(temp, part), { recursive: true });

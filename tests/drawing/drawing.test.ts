@@ -2,6 +2,7 @@ import { drawingOf, scheduleOf } from "bondmil";
 import { describe, expect, it } from "vitest";
 import type { Sheet } from "../../src/drawing/drawing.js";
 import { labelOf } from "../../src/drawing/write.js";
+import { numbered } from "../../src/installation/numbered.js";
 import { demo, derived, installation } from "../installation/installations.js";
 import { cases, ends, installations, lineOf, shop, whole } from "./cases.js";
 import { crossed, isOn, lyingOn, outside, overlapping, segmentsOf, traced } from "./geometry.js";
@@ -19,13 +20,13 @@ describe("the picture of a drawing", () => {
 
   it.each(cases)("labels every conductor of the schedule as the trade does: %s", (_, one) => {
     const labels = drawingOf(one).sheets.flatMap((sheet) => sheet.labels);
-    scheduleOf(one).conductors.forEach((conductor, i) => {
+    for (const { mark, conductor } of numbered(scheduleOf(one).conductors)) {
       const texts = labels.flatMap((label) =>
         label.conductor === conductor.id ? [label.lines.join("")] : [],
       );
-      const wanted = labelOf({ mark: i + 1, conductor }).replace(/\s/g, "");
+      const wanted = labelOf({ mark, conductor }).replace(/\s/g, "");
       expect(texts.map((text) => text.replace(/\s/g, ""))).toContain(wanted);
-    });
+    }
   });
 
   it("writes a label with size, material, abbreviation and number", () => {
@@ -35,9 +36,9 @@ describe("the picture of a drawing", () => {
 
   it.each(cases)("lists the path in words: %s", (_, one) => {
     const items = drawingOf(one).sheets.flatMap(({ description }) => description);
-    scheduleOf(one).conductors.forEach((conductor, i) => {
-      expect(items.some((item) => item.includes(labelOf({ mark: i + 1, conductor })))).toBe(true);
-    });
+    for (const { mark, conductor } of numbered(scheduleOf(one).conductors)) {
+      expect(items.some((item) => item.includes(labelOf({ mark, conductor })))).toBe(true);
+    }
   });
 });
 

@@ -60,7 +60,7 @@ describe("the grounded conductor of a feeder", () => {
   it("of a corner-grounded system carries as much as the others", () => {
     const services = [service({ grounding: "grounded-phase", connection: "three-phase-delta" })];
     const drawn = installation({ services, circuits: [feeder()] });
-    expect(line(drawn, "grounded-conductor F1")).toEqual(["1 x 3/0 AWG", "215.2(A)(2)"]);
+    expect(line(drawn, "grounded-conductor F1")).toEqual(["1 x 3/0 AWG", "215.2(B)"]);
   });
 
   it("is refused without conductors, and where the system has none", () => {

@@ -184,7 +184,7 @@ describe("what is found on site", () => {
       { kind: "place", id: "T1", on: "neutral-terminal" },
     ]);
     const text = render(comparisonDocument(comparison), { as: "text", width: 10_000 });
-    expect(text).toContain("not permitted [250.30(A)(1)]");
+    expect(text).toContain("C, not permitted: system bonding jumper of X1");
     expect(text.indexOf("Not permitted")).toBeLessThan(text.indexOf("Columns"));
   });
 

@@ -53,7 +53,7 @@ describe("a generator that is not separately derived", () => {
       ["system-bonding-jumper N1", "jumper-of-other-system-serves", "250.30 note"],
       ["supply-side-bonding-jumper N1", "no-conductors-ahead-of-the-device", "250.35(B)"],
       ["equipment-grounding-conductor N1", "1 x 3 AWG", "250.122(A)"],
-      ["grounded-conductor N1", "1 x 3 AWG", "215.2(A)(2)"],
+      ["grounded-conductor N1", "1 x 3 AWG", "215.2(B)"],
       ["grounding-electrode-conductor N1", "electrode-conductor-of-other-system-serves", "250.30 note"],
     ]);
     expect(scheduleOf(drawn).violations).toEqual([]);

@@ -131,7 +131,7 @@ describe("every answer on taps", () => {
   it("is told with every caution, unmet condition and citation, in a paragraph and in a document", () => {
     const [codes, conditions] = [new Set<string>(), new Set<string>()];
     for (const answer of answers) {
-      const page = render(resultDocument(answer), { as: "text", width: 10_000 });
+      const page = render(resultDocument(answer), { as: "text", width: 10_000 }).replace(/\s+/g, " ");
       const paragraph = explain(JSON.parse(JSON.stringify(answer)));
       expect(paragraph).toBe(explain(answer));
       expect(page).toContain("Weakest evidence: ");

@@ -86,7 +86,7 @@ describe("an equipment bonding jumper on the load side", () => {
     expect(sized("2008", circuits)).toMatchObject({
       requiredArea: 4110,
       governs: "floor",
-      evidence: "memory",
+      evidence: "carried",
     });
     expect(sized("2011", circuits)).toMatchObject({ requiredArea: 2580, governs: "cap" });
   });

@@ -257,14 +257,15 @@ describe("its evidence", () => {
     const of = (year: EditionYear, change: Partial<Input<typeof groundedConductor>>) =>
       inEdition(year, sets(1, "3/0 AWG"), change).evidence;
     const load = { load: { amperes: 60, circuitAmperes: 200 } };
-    expect([of("2014", {}), of("2014", load)]).toEqual(["bracketed", "carried"]);
+    expect([of("2014", {}), of("2014", load)]).toEqual(["carried", "carried"]);
     expect([of("2017", {}), of("2017", load)]).toEqual(["single", "single"]);
-    expect(of("2026", load)).toBe("carried");
+    expect(of("2026", load)).toBe("memory");
   });
 
-  it("is memory in 2008 where materials differ above the table", () => {
+  it("is memory through 2011 where materials differ above the table, and was read in 2017", () => {
     expect(inEdition("2008", sets(4, "600 kcmil", "aluminum")).evidence).toBe("memory");
-    expect(inEdition("2011", sets(4, "600 kcmil", "aluminum")).evidence).toBe("single");
+    expect(inEdition("2011", sets(4, "600 kcmil", "aluminum")).evidence).toBe("memory");
+    expect(inEdition("2017", sets(4, "600 kcmil", "aluminum")).evidence).not.toBe("memory");
   });
 });
 

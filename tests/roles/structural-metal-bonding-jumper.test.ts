@@ -118,11 +118,19 @@ describe("structural metal", () => {
   it("is weak evidence where only an older edition was quoted", () => {
     const levels = (owner: Input<typeof structuralMetalBondingJumper>["system"]) =>
       editionYears.map((year) => sized(year, owner, large, "copper", { isElectrode: true }).evidence);
-    expect(levels("service")).toEqual(["carried", ...Array.from({ length: 6 }, () => "memory")]);
+    expect(levels("service")).toEqual([
+      "carried",
+      "carried",
+      "carried",
+      "single",
+      "single",
+      "single",
+      "carried",
+    ]);
     expect(levels("separately-derived")).toEqual([
       "carried",
       "single",
-      "carried",
+      "bracketed",
       "single",
       "single",
       "single",

@@ -81,9 +81,9 @@ describe("the evidence of the largest supply that a jumper serves", () => {
     }).evidence;
 
   it("leaves out a limit that the edition has not, and the other metal where there is none", () => {
-    expect(evidence(mainBondingJumper, "copper")).toBe("bracketed");
-    expect(evidence(supplySideBondingJumper, "copper")).toBe("bracketed");
-    expect(evidence(supplySideBondingJumper, "aluminum")).toBe("carried");
+    expect(evidence(mainBondingJumper, "copper")).toBe("carried");
+    expect(evidence(supplySideBondingJumper, "copper")).toBe("carried");
+    expect(evidence(supplySideBondingJumper, "aluminum")).toBe("memory");
   });
 
   it("counts the limit where a reading has it", () => {
@@ -93,7 +93,7 @@ describe("the evidence of the largest supply that a jumper serves", () => {
         conductor: { size: "4 AWG", material: "copper" },
         supplyMaterial: "copper",
       }).evidence;
-    expect([under("absent"), under("as-in-2017")]).toEqual(["bracketed", "carried"]);
+    expect([under("absent"), under("as-in-2017")]).toEqual(["carried", "memory"]);
   });
 });
 

@@ -61,7 +61,9 @@ describe("a disconnect ahead of the service disconnect", () => {
 
   it.each(since2020)("has none as an emergency disconnect that is not service equipment in %s", (year) => {
     const found = at(year, "emergency-disconnect-not-service-equipment");
-    const section = year === "2020" ? "230.85(2), (3)" : "230.85(B)(2), (B)(3)";
+    const section = { "2020": "230.85(2), (3)", "2023": "230.85(B)(2), (B)(3)", "2026": "230.70" }[
+      year as "2020"
+    ];
     expect(brief(found)).toEqual(["not-required", section, either, "permitted", "service-conductors"]);
     expect(found.namedInEdition).toBe(true);
   });
@@ -72,7 +74,6 @@ describe("a disconnect ahead of the service disconnect", () => {
     expect(found).toMatchObject({
       namedInEdition: false,
       mainBondingJumper: { note: "not-named-in-this-edition" },
-      evidence: "memory",
     });
   });
 });
@@ -186,7 +187,8 @@ describe("a designation", () => {
       "single",
       "carried",
     ]);
-    expect(at("2011", "meter-disconnect").evidence).toBe("memory");
+    expect(at("2011", "emergency-disconnect-not-service-equipment").evidence).toBe("carried");
+    expect(at("2026", "emergency-disconnect-not-service-equipment").evidence).toBe("memory");
   });
 
   it("is refused with everything that is wrong", () => {

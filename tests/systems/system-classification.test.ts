@@ -185,7 +185,10 @@ describe("what follows from a generator that is not separately derived", () => {
   it.each(editionYears.slice(1))("is an equipment grounding conductor where it is integral in %s", (year) => {
     const { follows } = classify({ code: { year }, source: generator("integral"), ...carried });
     expect(brief(follows["supply-side-bonding-jumper"])).toEqual(["not-required", "250.35(B)"]);
-    expect(brief(follows["equipment-grounding-conductor"])).toEqual(["required", "250.122(A)"]);
+    expect(brief(follows["equipment-grounding-conductor"])).toEqual([
+      "required",
+      year === "2026" ? "250.122" : "250.122(A)",
+    ]);
     expect(follows["equipment-bonding-jumper"].status).toBe("by-its-own-rule");
   });
 

@@ -913,7 +913,7 @@ export const emergencyDisconnectAsService: ByEdition<Citation> = /* @__PURE__ */
   "2017": { section: "230.70", evidence: "single" },
   "2020": { section: "230.85(1)", evidence: "single" },
   "2023": { section: "230.85(B)(1)", evidence: "single" },
-  "2026": { section: "230.85(B)(1)", evidence: "carried" },
+  "2026": { section: "230.70(A)(1)", evidence: "carried" },
 });
 
 /** An outdoor emergency disconnect that is not service equipment lies ahead of the service disconnect, as a meter disconnect does; before 2020 no rule names emergency disconnects. */
@@ -924,7 +924,7 @@ export const emergencyDisconnectAhead: ByEdition<Citation> = /* @__PURE__ */ fro
   "2017": { section: "230.70", evidence: "single" },
   "2020": { section: "230.85(2), (3)", evidence: "single" },
   "2023": { section: "230.85(B)(2), (B)(3)", evidence: "single" },
-  "2026": { section: "230.85(B)(2), (B)(3)", evidence: "carried" },
+  "2026": { section: "230.70", evidence: "memory" },
 });
 
 /** The jumper from the equipment grounding conductors to the grounded side of a grounding impedance. */

@@ -3,6 +3,7 @@ import { weakestEvidence } from "../../../src/edition/evidence.js";
 import type { Levels } from "./extracts.js";
 import { inForce } from "./in-force.js";
 import type { Known } from "./ladder.js";
+import { isLimit } from "./limit.js";
 import type {
   Cited,
   FromEdition,
@@ -151,11 +152,6 @@ export function rolesByEdition(file: RolesFile): Roles {
     purpose,
     name: eachEdition((year) => heldIn(names, year, role).name),
   }));
-}
-
-/** Whether a field of a policy is a size with a place of its own. */
-export function isLimit(value: unknown): value is Limit {
-  return typeof value === "object" && value !== null && "section" in value;
 }
 
 function ofTable(tables: readonly TableFile[], id: unknown, year: EditionYear): Known {

@@ -1,8 +1,9 @@
 import { type EditionYear, editionYears } from "../../../src/edition/edition-year.js";
-import { isLimit, type Policies, type Policy } from "./by-edition.js";
+import type { Policies, Policy } from "./by-edition.js";
 import { rowLabel } from "./cells.js";
 import { blockFor } from "./checks.js";
 import type { Collected } from "./collected.js";
+import { isLimit } from "./limit.js";
 import type { Cell, Cited, TableFile } from "./model.js";
 
 type Line = Readonly<Record<string, Cell | undefined>>;

@@ -1,14 +1,7 @@
 import { editionYears } from "../../../src/edition/edition-year.js";
-import {
-  isLimit,
-  type NamedSizes,
-  type Placements,
-  type Policies,
-  type Policy,
-  type Roles,
-  type Sections,
-} from "./by-edition.js";
+import type { NamedSizes, Placements, Policies, Policy, Roles, Sections } from "./by-edition.js";
 import { blockFor } from "./checks.js";
+import { isLimit } from "./limit.js";
 import type { Cell, Cited, ReadingsFile, TableFile } from "./model.js";
 import { supplyCells } from "./supply-cells.js";
 

@@ -1,6 +1,6 @@
 import { type EditionYear, editionYears } from "../../../src/edition/edition-year.js";
-import { isLimit } from "./by-edition.js";
 import { inForce } from "./in-force.js";
+import { isLimit } from "./limit.js";
 import type { Cell, NamedSizesFile, PlacementsFile, PoliciesFile, SectionsFile } from "./model.js";
 import { basisPartOf } from "./policy-basis.js";
 

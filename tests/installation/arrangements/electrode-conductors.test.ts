@@ -79,7 +79,7 @@ describe("several enclosures of a service", () => {
 
   it.each(editionYears)("cite the paragraph of each way in %s", (year) => {
     const { arrangements } = arrangementsOf(groundingElectrodeConductor, { ...service, code: { year } });
-    const numbered = year === "2008" ? ["", "", ""] : ["(1)", "(2)", "(3)"];
+    const numbered = year === "2008" ? ["", "(2)", ""] : ["(1)", "(2)", "(3)"];
     expect(arrangements.map(({ citation }) => citation.section)).toEqual(
       numbered.map((n) => `250.64(D)${n}`),
     );

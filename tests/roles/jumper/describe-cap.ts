@@ -97,7 +97,7 @@ export function describeCap(sized: Sizer, facts: JumperFacts): void {
   it("has the cap of 2017 in 2014 only as a chosen reading, and says how weak that is", () => {
     const result = sized(ask("2014", small, "copper", { readings: { "cap-in-2014": "as-in-2017" } }));
     expect(brief(result)).toEqual(["10 AWG", 10380, "cap"]);
-    expect(result.evidence).toBe("carried");
+    expect(result.evidence).toBe("memory");
     expect(cautionsOf(result)).toEqual(["cap-applied", ...own]);
   });
 }

@@ -50,7 +50,7 @@ export const parallelNotes: readonly EditionYear[] = ["2023", "2026"];
 export const evidence: Years<Evidence> = {
   "2008": "carried",
   "2011": "single",
-  "2014": "bracketed",
+  "2014": "carried",
   "2017": "single",
   "2020": "bracketed",
   "2023": "bracketed",
