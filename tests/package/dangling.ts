@@ -9,7 +9,7 @@ export function pointersOf(path: string, text: string): readonly string[] {
   if (path === "package.json") return targetsIn(JSON.parse(text)).map(beside);
   if (!path.endsWith(".md")) return [];
   const prose = text.replace(/^```[\s\S]*?^```$/gm, "").replace(/`[^`\n]*`/g, "");
-  return [...prose.matchAll(/\]\((?!\w+:|#)([^)\s#]+)/g)].map(([, link = ""]) => beside(link));
+  return [...prose.matchAll(/\]\((?!<?\w+:|#)<?([^)\s#>]+)/g)].map(([, link = ""]) => beside(link));
 }
 
 function targetsIn(manifest: Readonly<Record<string, unknown>>): readonly string[] {
