@@ -105,7 +105,7 @@ export function readAll<T>(value: unknown, check: (at: Reader) => T | undefined)
 }
 
 /** What a check makes of an input in which nothing is wrong. A check may itself read something, so that one trial can lie within another. */
-function tryAll<T>(value: unknown, check: (at: Reader) => T | undefined): T | undefined {
+export function tryAll<T>(value: unknown, check: (at: Reader) => T | undefined): T | undefined {
   const before = trial.length;
   try {
     const result = check(wholeOf(value, trial));

@@ -1,6 +1,6 @@
 import type { Issue } from "../input/input-error.js";
 import { readShape } from "../input/read-shape.js";
-import { wholeOf } from "../input/reader.js";
+import { type Reader, tryAll, wholeOf } from "../input/reader.js";
 import { coherenceFaults } from "./coherence.js";
 import { type Fault, fault, type Keys } from "./fault.js";
 import { duplicateIds } from "./ids.js";
@@ -27,17 +27,25 @@ export function examine(source: unknown): Examined {
   const { data, faults } = dataOf(source);
   if (faults.length > 0) return { installation: null, faults };
   const issues: Issue[] = [];
-  const installation = readShape<Installation>(wholeOf(data, issues), installationShape);
+  const installation = tryAll(data, readDrawn) ?? readDrawn(wholeOf(data, issues));
   const wrong = installation === undefined ? issues.map(inWordsOfPiping) : meaningFaults(installation);
   return installation !== undefined && wrong.length === 0
     ? { installation, faults: null }
     : { installation: null, faults: wrong };
 }
 
+function readDrawn(at: Reader): Installation | undefined {
+  return readShape<Installation>(at, installationShape);
+}
+
 /** The data of a source, and why nobody looks further into it. */
 export function dataOf(source: unknown): { readonly data: unknown; readonly faults: readonly Fault[] } {
   const { data, faults } = typeof source === "string" ? parsed(source) : { data: source, faults: [] };
-  return { data, faults: faults.length > 0 ? faults : [...nestingFaults(data), ...formatFaults(data)] };
+  return {
+    data,
+    faults:
+      faults.length > 0 ? faults : [...(isFlat(data) ? [] : nestingFaults(data)), ...formatFaults(data)],
+  };
 }
 
 function meaningFaults(installation: Installation): readonly Fault[] {
@@ -113,6 +121,25 @@ function nestingFaults(data: unknown): readonly Fault[] {
     level = next;
   }
   return faults;
+}
+
+/** A first look, which puts no places together. What is shared counts at every place here, so that of what is not flat a full look is due. */
+function isFlat(data: unknown): boolean {
+  let objects = 0;
+  const isWithin = (value: unknown, depth: number): boolean => {
+    if (typeof value !== "object" || value === null) return true;
+    objects += 1;
+    if (depth > deepest || objects > mostObjects) return false;
+    if (Array.isArray(value)) {
+      return value.length <= mostObjects && value.every((one) => isWithin(one, depth + 1));
+    }
+    for (const key in value) {
+      if (key in Object.prototype) return false;
+      if (!isWithin((value as Readonly<Record<string, unknown>>)[key], depth + 1)) return false;
+    }
+    return true;
+  };
+  return isWithin(data, 0);
 }
 
 interface Nested {

@@ -10,14 +10,13 @@ export function readingsUsed(
 ): readonly ReadingUsed[] {
   const used: ReadingUsed[] = [];
   for (const id of readingsFor(code, policies)) {
-    const otherwise: { readonly alternative: string; readonly requiredArea: number }[] = [];
-    let matters = false;
-    for (const { alternative, code: other } of otherReadings(code, id)) {
-      const area = areaUnder(other);
-      otherwise.push({ alternative, requiredArea: area });
-      matters ||= area !== requiredArea;
-    }
-    if (matters) used.push({ id, chosen: chosenReading(code, id), otherwise });
+    const others = otherReadings(code, id);
+    const areas = others.map((other) => areaUnder(other.code));
+    if (areas.every((area) => area === requiredArea)) continue;
+    const otherwise = others.map(({ alternative }, i) => {
+      return { alternative, requiredArea: areas[i] as number };
+    });
+    used.push({ id, chosen: chosenReading(code, id), otherwise });
   }
   return used;
 }
