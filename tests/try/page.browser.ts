@@ -56,8 +56,8 @@ describe.skipIf(chromium.isMissing)(`the page to try, in Chromium${chromium.beca
     await at(page, `${first}.runs.[0].raceways.count`).fill("2");
     await at(page, `${first}.runs.[0].raceways.kind`).selectOption({ label: "nonmetallic" });
     // 2 x 3/0 AWG copper: 335,600 cmil, so 2 AWG by Table 250.102(C)(1); docs/installation.md has the same service.
-    await expect.poll(() => sizeOf(page, "main bonding jumper D1")).toBe("1 x 2 AWG copper");
-    expect(await sizeOf(page, "grounded conductor R1")).toBe("2 x 1/0 AWG copper");
+    await expect.poll(() => sizeOf(page, "main bonding jumper D1")).toBe("1 x 2 AWG Cu");
+    expect(await sizeOf(page, "grounded conductor R1")).toBe("2 x 1/0 AWG Cu");
     expect(await page.locator("#report svg.bondmil").count()).toBeGreaterThan(0);
     // A new name goes along to whatever goes there, and Undo takes it back in one step.
     await at(page, `${first}.disconnects.[0].id`).fill("main board");
@@ -111,7 +111,7 @@ describe.skipIf(chromium.isMissing)(`the page to try, in Chromium${chromium.beca
     const { page, wrong, close } = await tried.open();
     await beginWith(page, "Boat house");
     await page.getByRole("button", { name: "Take 2 sets of 3/0 AWG copper" }).click();
-    await expect.poll(() => sizeOf(page, "main bonding jumper main")).toBe("1 x 2 AWG copper");
+    await expect.poll(() => sizeOf(page, "main bonding jumper main")).toBe("1 x 2 AWG Cu");
     expect(await at(page, "services.[0].runs.[0].raceways.count").inputValue()).toBe("2");
     expect(wrong).toEqual([]);
     await close();
@@ -219,7 +219,7 @@ describe.skipIf(chromium.isMissing)(`the page to try, in Chromium${chromium.beca
       "Row of shops: bonding and grounding conductors",
       "Not permitted",
       "4 AWG Cu MBJ (1)",
-      "Each result",
+      "Calculations",
       "authority having jurisdiction",
     ])
       expect(text).toContain(part);
