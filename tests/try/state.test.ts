@@ -178,7 +178,7 @@ describe("found conductors", () => {
     const document = named("Transformer");
     const answer = answerTo(document);
     if (answer.kind !== "sized") throw new Error("there is no schedule");
-    const [line] = foundLines(answer.schedule, document);
+    const [line] = foundLines(answer.schedule(), document);
     if (line === undefined) throw new Error("nothing is required");
     const seen = withFound(document, line, "4 AWG");
     expect(valueAt(seen, ["installed", "found", 0])).toEqual({
@@ -187,7 +187,7 @@ describe("found conductors", () => {
       size: "4 AWG",
       material: "copper",
     });
-    const [again] = foundLines(answer.schedule, seen);
+    const [again] = foundLines(answer.schedule(), seen);
     if (again === undefined) throw new Error("nothing is required");
     expect(again.size).toBe("4 AWG");
     expect(withFound(seen, again, "")).toEqual(document);
@@ -197,7 +197,7 @@ describe("found conductors", () => {
     const document = named("Dwelling");
     const answer = answerTo(document);
     if (answer.kind !== "sized") throw new Error("there is no schedule");
-    const lines = foundLines(answer.schedule, document).filter(({ size }) => size !== "");
+    const lines = foundLines(answer.schedule(), document).filter(({ size }) => size !== "");
     expect(lines.map(({ name, size }) => [name, size])).toEqual([
       ["main bonding jumper main panel", "4 AWG"],
       ["grounding electrode conductor water pipe from main panel", "6 AWG"],
