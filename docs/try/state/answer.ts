@@ -17,7 +17,7 @@ export type Answer =
       readonly installation: Installation;
       /** The report with its drawing, which is what is seen first. */
       readonly report: Document;
-      /** The schedule, worked out when it is first asked for. */
+      /** The schedule, worked out when it is first used. */
       readonly schedule: () => Schedule;
     }
   | { readonly kind: "issues"; readonly issues: readonly Issue[] };

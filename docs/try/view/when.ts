@@ -5,7 +5,7 @@ export function usePainted<T>(value: T): T | null {
   const [painted, setPainted] = useState<T | null>(null);
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
-    // A frame is painted after what was asked of it, and before the next task. A page in the background paints none.
+    // What is set in a frame is painted before the next task. A page in the background paints none.
     const next = (): void => {
       timer = setTimeout(() => setPainted(() => value));
     };
