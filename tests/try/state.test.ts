@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { startingPoints } from "../../docs/try/starting-points/starting-points.js";
-import { answerTo, issuesByPath, summaryOf } from "../../docs/try/state/answer.js";
+import { answerTo, drawingApart, issuesByPath, summaryOf } from "../../docs/try/state/answer.js";
 import { candidatesIn, withCandidate } from "../../docs/try/state/candidates.js";
 import { type Json, valueAt, withItem, without, withValue } from "../../docs/try/state/data.js";
 import { fieldOf, installation, type Schema, schemaAt, variantOf } from "../../docs/try/state/fields.js";
@@ -170,6 +170,21 @@ describe("answers", () => {
     const chosen = withCandidate(document, open.keys, taken);
     expect(valueAt(chosen, [...open.keys, "raceways", "count"])).toBe(2);
     expect(answerTo(chosen).kind).toBe("sized");
+  });
+});
+
+describe("the drawing", () => {
+  it("stands apart from the rest of the report, with its heading, and nothing is lost", () => {
+    const answer = answerTo(named("Row of shops"));
+    if (answer.kind !== "sized") throw new Error("there is no report");
+    const { drawing, rest } = drawingApart(answer.report);
+    expect(drawing[0]).toMatchObject({ kind: "heading", text: "Drawing" });
+    expect(drawing.at(-1)?.kind).toBe("drawing");
+    expect(rest.map(({ kind }) => kind)).not.toContain("drawing");
+    expect(new Set([...drawing, ...rest])).toEqual(new Set(answer.report.parts));
+    const blank = answerTo(named("Blank sheet"));
+    if (blank.kind !== "sized") throw new Error("there is no report");
+    expect(drawingApart(blank.report)).toEqual({ drawing: [], rest: blank.report.parts });
   });
 });
 
