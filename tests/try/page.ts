@@ -24,7 +24,22 @@ interface OpenOptions {
   readonly fragment?: string;
   readonly width?: number;
   readonly theme?: "light" | "dark";
+  /** How many times slower the processor is to be. */
+  readonly slowness?: number;
 }
+
+/** Notes when the first drawing was painted, when the last part of the page was there, and how long tasks took before the first. */
+const watchFirsts = `globalThis.firsts = { busy: 0 };
+new PerformanceObserver((list) => {
+  for (const { startTime, duration } of list.getEntries())
+    if (firsts.drawn === undefined || startTime < firsts.drawn) firsts.busy += duration;
+}).observe({ type: "longtask", buffered: true });
+const look = () => {
+  if (document.querySelector("#report svg.bondmil")) firsts.drawn ??= performance.now();
+  if (document.querySelector("#report table") && document.querySelector("#entry input")) firsts.filled ??= performance.now();
+  if (firsts.filled === undefined) requestAnimationFrame(look);
+};
+requestAnimationFrame(look);`;
 
 /** A page that is watched. */
 export interface Opened {
@@ -43,7 +58,7 @@ export async function tryPage(): Promise<Tried> {
   return {
     browser,
     served,
-    open: async ({ fragment = "", width = 1600, theme = "light" } = {}) => {
+    open: async ({ fragment = "", width = 1600, theme = "light", slowness = 1 } = {}) => {
       const context = await browser.newContext({ viewport: { width, height: 900 }, colorScheme: theme });
       const page = await context.newPage();
       page.setDefaultTimeout(patience);
@@ -54,6 +69,11 @@ export async function tryPage(): Promise<Tried> {
       context.on("request", (one) => {
         if (!one.url().startsWith(served.address) && !one.url().startsWith("blob:")) wrong.push(one.url());
       });
+      if (slowness > 1) {
+        const devtools = await context.newCDPSession(page);
+        await devtools.send("Emulation.setCPUThrottlingRate", { rate: slowness });
+        await page.addInitScript(watchFirsts);
+      }
       await page.goto(served.address + fragment);
       await page.locator("[role=status]:not(:empty)").waitFor();
       return { context, page, wrong, close: () => context.close() };
@@ -85,11 +105,12 @@ export async function sizeOf(page: Page, conductor: string): Promise<string> {
   return (await row.locator("[data-label='Minimum size']").textContent()) ?? "";
 }
 
-/** What axe finds, nothing left out. */
-export async function accessible(page: Page): Promise<void> {
+/** What axe finds, of all its rules or of one. */
+export async function accessible(page: Page, rule?: string): Promise<void> {
   await page.evaluate(axe.source);
+  const options = rule === undefined ? "{}" : `{ runOnly: [${JSON.stringify(rule)}] }`;
   const found = await page.evaluate<readonly string[]>(
-    "axe.run().then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))",
+    `axe.run(document, Object.assign({ resultTypes: ["violations"], preload: false }, ${options})).then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))`,
   );
   expect(found).toEqual([]);
 }

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { startingPoints } from "../../docs/try/starting-points/starting-points.js";
-import { answerTo, issuesByPath, summaryOf } from "../../docs/try/state/answer.js";
+import { answerTo, drawingApart, issuesByPath, summaryOf } from "../../docs/try/state/answer.js";
 import { candidatesIn, withCandidate } from "../../docs/try/state/candidates.js";
 import { type Json, valueAt, withItem, without, withValue } from "../../docs/try/state/data.js";
 import { fieldOf, installation, type Schema, schemaAt, variantOf } from "../../docs/try/state/fields.js";
@@ -173,12 +173,27 @@ describe("answers", () => {
   });
 });
 
+describe("the drawing", () => {
+  it("stands apart from the rest of the report, with its heading, and nothing is lost", () => {
+    const answer = answerTo(named("Row of shops"));
+    if (answer.kind !== "sized") throw new Error("there is no report");
+    const { drawing, rest } = drawingApart(answer.report);
+    expect(drawing[0]).toMatchObject({ kind: "heading", text: "Drawing" });
+    expect(drawing.at(-1)?.kind).toBe("drawing");
+    expect(rest.map(({ kind }) => kind)).not.toContain("drawing");
+    expect(new Set([...drawing, ...rest])).toEqual(new Set(answer.report.parts));
+    const blank = answerTo(named("Blank sheet"));
+    if (blank.kind !== "sized") throw new Error("there is no report");
+    expect(drawingApart(blank.report)).toEqual({ drawing: [], rest: blank.report.parts });
+  });
+});
+
 describe("found conductors", () => {
   it("stand in the document and are taken out again", () => {
     const document = named("Transformer");
     const answer = answerTo(document);
     if (answer.kind !== "sized") throw new Error("there is no schedule");
-    const [line] = foundLines(answer.schedule, document);
+    const [line] = foundLines(answer.schedule(), document);
     if (line === undefined) throw new Error("nothing is required");
     const seen = withFound(document, line, "4 AWG");
     expect(valueAt(seen, ["installed", "found", 0])).toEqual({
@@ -187,7 +202,7 @@ describe("found conductors", () => {
       size: "4 AWG",
       material: "copper",
     });
-    const [again] = foundLines(answer.schedule, seen);
+    const [again] = foundLines(answer.schedule(), seen);
     if (again === undefined) throw new Error("nothing is required");
     expect(again.size).toBe("4 AWG");
     expect(withFound(seen, again, "")).toEqual(document);
@@ -197,7 +212,7 @@ describe("found conductors", () => {
     const document = named("Dwelling");
     const answer = answerTo(document);
     if (answer.kind !== "sized") throw new Error("there is no schedule");
-    const lines = foundLines(answer.schedule, document).filter(({ size }) => size !== "");
+    const lines = foundLines(answer.schedule(), document).filter(({ size }) => size !== "");
     expect(lines.map(({ name, size }) => [name, size])).toEqual([
       ["main bonding jumper main panel", "4 AWG"],
       ["grounding electrode conductor water pipe from main panel", "6 AWG"],

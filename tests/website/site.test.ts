@@ -69,6 +69,7 @@ describe("the reference", () => {
     expect(entries.map(({ name }) => name)).toEqual(
       expect.arrayContaining(["bondmil", "bondmil/corpus", "bondmil/tables"]),
     );
+    expect(entries.map(({ name }) => name)).not.toContain("bondmil/browser");
     for (const { source } of entries) expect(existsSync(join(root, source))).toBe(true);
   });
 

@@ -1,5 +1,6 @@
 import type { EditionYear } from "../../../src/edition/edition-year.js";
-import { isLimit, type Policies, type Policy } from "../../../tables/tools/generator/by-edition.js";
+import type { Policies, Policy } from "../../../tables/tools/generator/by-edition.js";
+import { isLimit } from "../../../tables/tools/generator/limit.js";
 import type { Cited } from "../../../tables/tools/generator/model.js";
 import { basisPartOf } from "../../../tables/tools/generator/policy-basis.js";
 import { type Change, changeOf } from "./parts.js";

@@ -15,8 +15,10 @@ export type Answer =
   | {
       readonly kind: "sized";
       readonly installation: Installation;
-      readonly schedule: Schedule;
+      /** The report with its drawing, which is what is seen first. */
       readonly report: Document;
+      /** The schedule, worked out when it is first used. */
+      readonly schedule: () => Schedule;
     }
   | { readonly kind: "issues"; readonly issues: readonly Issue[] };
 
@@ -24,16 +26,42 @@ export type Answer =
 export function answerTo(document: Json): Answer {
   try {
     const installation = readInstallation(document);
-    return {
-      kind: "sized",
-      installation,
-      schedule: scheduleOf(installation),
-      report: reportDocument(installation),
-    };
+    const report = reportDocument(installation);
+    return { kind: "sized", installation, report, schedule: once(() => scheduleOf(installation)) };
   } catch (error) {
     if (error instanceof InputError) return { kind: "issues", issues: error.issues };
     throw error;
   }
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+type Part = Document["parts"][number];
+
+/** A document with the section of its drawing apart, so that the drawing can be seen before the rest. */
+export function drawingApart({ parts }: Document): {
+  readonly drawing: readonly Part[];
+  readonly rest: readonly Part[];
+} {
+  const at = (wanted: Part["kind"]): readonly number[] =>
+    parts.flatMap(({ kind }, i) => (kind === wanted ? [i] : []));
+  const [first, ...others] = at("drawing");
+  if (first === undefined) return { drawing: [], rest: parts };
+  const last = others.at(-1) ?? first;
+  const heading =
+    at("heading")
+      .filter((i) => i < first)
+      .at(-1) ?? first;
+  return {
+    drawing: parts.slice(heading, last + 1),
+    rest: [...parts.slice(0, heading), ...parts.slice(last + 1)],
+  };
 }
 
 /** The document that a part of the page shows, or why there is none. */
@@ -58,7 +86,7 @@ export function summaryOf(answer: Answer): string {
     const { length } = answer.issues;
     return `No sizes: ${length === 1 ? "one thing is" : `${length} things are`} missing or wrong.`;
   }
-  const { conductors, violations, edition } = answer.schedule;
+  const { conductors, violations, edition } = answer.schedule();
   const sized = conductors.filter(({ quantity }) => quantity > 0).length;
   const { length } = violations;
   const forbidden = length === 0 ? "no violation" : length === 1 ? "1 violation" : `${length} violations`;

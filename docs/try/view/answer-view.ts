@@ -1,6 +1,6 @@
 import { h, type JSX } from "preact";
 import { useMemo } from "preact/hooks";
-import type { Answer } from "../state/answer.js";
+import { type Answer, drawingApart } from "../state/answer.js";
 import type { Json, Keys } from "../state/data.js";
 import { CandidatesView } from "./candidates-view.js";
 import { Compared } from "./compared.js";
@@ -10,6 +10,9 @@ import { useForm } from "./form-context.js";
 import { FoundView } from "./found-view.js";
 import { Section } from "./section.js";
 import { TextView } from "./text-view.js";
+import { usePainted } from "./when.js";
+
+type Sized = Extract<Answer, { readonly kind: "sized" }>;
 
 /** Everything that follows from the installation. `later` is the same a moment afterwards, for what takes longer. */
 export function AnswerView({
@@ -46,7 +49,7 @@ export function AnswerView({
             title: "Found conductors, checked",
             isOpen: later.installation.installed !== undefined,
             children: () =>
-              h(FoundView, { installation: later.installation, schedule: later.schedule, document }),
+              h(FoundView, { installation: later.installation, schedule: later.schedule(), document }),
           }),
           h(Section, {
             id: "editions",
@@ -76,16 +79,29 @@ export function AnswerView({
   );
 }
 
-function Report({ answer }: { readonly answer: Extract<Answer, { readonly kind: "sized" }> }): JSX.Element {
-  const { installation, report, schedule } = answer;
-  const picture = useMemo(() => h(DrawingView, { installation }), [installation]);
+/** The drawing at once, and the rest of the report a frame later; until then that of the answer before. */
+function Report({ answer }: { readonly answer: Sized }): JSX.Element {
+  const painted = usePainted(answer);
+  const { drawing } = useMemo(() => drawingApart(answer.report), [answer]);
+  const below = useMemo(
+    () =>
+      painted === null
+        ? null
+        : h(DocumentView, {
+            document: painted.report,
+            name: "report",
+            parts: drawingApart(painted.report).rest,
+          }),
+    [painted],
+  );
   return h(
     "div",
     null,
-    schedule.conductors.length === 0
+    answer.report.rows.length === 0
       ? h("p", null, "Nothing is drawn yet. Add a service, a separately derived system or a circuit.")
       : null,
-    h(DocumentView, { document: report, name: "report", picture }),
+    drawing.length === 0 ? null : h(DrawingView, { parts: drawing }),
+    below,
   );
 }
 

@@ -1,6 +1,6 @@
 import { h, type JSX } from "preact";
 import { useCallback, useEffect, useMemo, useReducer, useState } from "preact/hooks";
-import { type Answer, answerTo, issuesByPath, summaryOf } from "../state/answer.js";
+import { answerTo, issuesByPath, summaryOf } from "../state/answer.js";
 import type { Json, Keys } from "../state/data.js";
 import { pathOf } from "../state/data.js";
 import { installation } from "../state/fields.js";
@@ -13,6 +13,7 @@ import { goToPart } from "./document-view.js";
 import { focusOn } from "./focus.js";
 import { FormContext } from "./form-context.js";
 import { Members } from "./value-field.js";
+import { useLater, usePainted } from "./when.js";
 
 type Act =
   | { readonly kind: "change"; readonly document: Json; readonly place?: string | undefined }
@@ -41,7 +42,8 @@ export function App({ first, told }: { readonly first: Json; readonly told: stri
   const answer = useMemo(() => answerTo(document), [document]);
   const issues = useMemo(() => issuesByPath(answer), [answer]);
   const names = useMemo(() => idsIn(document), [document]);
-  const later = useLater(answer);
+  const later = useLater(answer, pause);
+  const isFormThere = usePainted(true) ?? false;
 
   const change = useCallback((next: Json, place?: string) => {
     tell("");
@@ -94,7 +96,9 @@ export function App({ first, told }: { readonly first: Json; readonly told: stri
           { id: "names" },
           names.map((name) => h("option", { key: name, value: name })),
         ),
-        h(Members, { key: sheet, schema: installation, keys: [], value: document, name: "installation" }),
+        isFormThere
+          ? h(Members, { key: sheet, schema: installation, keys: [], value: document, name: "installation" })
+          : null,
       ),
       h(AnswerView, { answer, later, document }),
     ),
@@ -125,16 +129,6 @@ function Parts({ isSized }: { readonly isSized: boolean }): JSX.Element {
         h("button", { key: id, type: "button", class: "quiet", onClick: () => goToPart(id) }, name),
       ),
   );
-}
-
-/** The last answer that stood for a moment; nothing at first, so that sizes are seen before what takes longer. */
-function useLater(answer: Answer): Answer | null {
-  const [later, setLater] = useState<Answer | null>(null);
-  useEffect(() => {
-    const timer = setTimeout(() => setLater(answer), pause);
-    return () => clearTimeout(timer);
-  }, [answer]);
-  return later;
 }
 
 /** Keeps the installation in the fragment of the address, and follows a link that is opened on the page itself. */

@@ -9,13 +9,12 @@ export interface DocumentProps {
   readonly document: Document;
   /** Begins the ids of its headings, so that two documents stand on one page. */
   readonly name: string;
-  /** Headings whose parts are left out, for they stand elsewhere on the page. */
-  readonly picture?: JSX.Element;
+  /** Its parts, where some of them stand elsewhere on the page. */
+  readonly parts?: readonly DocumentPart[];
 }
 
 /** A document of the library. Its texts become texts of the page and never markup, whatever stands in them. */
-export function DocumentView({ document, name, picture }: DocumentProps): JSX.Element {
-  const firstPicture = document.parts.findIndex(({ kind }) => kind === "drawing");
+export function DocumentView({ document, name, parts = document.parts }: DocumentProps): JSX.Element {
   return h(
     "div",
     { class: "document" },
@@ -26,13 +25,22 @@ export function DocumentView({ document, name, picture }: DocumentProps): JSX.El
         h("div", { key: fact }, h("dt", null, fact), h("dd", null, text)),
       ),
     ),
-    document.parts.map((part, i) =>
-      part.kind === "drawing"
-        ? i === firstPicture
-          ? h(Fragment, { key: "drawing" }, picture)
-          : null
-        : h(Part, { key: i, part, name }),
-    ),
+    h(PartsView, { parts, name }),
+  );
+}
+
+/** Parts of a document without its title block; a drawing is shown by the part of the page that has it. */
+export function PartsView({
+  parts,
+  name,
+}: {
+  readonly parts: readonly DocumentPart[];
+  readonly name: string;
+}): JSX.Element {
+  return h(
+    Fragment,
+    null,
+    parts.map((part, i) => h(Part, { key: i, part, name })),
   );
 }
 

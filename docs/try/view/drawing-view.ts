@@ -1,18 +1,20 @@
-import { drawingAsSvg, drawingOf, type Installation } from "bondmil";
+import { type DocumentPart, drawingAsSvg } from "bondmil";
 import { h, type JSX } from "preact";
 import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
+import { PartsView } from "./document-view.js";
 
-/** The drawing of an installation, a frame for each sheet; what is wide scrolls sideways in it. */
-export function DrawingView({ installation }: { readonly installation: Installation }): JSX.Element {
-  const drawing = useMemo(() => drawingOf(installation), [installation]);
+/** The section of a report that holds its drawing, a frame for each sheet; what is wide scrolls sideways in it. */
+export function DrawingView({ parts }: { readonly parts: readonly DocumentPart[] }): JSX.Element {
+  const sheets = useMemo(
+    () => parts.flatMap((part) => (part.kind === "drawing" ? [part.sheet] : [])),
+    [parts],
+  );
   const frames = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
-    const sheets = sheetsOf(drawingAsSvg(drawing));
-    frames.current?.replaceChildren(
-      ...sheets.map((sheet, i) => framed(sheet, drawing.sheets[i]?.title ?? "")),
-    );
-  }, [drawing]);
-  return h("div", { class: "drawing", ref: frames });
+    const drawn = sheetsOf(drawingAsSvg({ title: "", sheets }));
+    frames.current?.replaceChildren(...drawn.map((sheet, i) => framed(sheet, sheets[i]?.title ?? "")));
+  }, [sheets]);
+  return h("div", { class: "drawing" }, h(PartsView, { parts, name: "drawing" }), h("div", { ref: frames }));
 }
 
 /** The sheets of a picture. Its styles are in a file of the page, which forbids styles in its own text. */

@@ -34,8 +34,12 @@ export function PairsField({ keys, name, value }: ValueProps): JSX.Element {
               change(wanted === "" ? without(document, place) : withValue(document, place, wanted));
             },
           },
-          h("option", { value: "" }, `by default: ${usual.replaceAll("-", " ")}`),
-          alternatives.map((one) => h("option", { key: one.id, value: one.id }, one.id.replaceAll("-", " "))),
+          h(
+            "option",
+            { value: "" },
+            `by default: ${alternatives.find((one) => one.id === usual)?.says ?? usual}`,
+          ),
+          alternatives.map((one) => h("option", { key: one.id, value: one.id }, one.says)),
         ),
         wrong.length === 0 ? null : h(Notes, { id: `${path}:wrong`, issues: wrong }),
       );

@@ -9,28 +9,30 @@ export interface EntryPoint {
   readonly source: string;
 }
 
+type Target = { readonly types: string } | { readonly import: { readonly types: string } };
+
 interface PackageFile {
   readonly name: string;
-  readonly exports: Readonly<Record<string, string | { readonly import: { readonly types: string } }>>;
+  readonly exports: Readonly<Record<string, string | Target>>;
   readonly tsup: readonly { readonly dts?: { readonly entry: Readonly<Record<string, string>> } }[];
 }
 
-/** Every import path that has types, in the order of the package's exports. */
+/** Every import path that has types of its own, in the order of the package's exports; a second build of a module has those of the first. */
 export function entryPoints(root: string): readonly EntryPoint[] {
   const file = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as PackageFile;
   const sources = Object.assign({}, ...file.tsup.map(({ dts }) => dts?.entry ?? {})) as Record<
     string,
     string
   >;
-  return Object.entries(file.exports).flatMap(([path, target]): readonly EntryPoint[] => {
+  const entries = Object.entries(file.exports).flatMap(([path, target]): readonly EntryPoint[] => {
     if (typeof target === "string") return [];
     const name = file.name + path.slice(1);
-    const built = /([^/]+)\.d\.ts$/.exec(target.import.types)?.[1] ?? "";
+    const { types } = "import" in target ? target.import : target;
+    const built = /([^/]+)\.d\.ts$/.exec(types)?.[1] ?? "";
     const source = sources[built];
     if (source === undefined)
-      throw new Error(
-        `package.json exports "${name}" from ${target.import.types}, which no build has as its entry`,
-      );
+      throw new Error(`package.json exports "${name}" from ${types}, which no build has as its entry`);
     return [{ name, source }];
   });
+  return entries.filter(({ source }, i) => entries.findIndex((one) => one.source === source) === i);
 }
