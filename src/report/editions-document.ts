@@ -7,7 +7,7 @@ import type {
   ReadingComparison,
 } from "../comparison/comparison.js";
 import type { Issue } from "../input/input-error.js";
-import { formatArea } from "../units/area.js";
+import { writtenArea } from "../units/area.js";
 import type { DocumentFact, DocumentPart, DocumentRow } from "./document.js";
 import type { Content } from "./frame.js";
 import { tellCableTray } from "./told/cable-tray.js";
@@ -170,7 +170,7 @@ function cellsOf(result: ComparedResult, effect: EditionEntry["effect"]): readon
   const { governs, area, section, evidence } = decidingIn(result);
   return [
     outcomeWords(result),
-    area === null ? "" : formatArea(area),
+    area === null ? "" : writtenArea(area),
     effectWords[effect],
     governs === null ? "" : governingWords[governs],
     section,
