@@ -58,7 +58,7 @@ describe("bondmil schedule", () => {
   });
 
   it("names who prepared it and when, in every paper", async () => {
-    const by = ["--prepared-by", "J. Doe", "--date=31 January 2026"];
+    const by = ["--place", "12 Mill Road", "--prepared-by", "J. Doe", "--date=31 January 2026"];
     for (const words of [["schedule"], ["report"], ["check"], ["compare", "--editions", "2017"]]) {
       const { output, errors } = await runHere([words[0] ?? "", shop, ...words.slice(1), ...by]);
       expect([errors, output]).toEqual(["", expect.stringContaining("J. Doe")]);

@@ -2,6 +2,7 @@ import { drawingOf, scheduleOf } from "bondmil";
 import { describe, expect, it } from "vitest";
 import type { Sheet } from "../../src/drawing/drawing.js";
 import { labelOf } from "../../src/drawing/write.js";
+import { numbered } from "../../src/installation/numbered.js";
 import { demo, derived, installation } from "../installation/installations.js";
 import { cases, ends, installations, lineOf, shop, whole } from "./cases.js";
 import { crossed, isOn, lyingOn, outside, overlapping, segmentsOf, traced } from "./geometry.js";
@@ -19,11 +20,11 @@ describe("the picture of a drawing", () => {
 
   it.each(cases)("labels every conductor of the schedule as the trade does: %s", (_, one) => {
     const labels = drawingOf(one).sheets.flatMap((sheet) => sheet.labels);
-    scheduleOf(one).conductors.forEach((conductor, i) => {
+    numbered(scheduleOf(one).conductors).forEach(({ mark, conductor }) => {
       const texts = labels.flatMap((label) =>
         label.conductor === conductor.id ? [label.lines.join("")] : [],
       );
-      const wanted = labelOf({ mark: i + 1, conductor }).replace(/\s/g, "");
+      const wanted = labelOf({ mark, conductor }).replace(/\s/g, "");
       expect(texts.map((text) => text.replace(/\s/g, ""))).toContain(wanted);
     });
   });
@@ -35,8 +36,8 @@ describe("the picture of a drawing", () => {
 
   it.each(cases)("lists the path in words: %s", (_, one) => {
     const items = drawingOf(one).sheets.flatMap(({ description }) => description);
-    scheduleOf(one).conductors.forEach((conductor, i) => {
-      expect(items.some((item) => item.includes(labelOf({ mark: i + 1, conductor })))).toBe(true);
+    numbered(scheduleOf(one).conductors).forEach(({ mark, conductor }) => {
+      expect(items.some((item) => item.includes(labelOf({ mark, conductor })))).toBe(true);
     });
   });
 });
@@ -123,8 +124,8 @@ describe("the rest of a picture", () => {
     expect(texts).toContain("load 2 to load 12 (11) like load 1");
     const drawn = sheet?.lines.flatMap(({ conductor }) => conductor ?? []);
     expect(drawn).toEqual(["equipment-grounding-conductor C1"]);
-    scheduleOf(one).conductors.forEach((conductor, i) => {
-      expect(texts).toContain(labelOf({ mark: i + 1, conductor }));
+    numbered(scheduleOf(one).conductors).forEach((own) => {
+      expect(texts).toContain(labelOf(own));
     });
   });
 
