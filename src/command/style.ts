@@ -10,7 +10,7 @@ export interface Style<Format extends string = string> {
   readonly format: Format;
   /** That of the terminal, if there is one. */
   readonly width: number | undefined;
-  /** Who prepared it, and when. */
+  /** Place, who prepared it, and when. */
   readonly options: DocumentOptions;
 }
 
@@ -30,8 +30,12 @@ export function styleOf<Format extends string>(
 
 /** What stands in the title block beside what the library knows; what is blank is not given. */
 function documentOptions(options: Options): DocumentOptions {
-  const [preparedBy = "", date = ""] = [options["prepared-by"], options["date"]];
-  return { ...(preparedBy.trim() !== "" && { preparedBy }), ...(date.trim() !== "" && { date }) };
+  const { place = "", "prepared-by": preparedBy = "", date = "" } = options;
+  return {
+    ...(place.trim() !== "" && { place }),
+    ...(preparedBy.trim() !== "" && { preparedBy }),
+    ...(date.trim() !== "" && { date }),
+  };
 }
 
 /** A page or a drawing is no text for a terminal: it says where to send it. */

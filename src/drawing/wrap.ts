@@ -22,7 +22,11 @@ export function wrap(text: string, width: number): readonly string[] {
     .replace(/\s+/g, " ")
     .trim()
     .match(/[^\s-]+-*\s?|-+\s?|\s/g) ?? []) {
-    if (line !== "" && widthOf((line + piece).trimEnd()) > width) {
+    if (widthOf((line + piece).trimEnd()) <= width) {
+      line += piece;
+      continue;
+    }
+    if (line !== "") {
       lines.push(line.trimEnd());
       line = "";
     }

@@ -2,7 +2,7 @@ import type { Installation } from "../installation/document.js";
 import type { ScheduledConductor } from "../installation/schedule.js";
 import type { SizingResult } from "../rules/result.js";
 import { writeSupply } from "../supply/index.js";
-import { formatArea } from "../units/area.js";
+import { writtenArea } from "../units/area.js";
 import type { Marked } from "./group.js";
 
 type DrawnSupply = NonNullable<Installation["services"]>[number]["runs"][number]["supply"];
@@ -15,7 +15,7 @@ export function writeSize({ quantity, open, result: { outcome, material } }: Sch
     case "conductor":
       return `${quantity} x ${outcome.size} ${material}${isOpen}`;
     case "area-only":
-      return `${quantity} x ${material} of at least ${formatArea(outcome.requiredArea)}${isOpen}`;
+      return `${quantity} x ${material} of at least ${writtenArea(outcome.requiredArea)}${isOpen}`;
     case "not-required":
       return "not required";
   }
@@ -97,7 +97,7 @@ export function labelOf({ mark, conductor }: Marked): string {
     case "conductor":
       return `${many}${outcome.size} ${materialNames[result.material]} ${name} (${mark})${isOpen}`;
     case "area-only":
-      return `${many}${materialNames[result.material]} ${name} of at least ${formatArea(outcome.requiredArea)} (${mark})${isOpen}`;
+      return `${many}${materialNames[result.material]} ${name} of at least ${writtenArea(outcome.requiredArea)} (${mark})${isOpen}`;
     case "not-required":
       return `no ${name} required (${mark})`;
   }

@@ -10,7 +10,7 @@ import { conductorWords, endWords } from "../installation/conductor-words.js";
 import type { ScheduledConductor } from "../installation/schedule.js";
 import type { Caution } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
-import { formatArea } from "../units/area.js";
+import { writtenArea } from "../units/area.js";
 import type { Document, DocumentPart, DocumentRow } from "./document.js";
 import { type DocumentOptions, framed, listed, readOptions } from "./frame.js";
 import { amendedFact, citationsOf } from "./told/facts.js";
@@ -96,7 +96,7 @@ function partsOf(arrangement: Arrangement): readonly DocumentPart[] {
       text: `${arrangementNames[id]} (${citation.section}): ${arrangementStatusWords[status]}${forbiddenBy}`,
     },
     ...conductors.flatMap(conductorParts),
-    { kind: "text", text: `Total metal: ${formatArea(totalArea)} (${formatArea(totalArea, "mm2")}).` },
+    { kind: "text", text: `Total metal: ${writtenArea(totalArea)} (${writtenArea(totalArea, "mm2")}).` },
     ...listed("Connections", connections.map(connectionWordsOf), 3),
     ...listed("Cautions", cautionsOf(arrangement).map(cautionSentence), 3),
   ];
@@ -129,7 +129,7 @@ function outcomeOf({ outcome, material }: SizingResult): string {
   const { requiredArea } = outcome;
   const bar = rectangularBarsFor(requiredArea).find(({ thickness }) => thickness === 0.25);
   const example = bar === undefined ? "" : `; a bar of ${bar.thickness} in. x ${bar.width} in. meets it`;
-  return `${material}, at least ${formatArea(requiredArea)} (${formatArea(requiredArea, "mm2")}, ${formatArea(requiredArea, "in2")})${example}`;
+  return `${material}, at least ${writtenArea(requiredArea)} (${writtenArea(requiredArea, "mm2")}, ${writtenArea(requiredArea, "in2")})${example}`;
 }
 
 function connectionWordsOf({ kind, at, note, citation }: Connection): string {

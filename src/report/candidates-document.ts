@@ -3,7 +3,7 @@ import { candidatesMarks } from "../candidates/candidate.js";
 import type { Role } from "../edition/index.js";
 import { useResult } from "../input/given-result.js";
 import type { InstallationCandidates } from "../installation/candidates-of.js";
-import { formatArea } from "../units/area.js";
+import { writtenArea } from "../units/area.js";
 import type { Document, DocumentPart, DocumentRow, DocumentTable } from "./document.js";
 import { type DocumentOptions, framed, listed, readOptions } from "./frame.js";
 import { candidateCautionWords } from "./words/candidate-words.js";
@@ -169,7 +169,7 @@ function caused(conductor: CausedConductor | undefined): string {
   const each = count > 1 ? `${count} x ` : "";
   return outcome.kind === "conductor"
     ? `${each}${outcome.size}`
-    : `${each}${formatArea(outcome.requiredArea)}`;
+    : `${each}${writtenArea(outcome.requiredArea)}`;
 }
 
 function amperes(value: number): string {

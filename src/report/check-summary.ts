@@ -1,6 +1,6 @@
 import { type CitedEvidence, evidenceLevels } from "../edition/index.js";
 import type { Check, CheckedConductor, CheckVerdict } from "../installation/installed/checked.js";
-import { formatArea } from "../units/area.js";
+import { writtenArea } from "../units/area.js";
 import { checkedWords, foundWords } from "./words/check-words.js";
 import { evidenceWords } from "./words/evidence-words.js";
 
@@ -11,7 +11,7 @@ export function summaryOf({ conductors }: Check): string {
   const met = of("as-required");
   const larger = met.filter(({ reserve }) => reserve !== null && reserve > 0);
   const exact = met.length - larger.length;
-  const reserves = larger.map((one) => `${checkedWords(one)} ${formatArea(one.reserve ?? 0)}`);
+  const reserves = larger.map((one) => `${checkedWords(one)} ${writtenArea(one.reserve ?? 0)}`);
   const needless = of("not-required").map(
     (one) => `${checkedWords(one)} (${one.found.map(foundWords).join(", ")})`,
   );

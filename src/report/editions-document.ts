@@ -7,7 +7,7 @@ import type {
   ReadingComparison,
 } from "../comparison/comparison.js";
 import type { Issue } from "../input/input-error.js";
-import { formatArea } from "../units/area.js";
+import { writtenArea } from "../units/area.js";
 import type { DocumentFact, DocumentPart, DocumentRow } from "./document.js";
 import type { Content } from "./frame.js";
 import { tellCableTray } from "./told/cable-tray.js";
@@ -19,7 +19,7 @@ import { evidenceWords } from "./words/evidence-words.js";
 import { alternativeWords, readingAbout } from "./words/reading-words.js";
 import { governingWords } from "./words/schedule-words.js";
 
-/** Editions side by side: a table, what changed from one to the next and why, and every edition in full. */
+/** Editions side by side: what changed from one to the next and why, what stays the same, a table, and every edition in full. */
 export function contentOfEditions(comparison: EditionComparison): Content {
   const pairs = comparison.slice(1).map((entry, i) => ({ entry, before: comparison[i] ?? entry }));
   return {
@@ -27,12 +27,15 @@ export function contentOfEditions(comparison: EditionComparison): Content {
     editions: comparison.map(({ edition }) => edition),
     facts: amendedIn(comparison.map(({ result }) => result)),
     parts: [
+      ...changeParts(
+        "What changed",
+        pairs.map(({ entry, before }) => ({
+          name: `${before.edition} to ${entry.edition}`,
+          changes: entry.changes,
+        })),
+      ),
+      heading(2, "Side by side"),
       grid(["edition", ...columns], comparison.map(editionCells)),
-      ...(pairs.length === 0 ? [] : [heading(2, "What changed")]),
-      ...pairs.flatMap(({ entry, before }) => [
-        heading(3, `${before.edition} to ${entry.edition}`),
-        changesPart(entry.changes),
-      ]),
       heading(2, "Each edition in full"),
       ...comparison.flatMap((entry) => [
         heading(3, entry.edition),
@@ -47,13 +50,23 @@ export function contentOfEditions(comparison: EditionComparison): Content {
   };
 }
 
-/** Readings side by side: a table, what each changes and why, and every result in full. */
+/** Readings side by side: what each changes and why, what stays the same, a table, and every result in full. */
 export function contentOfReadings({ edition, result, otherwise }: ReadingComparison): Content {
   return {
     title: `${subjectOf([result])}: open readings side by side`,
     editions: [edition],
     facts: amendedIn([result, ...otherwise.map((one) => one.result)]),
     parts: [
+      ...(otherwise.length === 0
+        ? [{ kind: "text", text: "No open reading has a say here." } as const]
+        : changeParts(
+            "What changes",
+            otherwise.map(({ reading, chosen, alternative, changes }) => ({
+              name: `${readingAbout(reading)}: "${alternativeWords(reading, alternative)}" instead of "${alternativeWords(reading, chosen)}"`,
+              changes,
+            })),
+          )),
+      heading(2, "Side by side"),
       grid(
         ["reading", "read as", ...columns],
         [
@@ -65,16 +78,6 @@ export function contentOfReadings({ edition, result, otherwise }: ReadingCompari
           ]),
         ],
       ),
-      otherwise.length === 0
-        ? { kind: "text", text: "No open reading has a say here." }
-        : heading(2, "What changes"),
-      ...otherwise.flatMap(({ reading, chosen, alternative, changes }) => [
-        heading(
-          3,
-          `${readingAbout(reading)}: "${alternativeWords(reading, alternative)}" instead of "${alternativeWords(reading, chosen)}"`,
-        ),
-        changesPart(changes),
-      ]),
       heading(2, "Each result in full"),
       heading(3, "As given"),
       ...inFull(result),
@@ -98,7 +101,7 @@ export function contentOfReadings({ edition, result, otherwise }: ReadingCompari
   };
 }
 
-/** An edition as printed, under each amendment alone, and under all of them: a table, what each changes and why, and every result in full. */
+/** An edition as printed, under each amendment alone, and under all of them: what each changes and why, a table, and every result in full. */
 export function contentOfAmendments({ edition, asPrinted, each, all }: AmendmentComparison): Content {
   const amended = [
     ...each.map((one) => ({ ...one, name: one.amendment })),
@@ -109,6 +112,8 @@ export function contentOfAmendments({ edition, asPrinted, each, all }: Amendment
     editions: [edition],
     facts: [{ name: "Amendments", text: each.map(({ amendment }) => amendment).join("; ") || "none" }],
     parts: [
+      ...changeParts("What changes", amended),
+      heading(2, "Side by side"),
       grid(
         ["amendment", ...columns],
         [
@@ -116,8 +121,6 @@ export function contentOfAmendments({ edition, asPrinted, each, all }: Amendment
           ...amended.map(({ name, result, effect }) => [name, ...cellsOf(result, effect)]),
         ],
       ),
-      heading(2, "What changes"),
-      ...amended.flatMap(({ name, changes }) => [heading(3, name), changesPart(changes)]),
       heading(2, "Each result in full"),
       heading(3, "As printed"),
       ...inFull(asPrinted),
@@ -170,7 +173,7 @@ function cellsOf(result: ComparedResult, effect: EditionEntry["effect"]): readon
   const { governs, area, section, evidence } = decidingIn(result);
   return [
     outcomeWords(result),
-    area === null ? "" : formatArea(area),
+    area === null ? "" : writtenArea(area),
     effectWords[effect],
     governs === null ? "" : governingWords[governs],
     section,
@@ -208,9 +211,26 @@ function rowOf(result: ComparedResult | undefined, effect: EditionEntry["effect"
   };
 }
 
-function changesPart(changes: readonly Change[]): DocumentPart {
-  if (changes.length === 0) return { kind: "text", text: "Nothing." };
-  return { kind: "list", items: changes.map(changePhrase) };
+/** What changed, each with why and its section; then what changed nothing as one folded line. */
+function changeParts(
+  title: string,
+  steps: readonly { readonly name: string; readonly changes: readonly Change[] }[],
+): readonly DocumentPart[] {
+  const changed = steps.filter(({ changes }) => changes.length > 0);
+  const idle = steps.filter(({ changes }) => changes.length === 0).map(({ name }) => name);
+  return [
+    ...(changed.length === 0 ? [] : [heading(2, title)]),
+    ...changed.flatMap(({ name, changes }): readonly DocumentPart[] => [
+      heading(3, name),
+      { kind: "list", items: changes.map(changePhrase) },
+    ]),
+    ...(idle.length === 0
+      ? []
+      : [
+          heading(2, "What stays the same"),
+          { kind: "list", folded: `No change in ${idle.length} of ${steps.length}`, items: idle } as const,
+        ]),
+  ];
 }
 
 function refusal(issues: readonly Issue[]): DocumentPart {

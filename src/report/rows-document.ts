@@ -1,6 +1,6 @@
 import { editionYears } from "../edition/index.js";
 import { member, placeIn, type Reader, readAll, refuse } from "../input/reader.js";
-import { formatArea } from "../units/area.js";
+import { writtenArea } from "../units/area.js";
 import type { CsvCell, Document, DocumentRow } from "./document.js";
 import { type DocumentOptions, framed, readOptions } from "./frame.js";
 import { valueWords } from "./words/value-words.js";
@@ -58,7 +58,7 @@ function columnWords(column: string): string {
 }
 
 function cellWords(column: string, value: CsvCell): string {
-  if (typeof value === "number" && /area$/i.test(column)) return formatArea(value);
+  if (typeof value === "number" && /area$/i.test(column)) return writtenArea(value);
   return valueWords(column, `${value ?? ""}`);
 }
 

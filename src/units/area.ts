@@ -91,16 +91,28 @@ export function formatArea(area: CircularMils, unit: AreaUnit = "cmil"): string 
     const known = readOneOf(member(at, "unit"), areaUnits);
     return isArea ? known : undefined;
   });
+  return writtenArea(area, unit);
+}
+
+/** An area with its unit, of arguments that were checked. */
+export function writtenArea(area: CircularMils, unit: AreaUnit = "cmil"): string {
   switch (unit) {
     case "cmil":
-      return `${area.toLocaleString("en-US")} cmil`;
+      return `${withCommas(area)} cmil`;
     case "kcmil":
-      return `${(area / 1000).toLocaleString("en-US", { maximumFractionDigits: 3 })} kcmil`;
+      return `${withCommas(Math.round(area) / 1000)} kcmil`;
     case "mm2":
-      return `${toSquareMillimeters(area).toFixed(1)} mm2`;
+      return `${(area * squareInchesPerCircularMil * squareMillimetersPerSquareInch).toFixed(1)} mm2`;
     case "in2":
-      return `${toSquareInches(area).toFixed(3)} in2`;
+      return `${(area * squareInchesPerCircularMil).toFixed(3)} in2`;
   }
+}
+
+/** A number with commas between the thousands, as `toLocaleString` writes it, which looks up the language each time. */
+function withCommas(value: number): string {
+  const [whole = "", behind] = `${value}`.split(".");
+  const grouped = whole.replace(/\B(?=(?:\d{3})+$)/g, ",");
+  return behind === undefined ? grouped : `${grouped}.${behind}`;
 }
 
 /** Checks circular mils; a difference of areas may be negative. */

@@ -161,12 +161,12 @@ describe.skipIf(browserThere.isMissing)(`in Chromium${browserThere.because}`, ()
     },
   );
 
-  it.skipIf(pdftotext.isMissing)(
-    `has a head and its number on every page, and no heading alone at the end of one${pdftotext.because}`,
-    async () => {
+  it.skipIf(pdftotext.isMissing).each(["Letter", "A4"] as const)(
+    `has a head and its number on every page of %s, and no heading alone at the end of one${pdftotext.because}`,
+    async (format) => {
       const document = reportDocument(demo("cold-store"));
       const page = await open(render(document, { as: "html" }));
-      const pdf = await page.pdf({ format: "Letter" });
+      const pdf = await page.pdf({ format });
       const pages = execFileSync("pdftotext", ["-raw", "-", "-"], { input: pdf })
         .toString()
         .split("\f")
@@ -197,14 +197,21 @@ describe.skipIf(browserThere.isMissing)(`in Chromium${browserThere.because}`, ()
     await page.close();
   });
 
-  it.each([360, 900, 1200])("no page scrolls sideways at %i px, whatever the names", async (width) => {
+  it("no page scrolls sideways from 360 to 1600 px, whatever the names", async () => {
     const long = `${"Verwaltungsgebäude".repeat(10)} ${"w".repeat(20)}`;
+    const rightToLeft = "\u05DE\u05D1\u05E0\u05D4 \u05DE\u05E9\u05E8\u05D3\u05D9\u05DD";
     const base = demo("shop");
-    for (const title of [long, "\u05DE\u05D1\u05E0\u05D4 \u05DE\u05E9\u05E8\u05D3\u05D9\u05DD", base.title]) {
-      const page = await open(render(reportDocument({ ...base, title }), { as: "html" }), width);
-      expect(await page.evaluate<number>("document.documentElement.scrollWidth")).toBeLessThanOrEqual(width);
-      await page.close();
+    const page = await open("");
+    for (const title of [long, rightToLeft, base.title]) {
+      await page.setContent(render(reportDocument({ ...base, title }), { as: "html" }));
+      for (const width of [360, 480, 721, 900, 1200, 1600]) {
+        await page.setViewportSize({ width, height: 900 });
+        expect(await page.evaluate<number>("document.documentElement.scrollWidth")).toBeLessThanOrEqual(
+          width,
+        );
+      }
     }
+    await page.close();
   });
 
   it("prints black on white, with table heads on every page", async () => {

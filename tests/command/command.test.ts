@@ -57,12 +57,13 @@ describe("bondmil schedule", () => {
     expect(markdown.output).toContain(`| Fingerprint | ${schedule.fingerprint} |`);
   });
 
-  it("names who prepared it and when, in every paper", async () => {
-    const by = ["--prepared-by", "J. Doe", "--date=31 January 2026"];
+  it("names the place, who prepared it and when, in every paper", async () => {
+    const by = ["--place", "12 Mill Road", "--prepared-by", "J. Doe", "--date=31 January 2026"];
     for (const words of [["schedule"], ["report"], ["check"], ["compare", "--editions", "2017"]]) {
       const { output, errors } = await runHere([words[0] ?? "", shop, ...words.slice(1), ...by]);
       expect([errors, output]).toEqual(["", expect.stringContaining("J. Doe")]);
       expect(output).toContain("31 January 2026");
+      expect(output).toContain("12 Mill Road");
     }
     const blank = await runHere(["schedule", shop, "--date", " "]);
     expect([blank.errors, blank.output.includes("Date")]).toEqual(["", false]);

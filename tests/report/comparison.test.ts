@@ -50,7 +50,11 @@ describe("a comparison of editions in Markdown", () => {
       input: { supply, conductor: { material: "copper" } },
       editions: ["2017", "2017"],
     });
-    expect(written(same, "Twice")).toContain("### 2017 to 2017\n\nNothing.");
+    expect(written(same, "Twice")).not.toContain("What changed");
+    expect(written(same, "Twice")).toMatch(/## What stays the same\n\n.*No change in 1 of 1.*2017 to 2017/s);
+    const [changed, beside] = ["What changed", "Side by side"].map((one) => text.indexOf(`## ${one}`));
+    expect(changed).toBeGreaterThan(0);
+    expect(beside).toBeGreaterThan(changed ?? 0);
   });
 
   it("shows why an edition refuses", () => {

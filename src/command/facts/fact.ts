@@ -44,8 +44,9 @@ export function as(choices: readonly string[], says: string): OptionFact {
   return { name: "as", value: "format", choices, says };
 }
 
-/** What a reader has to know of a paper: who made it, and when. */
+/** What a reader has to know of a paper: what place it is about, who made it, and when. */
 export const titleBlock: readonly OptionFact[] = [
+  { name: "place", value: "place", says: "Where the installation is, for the title block." },
   { name: "prepared-by", value: "name", says: "Who prepared it, for the title block." },
   {
     name: "date",

@@ -2,23 +2,23 @@ import { cellText, type Document, type DocumentPart, type DocumentTable } from "
 import { codePoints, type Letters } from "./letters.js";
 import { textTable, wrapped } from "./text-table.js";
 
-/** Longer lines of sentences are hard to read; a table may be wider. */
-const widestSentences = 120;
-
 /** Where a text is to go. */
 interface Page {
   /** In letters. */
   readonly width: number;
+  /** Of lines that are no rows of a grid. */
+  readonly sentences: number;
   readonly letters: Letters;
 }
 
-/** A document as plain text, no line of which is longer than a width in letters. */
+/** A document as plain text, no line of which is longer than a width in letters, and no sentence longer than another. */
 export function asText(
   { title, facts, parts }: Document,
   width: number,
   letters: Letters = codePoints,
+  widestSentence: number = width,
 ): string {
-  const page = { width, letters };
+  const page = { width, sentences: Math.min(width, widestSentence), letters };
   const lines = [
     ...underlined(title, "=", page),
     ...facts.flatMap(({ name, text }) => hanging(`${name}: ${text}`, "", "  ", page)),
@@ -105,8 +105,13 @@ function sheetLines({ head, rows }: DocumentTable, page: Page): readonly string[
 }
 
 /** Lines that begin with a lead, all but the first with an indent as wide. */
-function hanging(text: string, lead: string, indent: string, { width, letters }: Page): readonly string[] {
-  const room = Math.min(width, widestSentences) - Math.max(lead.length, indent.length);
+function hanging(
+  text: string,
+  lead: string,
+  indent: string,
+  { sentences, letters }: Page,
+): readonly string[] {
+  const room = sentences - Math.max(lead.length, indent.length);
   const [first = "", ...rest] = wrapped(flat(text), room, letters);
   return [`${lead}${first}`, ...rest.map((line) => `${indent}${line}`)];
 }

@@ -1,7 +1,7 @@
 import type { SizingResult } from "../../rules/result.js";
 import type { Step } from "../../sizing/index.js";
 import { writeSupply } from "../../supply/index.js";
-import { formatArea } from "../../units/area.js";
+import { writtenArea } from "../../units/area.js";
 import { capital } from "../words/names.js";
 import { assumedPhrase, capWords, outcomeWords, rowLimits } from "./sizing.js";
 
@@ -23,32 +23,32 @@ export function calculationOf(result: SizingResult): Calculation {
   return {
     given: capital(given.join("; ")),
     rule: steps.flatMap(ruleIn).map(capital).join(". "),
-    result: `${capital(outcomeWords(result))}${areaWords(result)} [${at.section}]`,
+    result: `${capital(outcomeWords(result))}${areaBehind(result)} [${at.section}]`,
   };
 }
 
-function areaWords({ outcome, requiredArea, governs }: SizingResult): string {
+function areaBehind({ outcome, requiredArea, governs }: SizingResult): string {
   if (outcome.kind !== "conductor") return "";
   return governs === null
     ? ""
-    : `, at least ${formatArea(requiredArea)} = ${formatArea(requiredArea, "mm2")}`;
+    : `, at least ${writtenArea(requiredArea)} = ${writtenArea(requiredArea, "mm2")}`;
 }
 
 function givenIn(step: Step): readonly string[] {
   switch (step.kind) {
     case "sum":
       return [
-        `${writeSupply(step.supply)} = ${formatArea(step.area)}${step.rule === "largest" ? ", each set's largest conductor added" : ""}`,
+        `${writeSupply(step.supply)} = ${writtenArea(step.area)}${step.rule === "largest" ? ", each set's largest conductor added" : ""}`,
       ];
     case "rating-row":
       return [`overcurrent device of ${step.amperes} A`];
     case "increase":
       return [
-        `ungrounded conductors of ${formatArea(step.installedArea)} in place of ${formatArea(step.baselineArea)}`,
+        `ungrounded conductors of ${writtenArea(step.installedArea)} in place of ${writtenArea(step.baselineArea)}`,
       ];
     case "shared":
       return [
-        `shared by circuits with devices of ${step.circuits.map(({ amperes, requiredArea }) => `${amperes} A (${formatArea(requiredArea)})`).join(", ")}`,
+        `shared by circuits with devices of ${step.circuits.map(({ amperes, requiredArea }) => `${amperes} A (${writtenArea(requiredArea)})`).join(", ")}`,
       ];
     case "load":
       return [
@@ -58,7 +58,7 @@ function givenIn(step: Step): readonly string[] {
       return [
         step.from === "code"
           ? "its use alone"
-          : `other conductor of ${step.size === null ? "" : `${step.size} = `}${formatArea(step.requiredArea)}`,
+          : `other conductor of ${step.size === null ? "" : `${step.size} = `}${writtenArea(step.requiredArea)}`,
       ];
     default:
       return [];
@@ -75,30 +75,30 @@ function ruleOf(step: Step): string | undefined {
     case "sum":
       return undefined;
     case "assumed":
-      return `assumed in their place, matched at ${step.temperature} C: ${step.conductors.map(assumedPhrase).join("; ")}; together ${formatArea(step.area)}`;
+      return `assumed in their place, matched at ${step.temperature} C: ${step.conductors.map(assumedPhrase).join("; ")}; together ${writtenArea(step.area)}`;
     case "row":
-      return `${step.entered} row ${rowLimits(step)}: ${step.size} ${step.read} = ${formatArea(step.requiredArea)}`;
+      return `${step.entered} row ${rowLimits(step)}: ${step.size} ${step.read} = ${writtenArea(step.requiredArea)}`;
     case "one-eighth":
-      return `over ${formatArea(step.threshold, "kcmil")} ${step.entered}: 12.5 percent x ${formatArea(step.area)} = ${formatArea(step.requiredArea)}`;
+      return `over ${writtenArea(step.threshold, "kcmil")} ${step.entered}: 12.5 percent x ${writtenArea(step.area)} = ${writtenArea(step.requiredArea)}`;
     case "floor":
-      return `not below ${step.size} = ${formatArea(step.requiredArea)}`;
+      return `not below ${step.size} = ${writtenArea(step.requiredArea)}`;
     case "cap":
-      return `not required above ${capWords[step.why]} = ${formatArea(step.requiredArea)}`;
+      return `not required above ${capWords[step.why]} = ${writtenArea(step.requiredArea)}`;
     case "rating-row":
-      return `row of ${step.through} A: ${step.size} ${step.read} = ${formatArea(step.requiredArea)}`;
+      return `row of ${step.through} A: ${step.size} ${step.read} = ${writtenArea(step.requiredArea)}`;
     case "increase":
-      return `${formatArea(step.area)} x ${formatArea(step.installedArea)} / ${formatArea(step.baselineArea)} = ${formatArea(step.requiredArea)}`;
+      return `${writtenArea(step.area)} x ${writtenArea(step.installedArea)} / ${writtenArea(step.baselineArea)} = ${writtenArea(step.requiredArea)}`;
     case "shared":
       return `the circuit of ${step.circuits[step.decides]?.amperes} A decides`;
     case "load":
-      return `at ${step.temperature} C: ${step.size} = ${formatArea(step.requiredArea)}`;
+      return `at ${step.temperature} C: ${step.size} = ${writtenArea(step.requiredArea)}`;
     case "named-size":
       return step.from === "other-conductor"
         ? "the same as the other conductor"
-        : `the section names ${step.size === null ? "" : `${step.size} = `}${formatArea(step.requiredArea)}`;
+        : `the section names ${step.size === null ? "" : `${step.size} = `}${writtenArea(step.requiredArea)}`;
     case "standard-size":
       return step.area === step.requiredArea
         ? undefined
-        : `next standard size: ${step.size} = ${formatArea(step.area)}`;
+        : `next standard size: ${step.size} = ${writtenArea(step.area)}`;
   }
 }

@@ -2,7 +2,7 @@ import { areaOf, conductorSizes } from "../../conductor/index.js";
 import type { SizingResult } from "../../rules/result.js";
 import type { CapReason, SharedCircuit, Step } from "../../sizing/index.js";
 import { writeSupply } from "../../supply/index.js";
-import { formatArea } from "../../units/area.js";
+import { writtenArea } from "../../units/area.js";
 import { cautionSentence } from "../words/caution-words.js";
 import { capital } from "../words/names.js";
 import { notRequiredWords } from "../words/not-required-words.js";
@@ -81,29 +81,29 @@ function saysNothingNew(step: Step, steps: readonly Step[]): boolean {
 function sentenceOf(step: Step): string {
   switch (step.kind) {
     case "sum":
-      return `${writeSupply(step.supply)}: ${formatArea(step.area)}${step.rule === "largest" ? ", each set's largest conductor added" : ""}`;
+      return `${writeSupply(step.supply)}: ${writtenArea(step.area)}${step.rule === "largest" ? ", each set's largest conductor added" : ""}`;
     case "assumed":
-      return `Assumed instead, matched at ${step.temperature} C: ${step.conductors.map(assumedPhrase).join("; ")}; together ${formatArea(step.area)}`;
+      return `Assumed instead, matched at ${step.temperature} C: ${step.conductors.map(assumedPhrase).join("; ")}; together ${writtenArea(step.area)}`;
     case "row":
-      return `${formatArea(step.area)} falls in the ${step.entered} row ${rowLimits(step)}, which requires ${step.size} ${step.read}`;
+      return `${writtenArea(step.area)} falls in the ${step.entered} row ${rowLimits(step)}, which requires ${step.size} ${step.read}`;
     case "one-eighth":
-      return `${formatArea(step.area)} is over ${formatArea(step.threshold, "kcmil")} ${step.entered}: 12.5 percent is ${formatArea(step.requiredArea)}`;
+      return `${writtenArea(step.area)} is over ${writtenArea(step.threshold, "kcmil")} ${step.entered}: 12.5 percent is ${writtenArea(step.requiredArea)}`;
     case "floor":
-      return `Not below ${step.size}, ${formatArea(step.requiredArea)}`;
+      return `Not below ${step.size}, ${writtenArea(step.requiredArea)}`;
     case "cap":
-      return `Not required above ${capWords[step.why]}: ${formatArea(step.requiredArea)}`;
+      return `Not required above ${capWords[step.why]}: ${writtenArea(step.requiredArea)}`;
     case "rating-row":
       return `A device of ${step.amperes} A takes the row of ${step.through} A, which requires ${step.size} ${step.read}`;
     case "increase":
-      return `Ungrounded conductors of ${formatArea(step.installedArea)} instead of ${formatArea(step.baselineArea)}: ${formatArea(step.area)} rises in proportion to ${formatArea(step.requiredArea)}`;
+      return `Ungrounded conductors of ${writtenArea(step.installedArea)} instead of ${writtenArea(step.baselineArea)}: ${writtenArea(step.area)} rises in proportion to ${writtenArea(step.requiredArea)}`;
     case "shared":
       return `Shared by circuits with devices of ${step.circuits.map(sharedPhrase).join(", ")}; the one of ${step.circuits[step.decides]?.amperes} A decides`;
     case "load":
-      return `${step.amperes} A at ${step.temperature} C${step.circuitAmperes === undefined ? "" : `, in a circuit of ${step.circuitAmperes} A, which limits small conductors,`} require ${step.size}, ${formatArea(step.requiredArea)}`;
+      return `${step.amperes} A at ${step.temperature} C${step.circuitAmperes === undefined ? "" : `, in a circuit of ${step.circuitAmperes} A, which limits small conductors,`} require ${step.size}, ${writtenArea(step.requiredArea)}`;
     case "named-size":
-      return `${step.from === "code" ? "The code names" : "The same as the other conductor:"} ${step.size ?? formatArea(step.requiredArea)}`;
+      return `${step.from === "code" ? "The code names" : "The same as the other conductor:"} ${step.size ?? writtenArea(step.requiredArea)}`;
     case "standard-size":
-      return `The smallest standard size with ${formatArea(step.requiredArea)} is ${step.size}, ${formatArea(step.area)}`;
+      return `The smallest standard size with ${writtenArea(step.requiredArea)} is ${step.size}, ${writtenArea(step.area)}`;
   }
 }
 
@@ -116,7 +116,7 @@ export const capWords: Readonly<Record<CapReason, string>> = {
 };
 
 function sharedPhrase({ amperes, requiredArea }: SharedCircuit): string {
-  return `${amperes} A (${formatArea(requiredArea)})`;
+  return `${amperes} A (${writtenArea(requiredArea)})`;
 }
 
 type RowStep = Extract<
@@ -142,7 +142,7 @@ export function assumedPhrase({
   area,
   citation,
 }: AssumedStep["conductors"][number]): string {
-  const instead = assumed === null ? `${formatArea(area)} of equal conductance` : assumed;
+  const instead = assumed === null ? `${writtenArea(area)} of equal conductance` : assumed;
   return `${instead} for each ${installed.size} ${installed.material} (${installedAmperes} A by ${citation.section})`;
 }
 
@@ -155,7 +155,7 @@ export function rowLimits({ over, through }: RowStep): string {
 }
 
 function nameOfArea(area: number): string {
-  return conductorSizes.find((size) => areaOf(size) === area) ?? formatArea(area, "kcmil");
+  return conductorSizes.find((size) => areaOf(size) === area) ?? writtenArea(area, "kcmil");
 }
 
 /** What comes out, in words. */
@@ -163,6 +163,6 @@ export function outcomeWords({ material, outcome }: SizingResult): string {
   if (outcome.kind === "not-required") return `not required, ${notRequiredWords[outcome.why]}`;
   if (outcome.kind === "conductor") return `${outcome.size} ${material}`;
   const { requiredArea } = outcome;
-  const areas = (["cmil", "mm2", "in2"] as const).map((unit) => formatArea(requiredArea, unit));
+  const areas = (["cmil", "mm2", "in2"] as const).map((unit) => writtenArea(requiredArea, unit));
   return `${material} with at least ${areas.join(", ")}`;
 }

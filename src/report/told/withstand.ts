@@ -4,7 +4,7 @@ import type {
   WithstandCrossCheck,
   WithstandStep,
 } from "../../engineering/short-time-withstand.js";
-import { formatArea } from "../../units/area.js";
+import { writtenArea } from "../../units/area.js";
 import { evidenceFact } from "./facts.js";
 import type { Statement, Told } from "./told.js";
 
@@ -22,7 +22,7 @@ export const withstandCautionWords: Readonly<Record<WithstandCautionCode, string
 /** How a conductor stands against a fault, with the rule of thumb and the cautions beside it. */
 export function tellWithstand(result: ShortTimeWithstand): Told {
   const { size, area, material, withstands, ratio, steps, crossCheck, evidence, cautions } = result;
-  const conductor = `${size ?? formatArea(area)} ${material}`;
+  const conductor = `${size ?? writtenArea(area)} ${material}`;
   return {
     name: `${conductor} against a fault`,
     editions: [],
@@ -72,13 +72,13 @@ function sentenceOf(step: WithstandStep): string {
     case "heat":
       return `${step.material === "copper" ? "Copper" : "Aluminum"} from ${step.initial} C to ${step.final} C: ${step.factor} x log10((${step.final} + ${step.offset}) / (${step.initial} + ${step.offset})) = ${round(step.perSquaredCircularMil, 5)} A2s per squared circular mil`;
     case "capacity":
-      return `${formatArea(step.area)} takes ${round(step.capacity, 5)} A2s`;
+      return `${writtenArea(step.area)} takes ${round(step.capacity, 5)} A2s`;
     case "let-through":
       return step.amperes === null
         ? `The device lets through ${round(step.letThrough, 5)} A2s, as stated`
         : `${round(step.amperes, 6)} A for ${step.seconds} s bring ${round(step.letThrough, 5)} A2s`;
     case "required-area":
-      return `That requires ${formatArea(step.requiredArea)}`;
+      return `That requires ${writtenArea(step.requiredArea)}`;
     case "standard-size":
       return `The smallest standard size with that area is ${step.size}`;
   }

@@ -7,7 +7,7 @@ import type {
 } from "../../comparison/comparison.js";
 import type { CitedEvidence, Readings } from "../../edition/index.js";
 import type { Governing } from "../../sizing/index.js";
-import { formatArea } from "../../units/area.js";
+import { writtenArea } from "../../units/area.js";
 import { cautionWords } from "./caution-words.js";
 import { evidenceWords } from "./evidence-words.js";
 import { notRequiredWords } from "./not-required-words.js";
@@ -124,7 +124,7 @@ function shownValue(what: ChangeSubject, of: string | null, value: Change["befor
   if (what === "shared" && typeof value === "number") return `circuit ${value + 1} of the list`;
   if (typeof value === "number") {
     return inCircularMils.includes(what)
-      ? formatArea(value)
+      ? writtenArea(value)
       : what === "rating-row-end"
         ? `${value} A`
         : `${value}`;
@@ -176,7 +176,7 @@ export function outcomeWords(result: ComparedResult): string {
     case "conductor":
       return `${outcome.quantity === 1 ? "" : `${outcome.quantity} x `}${outcome.size}${materialOf(result)}`;
     case "area-only":
-      return `${formatArea(outcome.requiredArea)}${materialOf(result)}`;
+      return `${writtenArea(outcome.requiredArea)}${materialOf(result)}`;
     case "not-required":
       return `not required: ${notRequiredWords[outcome.why]}`;
     case "permitted":

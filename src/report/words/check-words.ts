@@ -10,7 +10,7 @@ import type {
 } from "../../installation/installed/finding.js";
 import type { FoundConductor } from "../../installation/installed/shape.generated.js";
 import type { OpenQuestion } from "../../installation/open-question.js";
-import { formatArea } from "../../units/area.js";
+import { writtenArea } from "../../units/area.js";
 
 /** What is to be done, as headings. */
 export const todoWords: Readonly<Record<Todo, string>> = {
@@ -68,7 +68,7 @@ export function foundWords({
 }: FoundConductor): string {
   const what =
     instead === undefined
-      ? `${quantity} x ${size ?? `bus of ${formatArea(busArea ?? 0)}`} ${material}`
+      ? `${quantity} x ${size ?? `bus of ${writtenArea(busArea ?? 0)}`} ${material}`
       : insteadWords[instead];
   return `${name === undefined ? "" : `"${name}", `}${what}${at === undefined ? "" : ` at ${at}`}`;
 }
@@ -76,20 +76,20 @@ export function foundWords({
 /** What is required: how many, of what size and material. */
 export function amountWords({ quantity, size, requiredArea, material }: RequiredConductor): string {
   return size === null
-    ? `${quantity} x ${material} of at least ${formatArea(requiredArea)}`
+    ? `${quantity} x ${material} of at least ${writtenArea(requiredArea)}`
     : `${quantity} x ${size} ${material}`;
 }
 
 /** What is required, with its exact area and its place. */
 export function requiredWords(required: RequiredConductor): string {
   const { size, requiredArea, from, to } = required;
-  const area = size === null ? "" : ` (at least ${formatArea(requiredArea)})`;
+  const area = size === null ? "" : ` (at least ${writtenArea(requiredArea)})`;
   return `${amountWords(required)}${area}, ${endWords(from)} to ${endWords(to)}`;
 }
 
 /** By how much it is short, in circular mils or in conductors. */
 export function shortWords({ kind, shortBy, more }: CheckFinding): string {
-  if (shortBy !== null) return `${formatArea(shortBy)} each`;
+  if (shortBy !== null) return `${writtenArea(shortBy)} each`;
   return more === null || kind === "missing" ? "" : `${more} more`;
 }
 

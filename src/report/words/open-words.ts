@@ -1,7 +1,7 @@
 import { conductorWords } from "../../installation/conductor-words.js";
 import type { OpenOutcome, OpenQuestion, RacewayCase } from "../../installation/open-question.js";
 import type { ScheduledConductor } from "../../installation/schedule.js";
-import { formatArea } from "../../units/area.js";
+import { writtenArea } from "../../units/area.js";
 import { notRequiredWords } from "./not-required-words.js";
 
 const questions: Readonly<Record<OpenQuestion["what"], string>> = {
@@ -40,7 +40,7 @@ function requiredWords({ quantity, result: { outcome, material, citation } }: Op
     case "conductor":
       return `${quantity} x ${outcome.size} ${material} [${citation.section}]`;
     case "area-only":
-      return `${quantity} x ${material} of at least ${formatArea(outcome.requiredArea)} [${citation.section}]`;
+      return `${quantity} x ${material} of at least ${writtenArea(outcome.requiredArea)} [${citation.section}]`;
     case "not-required":
       return `none, ${notRequiredWords[outcome.why]} [${outcome.citation.section}]`;
   }

@@ -3,7 +3,7 @@ import { conductorWords } from "../../installation/conductor-words.js";
 import type { ScheduledConductor } from "../../installation/schedule.js";
 import type { ReadingUsed, SizingResult } from "../../rules/result.js";
 import { standardSizeStep } from "../../sizing/size-by-supply.js";
-import { formatArea } from "../../units/area.js";
+import { writtenArea } from "../../units/area.js";
 
 /** What each alternative of an open text holds, to stand after "if". */
 const conditions: { readonly [Id in keyof Readings]: Readonly<Record<Readings[Id], string>> } = {
@@ -145,5 +145,5 @@ function conditionOf(id: keyof Readings, alternative: string): string {
 function sizeWords(area: number, { material, form, citation }: SizingResult): string {
   if (area === 0) return "none";
   const standard = form === "bus" ? null : standardSizeStep(area, citation);
-  return standard === null ? `${material} of at least ${formatArea(area)}` : `${standard.size} ${material}`;
+  return standard === null ? `${material} of at least ${writtenArea(area)}` : `${standard.size} ${material}`;
 }

@@ -1,6 +1,6 @@
 import type { Readings } from "../../edition/index.js";
 import type { ReadingUsed } from "../../rules/result.js";
-import { formatArea } from "../../units/area.js";
+import { writtenArea } from "../../units/area.js";
 
 const forSupplies = {
   "every-supply": "holds for every supply",
@@ -144,7 +144,7 @@ export function readingPhrase(id: keyof Readings, chosen: string): string {
 export function readingSentence({ id, chosen, otherwise }: ReadingUsed): string {
   const others = otherwise.map(
     ({ alternative, requiredArea }) =>
-      `; "${alternativeWords(id, alternative)}" would require ${requiredArea === 0 ? "none" : formatArea(requiredArea)}`,
+      `; "${alternativeWords(id, alternative)}" would require ${requiredArea === 0 ? "none" : writtenArea(requiredArea)}`,
   );
   return `${readingPhrase(id, chosen)}${others.join("")}.`;
 }

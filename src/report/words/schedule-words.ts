@@ -3,7 +3,7 @@ import type { Schedule, ScheduledConductor } from "../../installation/schedule.j
 import type { Caution } from "../../rules/caution.js";
 import type { SizingResult } from "../../rules/result.js";
 import type { Governing } from "../../sizing/index.js";
-import { formatArea } from "../../units/area.js";
+import { writtenArea } from "../../units/area.js";
 import { notRequiredWords } from "./not-required-words.js";
 import { onlyIf } from "./open-words.js";
 
@@ -35,7 +35,7 @@ export function sizeOf(one: ScheduledConductor): string {
     case "conductor":
       return `${quantity} x ${outcome.size} ${material}${onlyIf(one)}`;
     case "area-only":
-      return `${quantity} x ${material} of at least ${formatArea(outcome.requiredArea)}${onlyIf(one)}`;
+      return `${quantity} x ${material} of at least ${writtenArea(outcome.requiredArea)}${onlyIf(one)}`;
     case "not-required":
       return `not required: ${notRequiredWords[outcome.why]}${outcome.why === "bonded-by-another-part" ? `: ${endWords(to)}` : ""}`;
   }
@@ -49,7 +49,7 @@ export function basisOf({ governs, steps, requiredArea, citation }: SizingResult
   );
   const at = deciding[0]?.citation.section ?? citation.section;
   const rule = at === citation.section ? "" : `${citation.section}, `;
-  return `${rule}${governingWords[governs]} by ${at}: ${formatArea(requiredArea)}`;
+  return `${rule}${governingWords[governs]} by ${at}: ${writtenArea(requiredArea)}`;
 }
 
 /** Sections that say where a conductor goes, which conductors size it, and what may bond in its place. */

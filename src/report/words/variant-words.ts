@@ -8,7 +8,7 @@ import type {
   VariantChange,
 } from "../../installation/installation-comparison.js";
 import type { ScheduledConductor } from "../../installation/schedule.js";
-import { formatArea } from "../../units/area.js";
+import { writtenArea } from "../../units/area.js";
 import { changePhrase } from "./change-words.js";
 import { alternativeWords, readingAbout } from "./reading-words.js";
 
@@ -72,7 +72,7 @@ export function entryWords({ conductor, effect }: ComparedEntry, { refused }: In
 function shortSize({ quantity, result: { outcome, material } }: ScheduledConductor): string {
   if (outcome.kind === "not-required") return "not required";
   const times = quantity === 1 ? "" : `${quantity} x `;
-  const size = outcome.kind === "conductor" ? outcome.size : `at least ${formatArea(outcome.requiredArea)}`;
+  const size = outcome.kind === "conductor" ? outcome.size : `at least ${writtenArea(outcome.requiredArea)}`;
   return `${times}${size} ${metalSymbols[material]}`;
 }
 
