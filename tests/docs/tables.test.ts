@@ -48,7 +48,7 @@ describe("the page of editions", () => {
   it.each([
     ["2008", "2011", "equipment grounding: 4000, aluminum | 800 kcmil | 750 kcmil | memory / single"],
     ["2011", "2014", "bonding conductor: number | none | Table 250.102(C)(1) | none / bracketed"],
-    ["2014", "2017", "main bonding jumper: cap | none | set | carried / single"],
+    ["2014", "2017", "main bonding jumper: cap | none | set | memory / single"],
     ["2017", "2020", "equipment grounding: 6000, aluminum | 1200 kcmil | 1250 kcmil | single / carried"],
     [
       "2017",

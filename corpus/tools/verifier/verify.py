@@ -168,9 +168,9 @@ class Edition:
             at = tap if result["citation"] == tap == told.get("cap", {}).get("citation") else basis["cap"]
             steps.append(step("cap", at, why="circuit-conductors", requiredArea=cap))
         return [step("sum", at, rule="corresponding", supply=supply, column=metal, area=area)] + steps
-    def least_of_circuit(self, amperes, read):  # the smallest conductor that a device of so many amperes may protect (240.4(D))
+    def least_of_circuit(self, amperes, read):  # the smallest conductor that a device of so many amperes may protect (240.4(D)), and its place
         names = [word for word, above in (("fifteen", 15), ("twenty", 20), ("twenty-five", 25), ("thirty", 30)) if amperes > above]
-        return self.named[f"least-above-{names[-1]}-amperes"][read] if names else None
+        return (self.named[f"least-above-{names[-1]}-amperes"][read], cite(self.named[f"least-above-{names[-1]}-amperes"]["citation"])) if names else (None, None)
     def stands(self, one, read, floors=()):
         """Whether a step that no policy makes has the numbers that the place which it cites names."""
         kind, at, size, area = one["kind"], one["citation"], one.get("size"), one.get("requiredArea")
@@ -178,14 +178,14 @@ class Edition:
         if kind == "rating-row": return one == self.rating_row(one["amperes"], read)
         if kind == "load":
             cell, sections = self.cell("raceway-ampacity", size, f"{read}{one['temperature']}"), at["section"].split(", ")
-            least, carrying = self.least_of_circuit(one.get("circuitAmperes", 0), read), self.carrying(one["amperes"], read, one["temperature"])
+            (least, limit), carrying = self.least_of_circuit(one.get("circuitAmperes", 0), read), self.carrying(one["amperes"], read, one["temperature"])
             fits = size == (least or carrying) and area == self.area[size] >= self.area[carrying] and (least is None or self.area[least] > self.area[carrying])
             known = [*sections[:-1], cell["section"]] == sections and {*sections[:-1]} <= {one["section"] for one in self.known}
-            return fits and known and at["evidence"] == weakest([one["evidence"] for one in [cell, *self.known] if one is cell or one["section"] in sections[:-1]])
-        named = [v[read] or v["copper"] for v in self.named.values() if cite(v["citation"]) == at]
-        sizes = named + [FIXED[topic] for topic in FIXED if self.sections[topic] == at]
+            return fits and known and at["evidence"] == weakest([one["evidence"] for one in (cell, *(self.sections[t] for t in ("neutral-load", "terminations", "impedance-ampacity")), limit) if one and (one is cell or one["section"] in sections[:-1])])
+        same = lambda one: at in (one, {**one, "evidence": weakest([one["evidence"], {"cap": self.sections["electrode-ceiling-connection"]["evidence"], "named-size": "memory"}.get(kind, one["evidence"])])})
+        sizes = [v[read] or v["copper"] for v in self.named.values() if same(cite(v["citation"]))] + [FIXED[topic] for topic in FIXED if same(self.sections[topic])]
         fits = area in [self.area[name] for name in sizes] if sizes else kind == "cap" or size in self.area
-        return at in self.known and fits and (size is None or self.area.get(size) == area)
+        return any(map(same, self.known)) and fits and (size is None or self.area.get(size) == area)
 def compared(expected, actual):  # the first difference of two lists of steps; nothing if they are alike
     for one, other in zip_longest(expected, actual):
         if one is None or other is None: return f"step {(one or other)['kind']} is {'missing' if one else 'not to be there'}"
@@ -203,7 +203,7 @@ def result_faults(edition, result):
     cited = [at] + [s["citation"] for s in steps] + [c["citation"] for s in steps for c in s.get("conductors", [])]
     if result["evidence"] != weakest([one["evidence"] for one in cited]): yield "evidence is not that of the weakest step"
     sets = [one for one in edition.policies if f"{one}-".startswith(STEMS.get(role, role) + "-")]
-    ruled, by_policy = [s for s in sets if cite(edition.policies[s]["basis"]["rule"]) == at], role in RATED
+    ruled, by_policy = [s for s in sets if at in (c := cite(edition.policies[s]["basis"]["rule"]), {**c, "evidence": "memory"} if role == "main-bonding-jumper" else c)], role in RATED
     floors, other = edition.floors(role, result["material"]) if kind != "not-required" else [], edition.basis(role)
     other = other if other and vouch(other) == at else None
     for r in result["readings"]:
@@ -293,7 +293,7 @@ class Drawn:  # an installation, as far as a schedule has to answer for it
         if "sets" in drawn: return {"sets": drawn["sets"]}
         edition, load, metal = self.edition, drawn["forLoad"], column(drawn["forLoad"]["material"])
         rated, sets = load.get("circuitAmperes", load["amperes"]), load["sets"]
-        least = "1/0 AWG" if sets > 1 else edition.least_of_circuit(rated, metal) or edition.standard[0]
+        least = "1/0 AWG" if sets > 1 else edition.least_of_circuit(rated, metal)[0] or edition.standard[0]
         size = max(edition.carrying(load["amperes"] / sets, metal, 60 if rated <= 100 else 75), least, key=edition.area.get)
         return {"sets": [{"count": sets, "size": size, "material": load["material"]}], "requiredForAmperes": load["amperes"]}
     def missing(self, schedule):  # what has no line, caution or violation, though the installation requires one

@@ -16,10 +16,16 @@ import { copyOf } from "../state/references.js";
 import { Fold } from "./fold.js";
 import { useForm } from "./form-context.js";
 import { Notes } from "./notes.js";
-import { Members, ValueField, type ValueProps } from "./value-field.js";
+import type { InnerFields, ValueProps } from "./value-props.js";
 
 /** A list with its items, each of which can be copied and removed, and a button for another one. */
-export function ListField({ item, keys, name, value }: ValueProps & { readonly item: Schema }): JSX.Element {
+export function ListField({
+  item,
+  keys,
+  name,
+  value,
+  inner,
+}: ValueProps & { readonly item: Schema; readonly inner: InnerFields }): JSX.Element {
   const { document, change, show, issues } = useForm();
   const list = isList(value) ? value : [];
   const one = singularOf(name);
@@ -61,7 +67,16 @@ export function ListField({ item, keys, name, value }: ValueProps & { readonly i
           "Remove",
         ),
       );
-      return h(Item, { key: at, item, keys: [...keys, at], name, value: each, count: list.length, buttons });
+      return h(Item, {
+        key: at,
+        item,
+        keys: [...keys, at],
+        name,
+        value: each,
+        count: list.length,
+        buttons,
+        inner,
+      });
     }),
     h("button", { type: "button", class: "add", onClick: add }, `Add ${one}`),
   );
@@ -74,13 +89,16 @@ interface ItemProps {
   readonly value: Json;
   readonly count: number;
   readonly buttons: JSX.Element;
+  readonly inner: InnerFields;
 }
 
-function Item({ item, keys, name, value, count, buttons }: ItemProps): JSX.Element {
-  const inner = { schema: item, keys, name, value, isRequired: true };
+function Item({ item, keys, name, value, count, buttons, inner }: ItemProps): JSX.Element {
+  const props = { schema: item, keys, name, value, isRequired: true };
   if (isInRows(item)) {
     const field = fieldOf(item);
-    const body = isSimple(field) ? h(ValueField, { ...inner, name: singularOf(name) }) : h(InRow, inner);
+    const body = isSimple(field)
+      ? h(inner.ofValue, { ...props, name: singularOf(name) })
+      : h(InRow, { ...props, inner });
     return h("div", { class: "row" }, body, buttons);
   }
   return h(Fold, {
@@ -90,20 +108,27 @@ function Item({ item, keys, name, value, count, buttons }: ItemProps): JSX.Eleme
     isOpen: count === 1 && keys.length < 5,
     children: () => [
       fieldOf(item).kind === "variants" || !isObject(value)
-        ? h(ValueField, inner)
-        : h(Members, { schema: item, keys, value, name: singularOf(name) }),
+        ? h(inner.ofValue, props)
+        : h(inner.ofMembers, { schema: item, keys, value, name: singularOf(name) }),
       buttons,
     ],
   });
 }
 
 /** An item that fits in one row; of variants also the control that changes them, where there is more than the usual one. */
-function InRow({ schema, keys, name, value, isRequired }: ValueProps): JSX.Element {
+function InRow({
+  schema,
+  keys,
+  name,
+  value,
+  isRequired,
+  inner,
+}: ValueProps & { readonly inner: InnerFields }): JSX.Element {
   const field = fieldOf(schema);
   if (field.kind === "variants" && variantOf(field.of, value) > 0)
-    return h(ValueField, { schema, keys, name, value, isRequired });
+    return h(inner.ofValue, { schema, keys, name, value, isRequired });
   const usual = field.kind === "variants" ? (field.of[0] ?? {}) : schema;
-  return h(Members, { schema: usual, keys, value, name });
+  return h(inner.ofMembers, { schema: usual, keys, value, name });
 }
 
 /** Few members that are put in with one control each need no fold. */

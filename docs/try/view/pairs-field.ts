@@ -4,7 +4,7 @@ import { isObject, pathOf, without, withValue } from "../state/data.js";
 import { labelOf } from "../state/labels.js";
 import { useForm } from "./form-context.js";
 import { Notes } from "./notes.js";
-import type { ValueProps } from "./value-field.js";
+import type { ValueProps } from "./value-props.js";
 
 /** The readings that a text leaves open, each with its alternatives; the one mapping of names in an installation. */
 export function PairsField({ keys, name, value }: ValueProps): JSX.Element {

@@ -18,15 +18,7 @@ import { ListField } from "./list-field.js";
 import { Notes } from "./notes.js";
 import { PairsField } from "./pairs-field.js";
 import { SimpleField } from "./simple-field.js";
-
-/** A value at a place, with the schema that it is to follow. */
-export interface ValueProps {
-  readonly schema: Schema;
-  readonly keys: Keys;
-  readonly name: string;
-  readonly value: Json | undefined;
-  readonly isRequired: boolean;
-}
+import type { ValueProps } from "./value-props.js";
 
 /** The field of any value: the one place where the kinds of fields are told apart. */
 export function ValueField(props: ValueProps): JSX.Element | null {
@@ -40,7 +32,7 @@ export function ValueField(props: ValueProps): JSX.Element | null {
   if (!fits(field, props.value)) return h(Unfit, props);
   switch (field.kind) {
     case "list":
-      return h(ListField, { ...props, item: field.item });
+      return h(ListField, { ...props, item: field.item, inner: { ofValue: ValueField, ofMembers: Members } });
     case "variants":
       return h(VariantsField, { ...props, of: field.of });
     case "pairs":
