@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import type { ViteUserConfig } from "vitest/config";
+import { slow } from "./slow.js";
 
 const fixedSeed = "20080101";
 const seed = process.env.FAST_CHECK_SEED ?? (process.env.CI ? fixedSeed : undefined);
@@ -30,6 +31,7 @@ const config: ViteUserConfig = {
     // Reading the modules anew for each of two hundred files took most of the time. A test that replaces one puts it back.
     isolate: false,
     include: ["tests/**/*.test.ts"],
+    exclude: [...slow],
     setupFiles: ["tests/setup.ts"],
     env: seed === undefined ? {} : { FAST_CHECK_SEED: seed },
     coverage: {
