@@ -55,6 +55,8 @@ A main bonding jumper of 2023, copper from copper, over ${areas} areas around ev
 
 ![How many times the time of a sorted array each way takes](pictures/benchmarks.svg)
 
+([data](pictures/benchmarks.csv))
+
 | what | least | median | to the first |
 | --- | --- | --- | --- |
 ${[...loops.map(ofLoop(areas)), ...engines.map(ofLoop(areasOfEngines))].join("\n")}
@@ -87,8 +89,7 @@ ${schedules.map((one) => `| ${one.name} | ${micro(least(one))} | ${micro(median(
 
 ## Where the time goes
 
-Hundredths of the time of the processor by room of the library, whoever called; rooms below 1 left out. Nothing stands out: what is left is the work of each rule and the objects that a
-result is made of.
+Hundredths of the time of the processor by room of the library, whoever called; rooms below 1 left out.
 
 ${profiles.map(({ what, shares }) => `- ${what}: ${shares.map(([at, share]) => `${at} ${Math.round(share)}`).join(", ")}.`).join("\n")}
 
@@ -101,6 +102,6 @@ What a program carries that imports this and nothing else, from the one module t
 ${bundles.map(({ what, goal, esbuild, rollup }) => `| ${what} | ${goal} | ${esbuild.toFixed(1)} | ${rollup.toFixed(1)} |`).join("\n")}
 
 Where a goal is not met, this is why. The value of a role holds its input check and its whole rule, so that whoever prepares one carries what explains it. Every code is checked with its
-amendments: their kinds, cells and conditions, the readings of every edition, and the ampacities by which a supply of another material is replaced. An entry of its own for each would hold the same modules. The budgets in \`package.json\` are what is reached, and are only lowered.
+amendments: their kinds, cells and conditions, the readings of every edition, and the ampacities by which a supply of another material is replaced. The budgets in \`package.json\` are what is reached, and are only lowered.
 `;
 }

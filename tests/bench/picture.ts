@@ -1,5 +1,6 @@
-import { barX, plot, ruleX, text } from "@observablehq/plot";
-import { parseHTML } from "linkedom";
+import { barX, ruleX, text } from "@observablehq/plot";
+import { colors, drawn } from "../../docs/pages/pictures/drawn.js";
+import type { Picture } from "../../docs/pages/pictures/picture.js";
 
 /** A bar of the picture. */
 export interface Bar {
@@ -8,35 +9,36 @@ export interface Bar {
   readonly ratio: number;
 }
 
-/** Bars on a scale of tens as an SVG that stands alone, with what it shows in words for who does not see it. */
-export function pictureOf(bars: readonly Bar[], title: string): string {
-  const { document } = parseHTML("<!doctype html><html><body></body></html>");
-  const drawn = plot({
-    document,
-    width: 760,
-    height: 60 + 34 * bars.length,
-    marginLeft: 190,
-    marginRight: 70,
-    style: { background: "white", color: "black", fontSize: "13px" },
-    x: { type: "log", label: "times the sorted array, written by hand", tickFormat: "~s" },
-    y: { label: null, domain: bars.map(({ name }) => name) },
-    marks: [
-      barX(bars, { x1: least(bars), x2: "ratio", y: "name", fill: "#3b5b92" }),
-      text(bars, {
-        x: "ratio",
-        y: "name",
-        text: ({ ratio }: Bar) => written(ratio),
-        dx: 6,
-        textAnchor: "start",
-      }),
-      ruleX([1]),
-    ],
-  });
+/** How many times the time of a sorted array each way takes, on a scale of tens. */
+export function timesOfALookUp(bars: readonly Bar[]): Picture {
+  const title = "How many times the time of a sorted array each way takes";
   const words = bars.map(({ name, ratio }) => `${name} ${written(ratio)}`).join(", ");
-  drawn.setAttribute("xmlns", "http://www.w3.org/2000/svg");
-  drawn.setAttribute("role", "img");
-  drawn.setAttribute("aria-label", `${title}: ${words}.`);
-  return `${drawn.outerHTML.replace(/<svg([^>]*)>/, (all: string) => `${all}<title>${title}</title><desc>${words}.</desc>`)}\n`;
+  const description = `Bars on a scale of tens, the median of several runs of one look-up against a sorted array that is written by hand: ${words}.`;
+  return {
+    name: "benchmarks",
+    title,
+    description,
+    columns: ["way", "times the sorted array"],
+    rows: bars.map(({ name, ratio }) => [name, ratio]),
+    svg: drawn(title, description, {
+      height: 60 + 34 * bars.length,
+      marginLeft: 190,
+      marginRight: 70,
+      x: { type: "log", label: "times the sorted array, written by hand", tickFormat: "~s" },
+      y: { label: null, domain: bars.map(({ name }) => name) },
+      marks: [
+        barX(bars, { x1: least(bars), x2: "ratio", y: "name", fill: colors.blue }),
+        text(bars, {
+          x: "ratio",
+          y: "name",
+          text: ({ ratio }: Bar) => written(ratio),
+          dx: 6,
+          textAnchor: "start",
+        }),
+        ruleX([1]),
+      ],
+    }),
+  };
 }
 
 function least(bars: readonly Bar[]): number {

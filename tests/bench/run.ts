@@ -1,12 +1,13 @@
 /** Ratios of sizing, in one run: npm run bench, or npm run bench -- --write for docs/benchmarks.md and its picture */
-import { mkdirSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import { do_not_optimize } from "mitata";
+import { filesOf } from "../../docs/pages/pictures/picture.js";
 import { byEsbuild, byRollup, imported, kilobytes } from "./bundles.js";
 import { calls } from "./calls.js";
 import { areas, type Contender, contenders, everyRole, preparedRoles, warm } from "./contenders.js";
 import { engines } from "./engines.js";
 import { pageOf, ratioOf } from "./page.js";
-import { pictureOf } from "./picture.js";
+import { timesOfALookUp } from "./picture.js";
 import { profiled } from "./profile.js";
 import { schedules } from "./schedules.js";
 import { type Timed, time, timed } from "./timed.js";
@@ -57,10 +58,9 @@ if (process.argv.includes("--write") && baseline !== undefined) {
     ...loops.map((one) => ({ name: one.name, ratio: ratioOf(one, areas.length, baseline, areas.length) })),
     ...later.map((one) => ({ name: one.name, ratio: ratioOf(one, areasOfEngines, baseline, areas.length) })),
   ];
-  const docs = new URL("../../docs/", import.meta.url);
-  mkdirSync(new URL("pictures/", docs), { recursive: true });
-  writeFileSync(new URL("pictures/benchmarks.svg", docs), pictureOf(bars, "Time of one look-up"));
-  writeFileSync(new URL("benchmarks.md", docs), page);
+  const root = new URL("../../", import.meta.url);
+  const files = { ...filesOf([timesOfALookUp(bars)]), "docs/benchmarks.md": page };
+  for (const [path, text] of Object.entries(files)) writeFileSync(new URL(path, root), text);
 }
 console.log(page);
 // An engine keeps threads of its own, which would keep the process.

@@ -1,3 +1,5 @@
+import { rowsToCsv } from "../../../src/report/render/csv.js";
+
 /** A value in the data behind a picture. */
 export type Cell = string | number;
 
@@ -20,7 +22,10 @@ export function filesOf(pictures: readonly Picture[]): Readonly<Record<string, s
   return Object.fromEntries(
     pictures.flatMap(({ name, columns, rows, svg }) => [
       [`docs/pictures/${name}.svg`, svg],
-      [`docs/pictures/${name}.csv`, asCsv([columns, ...rows])],
+      [
+        `docs/pictures/${name}.csv`,
+        rowsToCsv(rows.map((row) => Object.fromEntries(columns.map((column, i) => [column, row[i] ?? ""])))),
+      ],
     ]),
   );
 }
@@ -28,13 +33,4 @@ export function filesOf(pictures: readonly Picture[]): Readonly<Record<string, s
 /** A picture in a page of docs/, with its data beside. */
 export function shown({ name, title }: Pick<Picture, "name" | "title">): string {
   return `![${title}](pictures/${name}.svg)\n\n([data](pictures/${name}.csv))`;
-}
-
-function asCsv(rows: readonly (readonly Cell[])[]): string {
-  return rows.map((row) => `${row.map(quoted).join(",")}\n`).join("");
-}
-
-function quoted(cell: Cell): string {
-  const text = `${cell}`;
-  return /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
