@@ -1,4 +1,3 @@
-import { ZenEngine } from "@gorules/zen-engine";
 import { Engine } from "json-rules-engine";
 import { answers, ends, threshold } from "./contenders.js";
 
@@ -29,30 +28,7 @@ function rulesWithEvents(): Engined {
   };
 }
 
-/** The rows as a decision table, the first that holds deciding. */
-function decisionTable(): Engined {
-  const rules = ends.map((end, row) => ({ _id: `row ${row}`, in: `<= ${end}`, out: String(answers[row]) }));
-  const content = {
-    inputs: [{ id: "in", name: "area", field: "area" }],
-    outputs: [{ id: "out", name: "required", field: "required" }],
-    rules: [...rules, { _id: "one-eighth", in: "", out: "ceil(area / 8)" }],
-    hitPolicy: "first",
-  };
-  const nodes = [
-    { id: "start", type: "inputNode", name: "start", position: { x: 0, y: 0 } },
-    { id: "table", type: "decisionTableNode", name: "table", position: { x: 1, y: 0 }, content },
-    { id: "end", type: "outputNode", name: "end", position: { x: 2, y: 0 } },
-  ];
-  const edges = [
-    { id: "first", type: "edge", sourceId: "start", targetId: "table" },
-    { id: "second", type: "edge", sourceId: "table", targetId: "end" },
-  ];
-  const decision = new ZenEngine().createDecision({ nodes, edges });
-  return async (area) => Number((await decision.evaluate({ area })).result.required);
-}
-
 /** General engines for rules that answer later, given the same rows. */
 export const engines: Readonly<Record<string, Engined>> = {
   "json-rules-engine": rulesWithEvents(),
-  "@gorules/zen-engine": decisionTable(),
 };

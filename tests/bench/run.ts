@@ -63,9 +63,6 @@ if (process.argv.includes("--write") && baseline !== undefined) {
   for (const [path, text] of Object.entries(files)) writeFileSync(new URL(path, root), text);
 }
 console.log(page);
-// An engine keeps threads of its own, which would keep the process.
-process.exitCode = 0;
-setImmediate(() => process.exit());
 
 function loop(name: string, one: Contender, asked: readonly number[]): Timed {
   return timed(name, 400, () => do_not_optimize(asked.reduce((sum, area) => sum + one(area), 0)));
