@@ -4,7 +4,7 @@ import type { Json } from "../../docs/try/state/data.js";
 import { fragmentOf } from "../../docs/try/state/link.js";
 import { need } from "../needs.js";
 import { neededChromium } from "./chromium.js";
-import { accessible, at, beginWith, sizeOf, type Tried, tryPage } from "./page.js";
+import { accessible, at, beginWith, focused, sizeOf, type Tried, tryPage } from "./page.js";
 
 const chromium = neededChromium();
 
@@ -52,7 +52,9 @@ describe.skipIf(chromium.isMissing)(`the page to try, in Chromium${chromium.beca
     for (const [path, label] of choices) await at(page, path).selectOption({ label });
     // The raceways of a run have to be known; the way to their field leads from the issue.
     await page.locator(".issues button", { hasText: "raceways" }).first().press("Enter");
-    await page.getByRole("button", { name: "Add raceways" }).press("Enter");
+    await expect.poll(() => focused(page)).toBe("Add raceways");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => focused(page)).toBe(`${first}.runs.[0].raceways.count`);
     await at(page, `${first}.runs.[0].raceways.count`).fill("2");
     await at(page, `${first}.runs.[0].raceways.kind`).selectOption({ label: "nonmetallic" });
     // 2 x 3/0 AWG copper: 335,600 cmil, so 2 AWG by Table 250.102(C)(1); docs/installation.md has the same service.

@@ -105,6 +105,11 @@ export async function sizeOf(page: Page, conductor: string): Promise<string> {
   return (await row.locator("[data-label='Minimum size']").textContent()) ?? "";
 }
 
+/** What has the focus: the place of a control, or the words of a button. */
+export function focused(page: Page): Promise<string> {
+  return page.evaluate<string>("document.activeElement.id || document.activeElement.textContent");
+}
+
 /** What axe finds, of all its rules or of one. */
 export async function accessible(page: Page, rule?: string): Promise<void> {
   await page.evaluate(axe.source);

@@ -56,7 +56,7 @@ function Missing({ schema, keys, name }: ValueProps): JSX.Element {
   };
   return h(
     "div",
-    { class: "missing" },
+    { class: "missing", id: pathOf(keys) },
     h("button", { type: "button", onClick: add }, `Add ${labelOf(name).toLowerCase()}`),
   );
 }
