@@ -20,7 +20,6 @@ export function checkRole(role: unknown, ...kinds: readonly (keyof typeof wanted
 
 function sizes(role: unknown): role is Pick<AnyRole, "by" | "read" | "decide"> {
   if (typeof role !== "object" || role === null) return false;
-  return ["read", "decide"].every(
-    (key) => typeof (role as Readonly<Record<string, unknown>>)[key] === "function",
-  );
+  const { read, decide } = role as Readonly<Record<string, unknown>>;
+  return typeof read === "function" && typeof decide === "function";
 }

@@ -32,12 +32,12 @@ export type Evidence = (typeof evidenceLevels)[number];
  */
 export function weakestEvidence(levels: readonly (Evidence | "vouched")[]): Evidence {
   if (!Array.isArray(levels)) return readAll<Evidence>(levels, refuseLevels);
-  let weakest: Evidence = "confirmed";
+  let weakest = evidenceLevels.length - 1;
   // Every place of a list is looked at, also one that holds nothing.
   for (const level of levels as readonly (Evidence | "vouched")[]) {
-    if (level !== "vouched" && rank(level) < rank(weakest)) weakest = level;
+    if (level !== "vouched") weakest = Math.min(weakest, rank(level));
   }
-  return weakest;
+  return evidenceLevels[weakest] as Evidence;
 }
 
 function rank(level: Evidence): number {

@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { mostItems, mostOfACount } from "./limits.js";
+import { mostItems, mostOfACount, mostOfAnAmount } from "./limits.js";
 
 /**
  * Words for the definitions of shapes, which stand in files named `shape.ts` and are read by the generator alone: nothing that runs imports
@@ -34,10 +34,12 @@ export const between = (unit: string, least: number, most: number, advice?: stri
   );
 
 /** A number above zero. */
-export const positive = (unit: string) => v.pipe(v.number(), v.finite(), v.gtValue(0), called(unit));
+export const positive = (unit: string) =>
+  v.pipe(v.number(), v.gtValue(0), v.maxValue(mostOfAnAmount), called(unit));
 
 /** A number of zero or more. */
-export const notNegative = (unit: string) => v.pipe(v.number(), v.finite(), v.minValue(0), called(unit));
+export const notNegative = (unit: string) =>
+  v.pipe(v.number(), v.minValue(0), v.maxValue(mostOfAnAmount), called(unit));
 
 /** A whole number of at least 1. */
 export const count = (unit: string) =>

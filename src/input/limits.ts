@@ -18,5 +18,8 @@ export const mostPhases = 3;
 /** Items of any other list. */
 export const mostItems = 2000;
 
+/** Amperes, volts, ohms or feet that one number gives: what is worked out from several of them stays finite. */
+export const mostOfAnAmount = 1_000_000_000;
+
 /** Candidates for a supply that are listed; further ones are counted. */
 export const mostCandidates = 10_000;

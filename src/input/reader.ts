@@ -1,5 +1,5 @@
 import { InputError, type Issue, type IssueCode } from "./input-error.js";
-import { mostItems, mostOfACount } from "./limits.js";
+import { mostItems, mostOfACount, mostOfAnAmount } from "./limits.js";
 import { nearest } from "./nearest.js";
 import { type Keys, pathOf } from "./place.js";
 import { isTrial, refuseUntold, trial } from "./trial.js";
@@ -240,20 +240,28 @@ export function readBetween(
   return value === undefined ? refuse(at, "missing", expected, "") : refuse(at, wrong, expected, advice);
 }
 
-/** Checks for a positive finite number. */
+/** Checks for a number above zero, within the limit. */
 export function readPositive(at: Reader, what: string): number | undefined {
   const expected = `a positive number of ${what}`;
   if (typeof at.value !== "number") return refuseType(at, expected, "write it as a number");
-  if (!Number.isFinite(at.value)) return refuse(at, "out-of-range", expected, "give a finite number");
+  if (!isAnAmount(at.value)) return refuse(at, "out-of-range", `${expected}, ${atMost}`, checkUnit);
   if (at.value <= 0) return refuse(at, "not-positive", expected, "give a number above zero");
   return at.value;
 }
 
-/** Checks for a finite number that is not negative. */
+const atMost = "at most 1,000,000,000";
+const checkUnit = "check the unit";
+
+/** Whether a number is finite and within the limit; that of zero is another check. */
+export function isAnAmount(value: number): boolean {
+  return value <= mostOfAnAmount && value > Number.NEGATIVE_INFINITY;
+}
+
+/** Checks for a number that is not negative. */
 export function readNotNegative(at: Reader, what: string): number | undefined {
   const expected = `a number of ${what}, zero or more`;
   if (typeof at.value !== "number") return refuseType(at, expected, "write it as a number");
-  if (!Number.isFinite(at.value)) return refuse(at, "out-of-range", expected, "give a finite number");
+  if (!isAnAmount(at.value)) return refuse(at, "out-of-range", `${expected}, ${atMost}`, checkUnit);
   return at.value >= 0 ? at.value : refuse(at, "not-positive", expected, "give zero if there is none");
 }
 

@@ -1,5 +1,5 @@
 import { mostOfACount } from "./limits.js";
-import { isRecord, type Reader } from "./reader.js";
+import { isAnAmount, isRecord, type Reader } from "./reader.js";
 import type { BetweenShape, ListShape, NumberShape, ObjectShape, Shape, VariantsShape } from "./shapes.js";
 
 /** What {@link take} gives for a value that is not right. */
@@ -148,7 +148,7 @@ function takerOfChecked(read: (at: Reader) => unknown): Take {
 }
 
 function isNumber(value: unknown, { whole, orZero }: NumberShape): boolean {
-  if (typeof value !== "number" || !Number.isFinite(value)) return false;
+  if (typeof value !== "number" || !isAnAmount(value)) return false;
   if (whole === true) return Number.isInteger(value) && value >= 1 && value <= mostOfACount;
   return orZero === true ? value >= 0 : value > 0;
 }

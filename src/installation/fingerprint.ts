@@ -15,9 +15,6 @@ const deepest = 100;
 /** Most bytes of canonical JSON: what is shared within the data is written again at every place. */
 const mostBytes = 2 ** 27;
 
-/** Most bytes that wait to be mixed in. */
-const mostWaiting = 2 ** 16;
-
 /**
  * Short mark of plain data: 64-bit FNV-1a over its canonical JSON (keys sorted, no spaces, UTF-8), as four groups of four
  * hexadecimal digits. It tells two schedules apart; it is no protection against somebody who means to forge one.
@@ -34,9 +31,8 @@ const mostWaiting = 2 ** 16;
  * ```
  */
 export function fingerprintOf(data: unknown): string {
-  const hash: Hash = { ...offset, bytes: 0, waiting: "", texts: new Map(), orders: firstOrder() };
+  const hash: Hash = { ...offset, bytes: 0, texts: new Map(), orders: firstOrder() };
   writeCanonical(hash, data, "", null);
-  mix(hash);
   const digits = [hash.high >>> 16, hash.high & 0xffff, hash.low >>> 16, hash.low & 0xffff];
   return digits.map((one) => one.toString(16).padStart(4, "0")).join("-");
 }
@@ -45,8 +41,6 @@ interface Hash {
   low: number;
   high: number;
   bytes: number;
-  /** What is written and not yet mixed in, one character for each byte. */
-  waiting: string;
   /** Texts as JSON writes them, one character for each byte of UTF-8; most stand at many places. */
   readonly texts: Map<string, string>;
   /** Orders of members. */
@@ -71,29 +65,21 @@ function firstOrder(): Order {
   return { next: new Map(), sorted: null };
 }
 
-/** Writes bytes, each of which is a character. They are mixed in many at a time, which is faster than a few. */
+/** Mixes in bytes, each of which is a character. */
 function write(hash: Hash, bytes: string): void {
   hash.bytes += bytes.length;
   if (hash.bytes > mostBytes) {
     throw refusal("out-of-range", [], `data of at most ${mostBytes} bytes`, "more of them");
   }
-  hash.waiting += bytes;
-  if (hash.waiting.length > mostWaiting) mix(hash);
-}
-
-/** Mixes in the bytes that wait. */
-function mix(hash: Hash): void {
-  const { waiting } = hash;
   let { low, high } = hash;
-  for (let i = 0; i < waiting.length; i += 1) {
-    low ^= waiting.charCodeAt(i);
+  for (let i = 0; i < bytes.length; i += 1) {
+    low ^= bytes.charCodeAt(i);
     const carried = (low >>> 16) * prime + (((low & 0xffff) * prime) >>> 16);
     high = (Math.imul(high, prime) + (low << 8) + (carried >>> 16)) | 0;
     low = Math.imul(low, prime);
   }
   hash.low = low;
   hash.high = high;
-  hash.waiting = "";
 }
 
 /** Where something stands in the data, within nothing if it is the data; the steps are put together only where it cannot be written. */

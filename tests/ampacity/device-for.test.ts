@@ -170,6 +170,12 @@ describe("what a load requires", () => {
   it("is refused for no load at all, and told in words", () => {
     const nothing = { edition: "2017", of: "feeder", continuous: 0, other: 0 } as const;
     expect(codesOf(() => requiredByLoad(nothing))).toEqual(["not-positive continuous"]);
+    expect(codesOf(() => requiredByLoad({ ...nothing, continuous: 1e9 }))).toEqual([]);
+    // 125 percent of it is no number any more.
+    expect(codesOf(() => requiredByLoad({ ...nothing, continuous: 1e308, other: -1 }))).toEqual([
+      "out-of-range continuous",
+      "not-positive other",
+    ]);
     expect(explain(requiredByLoad({ ...nothing, continuous: 40, other: 60 }))).toContain(
       "the conductors reach 110 A, 125 percent of the continuous part and the rest [215.2(A)(1)]",
     );

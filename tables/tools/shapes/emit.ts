@@ -1,6 +1,6 @@
 import { posix } from "node:path";
 import type { GenericSchema } from "valibot";
-import { mostOfACount } from "../../../src/input/limits.js";
+import { mostOfACount, mostOfAnAmount } from "../../../src/input/limits.js";
 import type { DefinedModule, Definitions, Named } from "./definitions.js";
 import { type Part, partOf } from "./part.js";
 
@@ -222,9 +222,9 @@ function numberShape({ requires, advice }: Part, unit: string): string {
   const { min_value: least, max_value: most } = requires;
   const isWhole = "integer" in requires;
   const whole = isWhole ? ", whole: true" : "";
-  const orZero = !isWhole && least !== undefined && most === undefined ? ", orZero: true" : "";
-  const hasLimits = most !== undefined && !(isWhole && most === mostOfACount);
-  if (!hasLimits) return `{ is: "number", unit: ${unit}${whole}${orZero} }`;
+  const isPlain = most === (isWhole ? mostOfACount : mostOfAnAmount);
+  const orZero = !isWhole && least === 0 ? ", orZero: true" : "";
+  if (isPlain) return `{ is: "number", unit: ${unit}${whole}${orZero} }`;
   const advised = advice === undefined ? "" : `, advice: ${JSON.stringify(advice)}`;
   return `{ is: "between", unit: ${unit}, least: ${least}, most: ${most}${whole}${advised} }`;
 }
