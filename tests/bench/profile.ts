@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { type Profiler, Session } from "node:inspector/promises";
 
 /** Where the processor was while something ran, in hundredths, by room of the library; whoever called. */
@@ -22,9 +23,7 @@ function byRoom({
   samples = [],
   timeDeltas = [],
 }: Profiler.Profile): readonly (readonly [string, number])[] {
-  const roomOf = new Map(
-    nodes.map(({ id, callFrame: { url, functionName } }) => [id, room(url, functionName)]),
-  );
+  const roomOf = new Map(nodes.map(({ id, callFrame }) => [id, room(callFrame)]));
   const spent = new Map<string, number>();
   samples.forEach((id, i) => {
     const at = roomOf.get(id) ?? "other";
@@ -37,9 +36,29 @@ function byRoom({
     .sort(([, a], [, b]) => b - a);
 }
 
-function room(url: string, functionName: string): string {
+/** The room of a place in the built library. */
+function room({ url, functionName, lineNumber }: Profiler.Profile["nodes"][number]["callFrame"]): string {
   if (functionName === "(garbage collector)") return "the collector of what is thrown away";
-  const own = /\/src\/([a-z-]+)\/(?:[a-z-]+\/)*([a-z-]+)(?:\.generated)?\.ts/.exec(url);
-  if (own === null) return "Node and the language";
-  return own[2] === "fingerprint" ? "`installation`, its fingerprints" : `\`${own[1]}\``;
+  return roomsOf(url)[lineNumber] ?? "Node and the language";
+}
+
+const known = new Map<string, readonly string[]>();
+
+/** The room of each line of a built module, in which the name of a source stands before what came of it. */
+function roomsOf(url: string): readonly string[] {
+  if (!url.includes("/dist/")) return [];
+  let rooms = known.get(url);
+  if (rooms === undefined) {
+    let own = "";
+    rooms = readFileSync(new URL(url), "utf8")
+      .split("\n")
+      .map((line) => {
+        const source = /^\/\/ src\/([a-z-]+)\/(?:[a-z-]+\/)*([a-z-]+)/.exec(line);
+        if (source !== null)
+          own = source[2] === "fingerprint" ? "`installation`, its fingerprints" : `\`${source[1]}\``;
+        return own;
+      });
+    known.set(url, rooms);
+  }
+  return rooms;
 }

@@ -3,7 +3,10 @@
  * there. Time of the processor, so that what else the machine does counts little: npm run bench.
  */
 import { readFileSync } from "node:fs";
-import { answerLines, type StreamOptions } from "../../src/command/stream.js";
+import type { StreamOptions } from "../../src/command/stream.js";
+import { compiled } from "./compiled.js";
+
+const { answerLines } = await compiled<typeof import("../../src/command/stream.js")>("src/command/stream.ts");
 
 const rounds = 5;
 const names = ["shop", "cold-store", "print-works", "pump-station"];

@@ -1,0 +1,22 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { build } from "esbuild";
+import { published } from "./bundles.js";
+
+/** A module of the sources that is published under no name of its own, compiled as the build compiles it. */
+export async function compiled<Module>(path: string): Promise<Module> {
+  const folder = mkdtempSync(join(tmpdir(), "bondmil-bench-"));
+  const outfile = join(folder, "module.mjs");
+  try {
+    await build({
+      entryPoints: [fileURLToPath(new URL(`../../${path}`, import.meta.url))],
+      alias: { bondmil: published },
+      ...{ outfile, bundle: true, platform: "node", format: "esm", target: "es2022" },
+    });
+    return (await import(pathToFileURL(outfile).href)) as Module;
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
