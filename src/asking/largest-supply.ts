@@ -148,7 +148,7 @@ type Found = Pick<LargestSupply, "largest" | "limit" | "requiredAtLargest" | "re
 const severalSets = 2;
 
 /** Circular mils; 12.5 percent of it is larger than any jumper. */
-const beyondEverySupply = 2 ** 40;
+const beyondEverySupply = 1_000_000_000_000;
 
 function search(
   { id, policies }: RoleBySupply,

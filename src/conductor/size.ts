@@ -11,7 +11,7 @@ export type ConductorSize = (typeof sizeRows)[number][0];
 export type StandardSize = Extract<(typeof sizeRows)[number], readonly [string, number, true]>[0];
 
 const areas: ReadonlyMap<string, number> = /* @__PURE__ */ new Map(
-  sizeRows.map(([size, area]) => [size, area]),
+  /* @__PURE__ */ sizeRows.map(([size, area]) => [size, area]),
 );
 
 /**

@@ -11,8 +11,8 @@ export interface RectangularBar {
   readonly area: number;
 }
 
-const thicknesses = [1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2] as const;
-const widthStep = 1 / 8;
+const thicknesses = [0.125, 0.1875, 0.25, 0.375, 0.5] as const;
+const widthStep = 0.125;
 
 /** Circular mils; the conductors of any supply together are less. */
 const mostArea = 1e12;

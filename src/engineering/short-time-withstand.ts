@@ -142,8 +142,6 @@ export interface ShortTimeWithstand {
   readonly cautions: readonly WithstandCautionCode[];
 }
 
-const { formula, sizes, metals, crossCheck: rule } = withstandFacts;
-
 /**
  * Holds a conductor against a fault: (I / A)2 t = C log10((T2 + K) / (T1 + K)), no heat leaving the conductor, with the
  * constants of Table 240.92(B) (the form of ICEA P-32-382). Beside the code minimum: a conductor that the code sizes may
@@ -173,6 +171,7 @@ export function shortTimeWithstand(input: ShortTimeWithstandInput): ShortTimeWit
   const { conductor, temperatures, fault } = readAll(input, readWithstandInput);
   const { material } = conductor;
   const { initial, final } = temperatures;
+  const { formula, sizes, metals } = withstandFacts;
   const { factor, offset } = metals[material];
   const size = "size" in conductor ? conductor.size : null;
   const area = "size" in conductor ? areaOf(conductor.size) : conductor.areaCircularMils;
@@ -212,7 +211,7 @@ export function shortTimeWithstand(input: ShortTimeWithstandInput): ShortTimeWit
     requiredArea,
     smallestSize: standard?.size ?? null,
     steps,
-    crossCheck: material === rule.metal ? crossCheckOf(area, temperatures) : null,
+    crossCheck: material === withstandFacts.crossCheck.metal ? crossCheckOf(area, temperatures) : null,
     evidence: weakestEvidence(steps.flatMap((step) => step.citation?.evidence ?? [])),
     cautions: [
       "never-lowers-the-code-minimum",
@@ -236,6 +235,7 @@ function smallestArea(letThrough: number, perSquaredCircularMil: number): number
 }
 
 function crossCheckOf(area: number, { initial, final }: WithstandTemperatures): WithstandCrossCheck {
+  const rule = withstandFacts.crossCheck;
   const { circularMilsPerAmpere, seconds, restsOn, evidence } = rule;
   const amperes = area / circularMilsPerAmpere;
   return {

@@ -7,10 +7,13 @@ import type {
   UnnamedEnd,
 } from "./conductor-identity.js";
 
+export const jumperAtSource = "one jumper at the source";
+export const jumperInEachEnclosure = "a jumper in each enclosure";
+
 /** How an arrangement is called inside of a sentence. */
 export const alternativeNames: Readonly<Record<Alternative, string>> = {
-  "jumper-at-source": "one jumper at the source",
-  "jumper-in-each-enclosure": "a jumper in each enclosure",
+  "jumper-at-source": jumperAtSource,
+  "jumper-in-each-enclosure": jumperInEachEnclosure,
 };
 
 /** A role in the words of the trade. */

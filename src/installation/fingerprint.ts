@@ -13,7 +13,7 @@ const prime = 0x1b3;
 const deepest = 100;
 
 /** Most bytes of canonical JSON: what is shared within the data is written again at every place. */
-const mostBytes = 2 ** 27;
+const mostBytes = 134_217_728;
 
 /**
  * Short mark of plain data: 64-bit FNV-1a over its canonical JSON (keys sorted, no spaces, UTF-8), as four groups of four

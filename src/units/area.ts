@@ -6,8 +6,9 @@ import { member, type Reader, readAll, readBetween, readOneOf } from "../input/r
  */
 export type CircularMils = number;
 
-const squareInchesPerCircularMil = Math.PI / 4 / 1e6;
-const squareMillimetersPerSquareInch = 25.4 * 25.4;
+/** A quarter of pi in millionths; written out, as a program that asks for no square inches carries no product. */
+const squareInchesPerCircularMil = 7.853981633974483e-7;
+const squareMillimetersPerSquareInch = 645.16;
 const mostSquareInches = 1_000_000;
 
 /** Units in which an area can be shown. */

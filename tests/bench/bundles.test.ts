@@ -1,4 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
+import { dirname } from "node:path";
+import { build } from "esbuild";
 import { describe, expect, it } from "vitest";
 import { byEsbuild, byRollup, imported, kilobytes, published } from "./bundles.js";
 
@@ -17,6 +19,17 @@ describe.skipIf(!existsSync(published))("a program that imports one thing", () =
     expect(esbuild).toBeGreaterThan(1);
     expect(esbuild).toBeLessThanOrEqual(budgetOf(one.what));
     expect(rollup).toBeLessThanOrEqual(budgetOf(one.what));
+  });
+
+  it("carries nothing of the library where it uses nothing of it", async () => {
+    // Without its exports all of the module is unused; what is left, every program would carry.
+    const unused = readFileSync(published, "utf8").replace(/^export \{[^}]*\};?\s*$/m, "");
+    expect(unused).not.toContain("\nexport");
+    const { outputFiles } = await build({
+      stdin: { contents: unused, resolveDir: dirname(published) },
+      ...{ bundle: true, format: "esm", minify: true, write: false },
+    });
+    expect(outputFiles.map(({ text }) => text)).toEqual([""]);
   });
 
   it("does not carry what it does not import", async () => {

@@ -9,14 +9,40 @@ const rowsFrom2014: readonly SupplyAreaRow[] = [
   { through: { copper: 600000, aluminum: 900000 }, copper: "1/0 AWG", aluminum: "3/0 AWG" },
   { through: { copper: 1100000, aluminum: 1750000 }, copper: "2/0 AWG", aluminum: "4/0 AWG" },
 ];
-const endFrom2014 = { threshold: { copper: 1100000, aluminum: 1750000 }, last: null } as const;
+const thresholdFrom2014 = { copper: 1100000, aluminum: 1750000 };
+const lastFrom2014: SupplyAreaTable["last"] = null;
 
 export const bondingConductor: ByEdition<SupplyAreaTable | null> = {
   "2008": null,
   "2011": null,
-  "2014": { number: "Table 250.102(C)(1)", rows: rowsFrom2014, ...endFrom2014 },
-  "2017": { number: "Table 250.102(C)(1)", rows: rowsFrom2014, ...endFrom2014 },
-  "2020": { number: "Table 250.102(C)(1)", rows: rowsFrom2014, ...endFrom2014 },
-  "2023": { number: "Table 250.102(C)(1)", rows: rowsFrom2014, ...endFrom2014 },
-  "2026": { number: "Table 250.102(C)(1)", rows: rowsFrom2014, ...endFrom2014 },
+  "2014": {
+    number: "Table 250.102(C)(1)",
+    rows: rowsFrom2014,
+    threshold: thresholdFrom2014,
+    last: lastFrom2014,
+  },
+  "2017": {
+    number: "Table 250.102(C)(1)",
+    rows: rowsFrom2014,
+    threshold: thresholdFrom2014,
+    last: lastFrom2014,
+  },
+  "2020": {
+    number: "Table 250.102(C)(1)",
+    rows: rowsFrom2014,
+    threshold: thresholdFrom2014,
+    last: lastFrom2014,
+  },
+  "2023": {
+    number: "Table 250.102(C)(1)",
+    rows: rowsFrom2014,
+    threshold: thresholdFrom2014,
+    last: lastFrom2014,
+  },
+  "2026": {
+    number: "Table 250.102(C)(1)",
+    rows: rowsFrom2014,
+    threshold: thresholdFrom2014,
+    last: lastFrom2014,
+  },
 };

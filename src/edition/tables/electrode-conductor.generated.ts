@@ -9,17 +9,15 @@ const rowsFrom2008: readonly SupplyAreaRow[] = [
   { through: { copper: 600000, aluminum: 900000 }, copper: "1/0 AWG", aluminum: "3/0 AWG" },
   { through: { copper: 1100000, aluminum: 1750000 }, copper: "2/0 AWG", aluminum: "4/0 AWG" },
 ];
-const endFrom2008 = {
-  threshold: { copper: 1100000, aluminum: 1750000 },
-  last: { copper: "3/0 AWG", aluminum: "250 kcmil" },
-} as const;
+const thresholdFrom2008 = { copper: 1100000, aluminum: 1750000 };
+const lastFrom2008: SupplyAreaTable["last"] = { copper: "3/0 AWG", aluminum: "250 kcmil" };
 
 export const electrodeConductor: ByEdition<SupplyAreaTable | null> = {
-  "2008": { number: "Table 250.66", rows: rowsFrom2008, ...endFrom2008 },
-  "2011": { number: "Table 250.66", rows: rowsFrom2008, ...endFrom2008 },
-  "2014": { number: "Table 250.66", rows: rowsFrom2008, ...endFrom2008 },
-  "2017": { number: "Table 250.66", rows: rowsFrom2008, ...endFrom2008 },
-  "2020": { number: "Table 250.66", rows: rowsFrom2008, ...endFrom2008 },
-  "2023": { number: "Table 250.66", rows: rowsFrom2008, ...endFrom2008 },
-  "2026": { number: "Table 250.66", rows: rowsFrom2008, ...endFrom2008 },
+  "2008": { number: "Table 250.66", rows: rowsFrom2008, threshold: thresholdFrom2008, last: lastFrom2008 },
+  "2011": { number: "Table 250.66", rows: rowsFrom2008, threshold: thresholdFrom2008, last: lastFrom2008 },
+  "2014": { number: "Table 250.66", rows: rowsFrom2008, threshold: thresholdFrom2008, last: lastFrom2008 },
+  "2017": { number: "Table 250.66", rows: rowsFrom2008, threshold: thresholdFrom2008, last: lastFrom2008 },
+  "2020": { number: "Table 250.66", rows: rowsFrom2008, threshold: thresholdFrom2008, last: lastFrom2008 },
+  "2023": { number: "Table 250.66", rows: rowsFrom2008, threshold: thresholdFrom2008, last: lastFrom2008 },
+  "2026": { number: "Table 250.66", rows: rowsFrom2008, threshold: thresholdFrom2008, last: lastFrom2008 },
 };

@@ -3,7 +3,7 @@ import { FONT_SIZE, LINE_HEIGHT, wrap } from "../../drawing/wrap.js";
 import { violationSentence } from "../words/violation-words.js";
 import { keyElement } from "./key-svg.js";
 import { escapeMarkup } from "./markup.js";
-import { symbolShapes } from "./symbols-svg.js";
+import { symbolShape } from "./symbols-svg.js";
 
 /** Styles of a sheet: ink and ground follow the page if it names them, else the theme of the reader; paper is black on white. */
 export const sheetStyles =
@@ -69,7 +69,7 @@ export function sheetElement(
     ...sheet.lines.map((one) => lineElement(one, isOther(one.conductor))),
     ...sheet.symbols.map(
       ({ kind, x, y }) =>
-        `<g class="symbol${isOther(undefined)}" transform="translate(${round(x)} ${round(y)})">${symbolShapes[kind]}</g>`,
+        `<g class="symbol${isOther(undefined)}" transform="translate(${round(x)} ${round(y)})">${symbolShape(kind)}</g>`,
     ),
     ...sheet.joints.map(
       ({ x, y }) => `<circle class="dot${isOther(undefined)}" cx="${round(x)}" cy="${round(y)}" r="3"/>`,

@@ -4,14 +4,14 @@ import type {
   ConnectionNote,
   Difference,
 } from "../../installation/arrangements/arrangement.js";
-import { alternativeNames } from "../../installation/conductor-words.js";
+import { jumperAtSource, jumperInEachEnclosure } from "../../installation/conductor-words.js";
 import { capital } from "./names.js";
 
 /** How each arrangement is called. */
 export const arrangementNames: Readonly<Record<Arrangement["id"], string>> = {
-  "jumper-in-each-enclosure": /* @__PURE__ */ capital(alternativeNames["jumper-in-each-enclosure"]),
+  "jumper-in-each-enclosure": /* @__PURE__ */ capital(jumperInEachEnclosure),
   "one-jumper-in-listed-assembly": "One jumper in a listed assembly",
-  "jumper-at-source": /* @__PURE__ */ capital(alternativeNames["jumper-at-source"]),
+  "jumper-at-source": /* @__PURE__ */ capital(jumperAtSource),
   "jumpers-at-source-and-disconnect": "Jumpers at the source and at the disconnect",
   "common-electrode-conductor": "A common electrode conductor with taps",
   "individual-electrode-conductors": "An electrode conductor from each",

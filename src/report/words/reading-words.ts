@@ -12,10 +12,9 @@ const assumedConductors = {
   "above-threshold": "conductors are assumed over the threshold only",
 };
 
-const atCircuitConductors = {
-  "whole-set": "the whole parallel set",
-  "one-conductor": "its largest single conductor",
-};
+const wholeSet = "the whole parallel set";
+const oneConductor = "its largest single conductor";
+const atCircuitConductors = { "whole-set": wholeSet, "one-conductor": oneConductor };
 
 /** What each open text is about, and what each alternative says. */
 const readingWords: {
@@ -102,7 +101,7 @@ const readingWords: {
   ],
   "load-side-jumper-limit": [
     "the limit of a load-side bonding jumper at the circuit conductors",
-    { ...atCircuitConductors, "no-limit": "none" },
+    { "whole-set": wholeSet, "one-conductor": oneConductor, "no-limit": "none" },
   ],
   "increase-in-2014": [
     "an increase of the circuit conductors in the 2014 edition",

@@ -36,7 +36,8 @@ export function emitSupplyAreaTable(
     const threshold = `{ copper: ${areaOf(String(end?.[0]))}, aluminum: ${areaOf(String(end?.[1]))} }`;
     return [
       `const rowsFrom${block.from}: readonly SupplyAreaRow[] = [\n${rows.join("\n")}\n];`,
-      `const endFrom${block.from} = { threshold: ${threshold}, last: ${lastRow} } as const;`,
+      `const thresholdFrom${block.from} = ${threshold};`,
+      `const lastFrom${block.from}: SupplyAreaTable["last"] = ${lastRow};`,
     ].join("\n");
   });
   const entries = editionYears.map((year) => {
@@ -45,7 +46,8 @@ export function emitSupplyAreaTable(
     if (number === null || from === undefined) return `  "${year}": null,`;
     const cells = JSON.stringify(supplyCells(table, seen, year));
     const own = cells === "{}" ? "" : `, cells: ${cells}`;
-    return `  "${year}": { number: ${literal(number)}, rows: rowsFrom${from}, ...endFrom${from}${own} },`;
+    const end = `threshold: thresholdFrom${from}, last: lastFrom${from}`;
+    return `  "${year}": { number: ${literal(number)}, rows: rowsFrom${from}, ${end}${own} },`;
   });
   return [
     `${head(table.id)}import type { ByEdition, SupplyAreaRow, SupplyAreaTable } from "../supply-area-table.js";\n`,
