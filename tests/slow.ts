@@ -1,4 +1,4 @@
-/** Files of tests that start compilers, browsers, Python or an installed package, each for many seconds: npm run test:slow. */
+/** Files of tests that start compilers, browsers, Python or an installed package, or walk through hundreds of installations or wrong programs, each for many seconds: npm run test:slow. */
 export const slow: readonly string[] = [
   "tests/architecture/new-edition.test.ts",
   "tests/bench/bundles.test.ts",
@@ -7,9 +7,17 @@ export const slow: readonly string[] = [
   "tests/command/stream.test.ts",
   "tests/corpus/flat.test.ts",
   "tests/corpus/types.test.ts",
+  "tests/corpus/wrong-programs.test.ts",
+  "tests/docs/examples.test.ts",
+  "tests/drawing/random.test.ts",
   "tests/installation/verifier-drawn.test.ts",
   "tests/installation/verifier.test.ts",
+  "tests/laws/arrangements.test.ts",
+  "tests/laws/asking.test.ts",
+  "tests/laws/containment.test.ts",
+  "tests/laws/installations/installations.test.ts",
   "tests/package/tarball.test.ts",
+  "tests/report/words.test.ts",
   "tests/tables/extracts.test.ts",
   "tests/tables/new-role.test.ts",
   "tests/tables/scaffold.test.ts",
