@@ -6,7 +6,7 @@ import { member, type Reader, readAll, readBetween, readOneOf } from "../input/r
  */
 export type CircularMils = number;
 
-/** A quarter of pi in millionths; written out, as a program that asks for no square inches carries no product. */
+/** A quarter of pi in millionths, written out: a bundler cannot tell that a product is idle, and would keep it. */
 const squareInchesPerCircularMil = 7.853981633974483e-7;
 const squareMillimetersPerSquareInch = 645.16;
 const mostSquareInches = 1_000_000;
