@@ -114,8 +114,8 @@ const installationArgs = [...installations.map((one) => [one]), [JSON.stringify(
 const shop = installations[0] as bondmil.Installation;
 const schedule = bondmil.scheduleOf(shop);
 const check = bondmil.checkOf(shop);
-const compared = (["edition", "reading", "arrangement"] as const).map((by) =>
-  bondmil.compareInstallation({ by, installation: shop }),
+const compared = (["editions", "readings", "arrangements"] as const).map((over) =>
+  bondmil.compareInstallation({ over, installation: shop }),
 );
 const results = [
   bondmil.size(bondmil.mainBondingJumper, jumper),
@@ -366,10 +366,10 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
   compareInstallation: {
     call: bondmil.compareInstallation,
     args: [
-      [{ by: "edition", installation: shop, years: ["2011", "2023"] }],
-      [{ by: "amendment", installation: shop, amendments }],
-      [{ by: "reading", installation: shop }],
-      [{ by: "arrangement", installation: shop }],
+      [{ over: "editions", installation: shop, editions: ["2011", "2023"] }],
+      [{ over: "amendments", installation: shop, amendments }],
+      [{ over: "readings", installation: shop }],
+      [{ over: "arrangements", installation: shop }],
     ],
     weight: 0.05,
   },

@@ -325,7 +325,7 @@ describe("limits that no building meets", () => {
       ({ to }) => ({ id: to, designation: "service-disconnect", amperes: 400 }) as const,
     );
     const one = installation({ services: [service({ runs, disconnects, electrodes: [] })] });
-    expect(refusedBy(compareInstallation, { by: "arrangement", installation: one })).toEqual([
+    expect(refusedBy(compareInstallation, { over: "arrangements", installation: one })).toEqual([
       "installation: out-of-range",
     ]);
   });
