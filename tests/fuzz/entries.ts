@@ -512,7 +512,7 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
 
 const ofCorpus: Readonly<Record<string, Entry>> = {
   corpusCases: { call: corpusCases, args: [[filter]], weight: 0.2 },
-  implementationOf: { call: implementationOf, args: [[{ ...bondmil }]] },
+  implementationOf: { call: implementationOf, args: [[{ ...bondmil }], [{ ...bondmil }, { amendments }]] },
   judgeCase: {
     call: corpus.judgeCase,
     args: [
