@@ -19,7 +19,7 @@ export type {
   SizeAnswer,
 } from "./runner/answer.js";
 export type { CheckInput, CheckInputs, Uncoded } from "./runner/check-input.js";
-export { implementationOf, type Library } from "./runner/implementation-of.js";
+export { type Besides, implementationOf, type Library } from "./runner/implementation-of.js";
 export type { Judgement, Verdict, WrongFigure } from "./runner/judge.js";
 export { writeMisses } from "./runner/misses.js";
 export {

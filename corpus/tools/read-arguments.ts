@@ -51,6 +51,12 @@ export function checkLibrary(given: unknown): void {
   );
 }
 
+/** Checks that what is to hold besides an edition is an object of amendments and readings; both are read with every question. */
+export function checkBesides(given: unknown): void {
+  const known = ["amendments", "readings"];
+  withOneError(() => readAll(given, (at) => readObject(at, known, known) || undefined));
+}
+
 /** Checks that an implementation can be asked. */
 export function checkImplementation(implementation: unknown): void {
   withOneError(() =>

@@ -24,9 +24,9 @@ function figures(corpus: Corpus, { acting, published, arithmetic, unnoticed }: T
   const number = (count: number): string => count.toLocaleString("en-US");
   const share = (count: number, of: number): string => `${Math.round((count / of) * 100)} percent`;
   return [
-    `**Published answers**: ${number(answers.length)} from ${number(countSources(answers))} sources; the code [contradicts](docs/published-errors.md) ${number(errors.length)}, and the library meets the others.`,
-    `**[Wrong programs](docs/wrong-programs.md)**, 2008 to 2023: of ${number(acting)} with one named mistake the published answers notice ${share(published, acting)}, arithmetic ${share(arithmetic, acting)} more, nothing ${number(unnoticed)}.`,
-    `**[Evidence](docs/coverage.md)**: kinds of conductors by the weakest thing that each rests on:`,
+    `**Published answers**: ${number(answers.length)}, from ${number(countSources(answers))} sources. The text of the code [contradicts](docs/published-errors.md) ${number(errors.length)} of them; the library meets all others.`,
+    `**[Wrong programs](docs/wrong-programs.md)**, 2008 to 2023: ${number(acting)}, each with one named mistake. Published answers notice ${share(published, acting)} of them, further checks by arithmetic ${share(arithmetic, acting)}; ${number(unnoticed)} programs go unnoticed.`,
+    `**[Evidence](docs/coverage.md)**: how many of the ${number(roleIds.length)} kinds of conductors rest, at the weakest, on each level:`,
     markdownTable(["", ...editionYears], evidenceLevels.filter(isReached).map(line)),
   ].join("\n\n");
 }

@@ -3,6 +3,7 @@ import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build, type Options } from "tsup";
+import { firstAnswer } from "./first-answer.js";
 
 const here = fileURLToPath(new URL("./", import.meta.url));
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -20,13 +21,26 @@ function browserBuild(): Options {
 const alike: Options = { config: false, clean: false, silent: true };
 
 /**
+ * Most functions run before the first answer, so a browser that knows this comment compiles them while it loads the file and not one by one
+ * when they are called. For others it is a comment.
+ */
+const compiledOnLoad = { js: "//# allFunctionsCalledOnLoad" };
+
+/**
  * Builds the library for browsers, as the package's entry `bondmil/browser` holds it.
  *
  * @param outDir - the folder to write in
  * @param name - name of the file without its ending
+ * @param more - what else its build is to do
  */
-export async function buildBrowserEntry(outDir: string, name = "browser"): Promise<void> {
-  await build({ ...browserBuild(), ...alike, entry: { [name]: join(root, "src/index.ts") }, outDir });
+export async function buildBrowserEntry(outDir: string, name = "browser", more: Options = {}): Promise<void> {
+  await build({
+    ...browserBuild(),
+    ...alike,
+    ...more,
+    entry: { [name]: join(root, "src/index.ts") },
+    outDir,
+  });
 }
 
 /** The page imports the library as a file beside it, so that it runs what the package ships. */
@@ -37,7 +51,7 @@ const libraryBeside: NonNullable<Options["esbuildPlugins"]>[number] = {
   },
 };
 
-const copied = ["index.html", "try.css", "icon.svg"] as const;
+const copied = ["try.css", "icon.svg", "carried.js"] as const;
 
 /**
  * Builds the page to try into a folder that any static host can serve.
@@ -46,7 +60,7 @@ const copied = ["index.html", "try.css", "icon.svg"] as const;
  */
 export async function buildTryPage(outDir: string): Promise<void> {
   mkdirSync(outDir, { recursive: true });
-  await buildBrowserEntry(outDir, "bondmil");
+  await buildBrowserEntry(outDir, "bondmil", { banner: compiledOnLoad });
   await build({
     ...alike,
     entry: { try: join(here, "main.ts") },
@@ -55,14 +69,24 @@ export async function buildTryPage(outDir: string): Promise<void> {
     platform: "browser",
     target: "es2022",
     minify: true,
+    banner: compiledOnLoad,
     noExternal: [/^preact/],
     esbuildPlugins: [libraryBeside],
   });
   for (const name of copied) copyFileSync(join(here, name), join(outDir, name));
   writeFileSync(join(outDir, "drawing.css"), await drawingStyles(outDir));
-  const files = [...copied, "drawing.css", "bondmil.js", "try.js"];
+  const index = readFileSync(join(here, "index.html"), "utf8");
+  const first = await firstAnswer(outDir, index);
+  writeFileSync(
+    join(outDir, "index.html"),
+    index.replace(place, () => `${place}${first}`),
+  );
+  const files = [...copied, "index.html", "drawing.css", "bondmil.js", "try.js"];
   writeFileSync(join(outDir, "offline.js"), offlineWorker(outDir, files));
 }
+
+/** Where the content of the page stands. */
+const place = '<div id="page" class="built">';
 
 /** The styles that a drawing carries; a page that forbids styles in its own text loads them as a file. */
 async function drawingStyles(outDir: string): Promise<string> {

@@ -10,6 +10,7 @@ async function begin(): Promise<void> {
   const place = document.getElementById("page");
   if (place === null) throw new Error("the page has no place for its content");
   place.replaceChildren();
+  place.className = "";
   render(h(App, { first, told }), place);
   if ("serviceWorker" in navigator) await navigator.serviceWorker.register("offline.js");
 }

@@ -1,6 +1,7 @@
 import {
   isRecord,
   member,
+  objectWith,
   type Reader,
   readBetween,
   readCount,
@@ -89,7 +90,7 @@ function readAny(at: Reader, shape: Shape): unknown {
 
 function readMembers(at: Reader, { members, optional: open = [] }: ObjectShape): unknown {
   const keys = Object.keys(members);
-  if (!readObject(at, keys)) return undefined;
+  if (!readObject(at, keys, open)) return undefined;
   const read: Record<string, unknown> = {};
   for (const key of keys) {
     const there = member(at, key);
@@ -103,7 +104,7 @@ function readMembers(at: Reader, { members, optional: open = [] }: ObjectShape):
 
 function readVariant(at: Reader, { by, of }: VariantsShape): unknown {
   if (!isRecord(at.value)) {
-    const objects = of.map(({ members }) => `an object with ${Object.keys(members).join(", ")}`);
+    const objects = of.map(({ members, optional: open = [] }) => objectWith(Object.keys(members), open));
     return refuseType(at, objects.join("; or "), "give one of these objects");
   }
   if (by === undefined) return readMembers(at, meantByOwnMember(at, of));

@@ -28,7 +28,7 @@ import { plainScheduleOf, scheduleOf } from "./schedule-of.js";
  * open text, or with each other arrangement. Every conductor has an entry in every column, with what became of its required area and
  * why. An edition or arrangement that refuses the installation keeps its column, with the issues.
  *
- * @param request - what to compare by, and the installation
+ * @param request - what to compare over, and the installation
  * @returns the columns, and every conductor in each of them; plain JSON, areas in circular mils
  * @throws {@link InputError} listing everything that is wrong in the request or in the installation as it is; `out-of-range` where there would be
  *   more than 100 columns
@@ -37,8 +37,8 @@ import { plainScheduleOf, scheduleOf } from "./schedule-of.js";
  * ```ts
  * import { compareInstallation } from "bondmil";
  * const { variants, conductors } = compareInstallation({
- *   by: "edition",
- *   years: ["2014", "2017", "2020"],
+ *   over: "editions",
+ *   editions: ["2014", "2017", "2020"],
  *   installation: {
  *     format: 1,
  *     title: "Press hall",
@@ -75,14 +75,14 @@ export function compareInstallation(request: InstallationComparisonRequest): Ins
     readShape<InstallationComparisonRequest>(at, installationComparisonRequestShape),
   );
   const installation = readInstallation(read.installation);
-  const against = read.by === "edition" ? "before" : "first";
+  const against = read.over === "editions" ? "before" : "first";
   const changed = changedInstallations(installation, read);
-  if (changed.length > mostColumns) throw tooMany(read.by, changed.length);
+  if (changed.length > mostColumns) throw tooMany(read.over, changed.length);
   const columns = changed.map(columnOf);
   const pairs = columns.map((column, place) => ({ column, base: baseOf(columns, place, against) }));
   return {
     title: installation.title,
-    by: read.by,
+    over: read.over,
     against,
     variants: pairs.map(({ column, base }, place) => variantOf(column, base, columnKey(column, place))),
     conductors: conductorsIn(columns).map((one) => compared(one, pairs)),
@@ -92,10 +92,10 @@ export function compareInstallation(request: InstallationComparisonRequest): Ins
 /** Each column is a whole schedule, so that the cost of a comparison is that of the installation times the columns. */
 const mostColumns = 100;
 
-function tooMany(by: InstallationComparisonRequest["by"], columns: number): InputError {
+function tooMany(over: InstallationComparisonRequest["over"], columns: number): InputError {
   const advice = "compare the services and derived systems in several installations";
   return new InputError([
-    fault("out-of-range", ["installation"], `at most ${mostColumns} columns by ${by}`, columns, advice),
+    fault("out-of-range", ["installation"], `at most ${mostColumns} columns over ${over}`, columns, advice),
   ]);
 }
 

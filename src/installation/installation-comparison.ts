@@ -133,7 +133,7 @@ export interface InstallationComparison {
   /** Title for people. */
   readonly title: string;
   /** What differs between the variants. */
-  readonly by: InstallationComparisonRequest["by"];
+  readonly over: InstallationComparisonRequest["over"];
   /** What a column is held against: of editions the last one before it that was not refused, else the first. */
   readonly against: "before" | "first";
   /** The variants, in their order. */
@@ -145,7 +145,7 @@ export interface InstallationComparison {
 /** By what a comparison of installations is known. */
 export const installationComparisonMarks: Marks<InstallationComparison> = {
   title: "text",
-  by: "text",
+  over: "text",
   variants: "list",
   conductors: "list",
 };

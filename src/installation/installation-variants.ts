@@ -19,14 +19,14 @@ export function changedInstallations(
   installation: Installation,
   request: InstallationComparisonRequest,
 ): readonly ChangedInstallation[] {
-  switch (request.by) {
-    case "edition":
-      return (request.years ?? editionYears).map((year) => inEdition(installation, year));
-    case "amendment":
+  switch (request.over) {
+    case "editions":
+      return (request.editions ?? editionYears).map((year) => inEdition(installation, year));
+    case "amendments":
       return printedAndAmended(installation, request.amendments ?? installation.code.amendments);
-    case "reading":
+    case "readings":
       return [{ change: { kind: "as-read" }, installation }, ...readOtherwise(installation)];
-    case "arrangement":
+    case "arrangements":
       return otherArrangements(installation);
   }
 }

@@ -17,13 +17,13 @@ import { violationSentence } from "./words/violation-words.js";
 
 /** A comparison of whole installations: what differs and why, what stays the same, the columns with their metal, cautions, open readings. */
 export function contentOfInstallations(comparison: InstallationComparison): Content {
-  const { title, by, variants, conductors } = comparison;
+  const { title, over, variants, conductors } = comparison;
   const results = conductors.flatMap(({ entries }) =>
     entries.flatMap(({ conductor }) => (conductor === null ? [] : [conductor.result])),
   );
   const editions = [...new Set<EditionYear>(variants.map(({ edition }) => edition))];
   return {
-    title: `${title}: ${comparedWords[by]} side by side`,
+    title: `${title}: ${comparedWords[over]} side by side`,
     editions,
     facts: amendedFact(
       results.flatMap(citationsOf),
@@ -56,11 +56,11 @@ function partsOf(comparison: InstallationComparison): readonly DocumentPart[] {
 }
 
 function differenceParts(comparison: InstallationComparison): readonly DocumentPart[] {
-  const { by, variants, conductors } = comparison;
+  const { over, variants, conductors } = comparison;
   const differing = conductors.filter(({ differs }) => differs);
   const heading = { kind: "heading", level: 2, text: "What differs" } as const;
   if (differing.length === 0) {
-    return [heading, { kind: "text", text: variants.length === 1 ? nothingBeside[by] : nothingDiffers }];
+    return [heading, { kind: "text", text: variants.length === 1 ? nothingBeside[over] : nothingDiffers }];
   }
   return [
     heading,
@@ -107,11 +107,11 @@ function sameParts({ variants, conductors }: InstallationComparison): readonly D
 const nothingDiffers = "No conductor differs in size, number or material.";
 
 /** Said where there is one column only. */
-const nothingBeside: Readonly<Record<InstallationComparison["by"], string>> = {
-  edition: "One edition alone differs from nothing.",
-  amendment: "Nothing is amended.",
-  reading: "No open reading has a say in this schedule.",
-  arrangement: "This installation has no other arrangement.",
+const nothingBeside: Readonly<Record<InstallationComparison["over"], string>> = {
+  editions: "One edition alone differs from nothing.",
+  amendments: "Nothing is amended.",
+  readings: "No open reading has a say in this schedule.",
+  arrangements: "This installation has no other arrangement.",
 };
 
 function whyParts(comparison: InstallationComparison): readonly DocumentPart[] {

@@ -175,8 +175,8 @@ describe("bondmil compare", () => {
   it("takes editions, readings and arrangements", async () => {
     expect(await compared("--editions", "2020,2014")).toEqual(["2020 edition", "2014 edition"]);
     expect(await compared()).toHaveLength(7);
-    expect((await compared("--by", "reading")).slice(0, 2)).toEqual(["A as-read", "B reading"]);
-    expect((await compared("--by", "arrangement"))[0]).toBe("A as-drawn");
+    expect((await compared("--over", "readings")).slice(0, 2)).toEqual(["A as-read", "B reading"]);
+    expect((await compared("--over", "arrangements"))[0]).toBe("A as-drawn");
   });
 
   it("takes amendments from a file", async () => {
@@ -186,14 +186,14 @@ describe("bondmil compare", () => {
       input: JSON.stringify(demo("shop")),
       open: () => Readable.from([Buffer.from(text)]),
     });
-    const words = ["compare", "--by", "amendment", "--amendments", "county.json"];
+    const words = ["compare", "--over", "amendments", "--amendments", "county.json"];
     const ran = await runHere(words, withFile(JSON.stringify([floor])));
     expect([ran.code, ran.output]).toEqual([0, expect.stringContaining("2/0 AWG Cu +")]);
     const unknown = await runHere(words, withFile('[{"kind":"wish"}]'));
     expect([unknown.code, unknown.errors]).toEqual([2, expect.stringContaining("[0].kind")]);
     const broken = await runHere(words, withFile("["));
     expect([broken.code, broken.errors]).toEqual([2, expect.stringContaining("county.json is not JSON")]);
-    const none = await runHere(["compare", shop, "--by", "amendment"]);
+    const none = await runHere(["compare", shop, "--over", "amendments"]);
     expect([none.code, none.errors]).toEqual([2, expect.stringContaining("code.amendments: ")]);
   });
 
@@ -240,7 +240,7 @@ describe("a terminal", () => {
       ["schedule", tall("print-works")],
       ["check", tall("print-works")],
       ["compare", tall("print-works")],
-      ["compare", tall("cold-store"), "--by", "reading"],
+      ["compare", tall("cold-store"), "--over", "readings"],
       ["--help"],
       ["compare", "--help"],
     ]) {
@@ -285,8 +285,8 @@ describe("the command line", () => {
     ["schedule --as csv --as json", "--as is given twice"],
     ["schedule a.json b.json", 'one file at a time, "b.json" is one too many'],
     ["compare --editions 2020,1999", '--editions does not know "1999": some of 2008'],
-    ["compare a.json --by reading --editions 2020", "--editions is for --by edition only"],
-    ["compare a.json --amendments x.json", "--amendments is for --by amendment only"],
+    ["compare a.json --over readings --editions 2020", "--editions is for --over editions only"],
+    ["compare a.json --amendments x.json", "--amendments is for --over amendments only"],
     ["stream a.json", "stream takes no path"],
     ["stream --strict=no", "--strict takes no value"],
     ["stream --first-line 0", '--first-line requires a whole number from 1, not "0"'],

@@ -132,7 +132,7 @@ describe("an option", () => {
         yield Buffer.from("[");
       })();
     };
-    const words = ["compare", "--by", "amendment"];
+    const words = ["compare", "--over", "amendments"];
     const apart = await runHere([...words, "--amendments", "--as", "csv"], { open });
     expect([apart.code, apart.errors]).toEqual([
       3,

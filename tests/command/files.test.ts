@@ -92,7 +92,7 @@ describe("a source that cannot be read", () => {
     for (const [words, name] of [
       [["schedule"], "standard input"],
       [["schedule", "any.json"], "any.json"],
-      [["compare", "--by", "amendment", "--amendments", "any.json"], "any.json"],
+      [["compare", "--over", "amendments", "--amendments", "any.json"], "any.json"],
     ] as const) {
       taken = 0;
       ended = false;
@@ -127,7 +127,7 @@ describe("a source that cannot be read", () => {
       [["schedule", "a.json"], "a.json"],
       [["schedule"], "standard input"],
       [["stream"], "standard input"],
-      [["compare", shop, "--by", "amendment", "--amendments", "a.json"], "a.json"],
+      [["compare", shop, "--over", "amendments", "--amendments", "a.json"], "a.json"],
     ] as const) {
       const ran = await runHere(words, { input: broken(), open: broken });
       expect([ran.code, ran.errors]).toEqual([

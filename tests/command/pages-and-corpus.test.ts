@@ -48,10 +48,10 @@ describe("pages of the other subcommands", () => {
     );
     const check = await asked("check", printWorks, "--as", "html");
     expect(check.output).toBe(render(checkDocument(checkOf(demo("print-works"))), { as: "html" }));
-    const by = { by: "edition", years: ["2017", "2020"] } as const;
+    const wanted = { over: "editions", editions: ["2017", "2020"] } as const;
     const comparison = await asked("compare", shop, "--editions", "2017,2020", "--as", "html");
     expect(comparison.output).toBe(
-      render(comparisonDocument(compareInstallation({ ...by, installation })), { as: "html" }),
+      render(comparisonDocument(compareInstallation({ ...wanted, installation })), { as: "html" }),
     );
     for (const { output } of [check, comparison]) {
       expect(output).toMatch(/^<!doctype html>\n.*<(?:table|ul)\b.*<\/html>\n$/s);
@@ -64,7 +64,7 @@ describe("pages of the other subcommands", () => {
     const installation = { ...demo("shop"), title };
     for (const page of [
       render(checkDocument(checkOf(installation)), { as: "html" }),
-      render(comparisonDocument(compareInstallation({ by: "reading", installation })), { as: "html" }),
+      render(comparisonDocument(compareInstallation({ over: "readings", installation })), { as: "html" }),
     ]) {
       expect(page).not.toContain("<script>");
       expect(page).toContain("&lt;script&gt;");

@@ -117,6 +117,7 @@ describe.skipIf(python.isMissing)(`the runner in Python${python.because}`, () =>
     const { status, stdout, stderr } = spawnSync("python3", [runner, ...args], {
       cwd: root,
       encoding: "utf8",
+      maxBuffer: 100_000_000,
     });
     return { status, stdout, stderr };
   };

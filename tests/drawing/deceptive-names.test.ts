@@ -93,9 +93,11 @@ describe("names that look like what the library prints", () => {
 
   it.each(cases)("make no two conductors one in a comparison: %s", (_, one) => {
     const sizes = (drawn: Installation) =>
-      compareInstallation({ by: "edition", years: ["2014", "2023"], installation: drawn }).conductors.map(
-        ({ entries }) => entries.map(({ conductor }) => conductor?.result.requiredArea),
-      );
+      compareInstallation({
+        over: "editions",
+        editions: ["2014", "2023"],
+        installation: drawn,
+      }).conductors.map(({ entries }) => entries.map(({ conductor }) => conductor?.result.requiredArea));
     expect(sizes(misnamed(one))).toEqual(sizes(one));
   });
 

@@ -114,8 +114,8 @@ const installationArgs = [...installations.map((one) => [one]), [JSON.stringify(
 const shop = installations[0] as bondmil.Installation;
 const schedule = bondmil.scheduleOf(shop);
 const check = bondmil.checkOf(shop);
-const compared = (["edition", "reading", "arrangement"] as const).map((by) =>
-  bondmil.compareInstallation({ by, installation: shop }),
+const compared = (["editions", "readings", "arrangements"] as const).map((over) =>
+  bondmil.compareInstallation({ over, installation: shop }),
 );
 const results = [
   bondmil.size(bondmil.mainBondingJumper, jumper),
@@ -366,10 +366,10 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
   compareInstallation: {
     call: bondmil.compareInstallation,
     args: [
-      [{ by: "edition", installation: shop, years: ["2011", "2023"] }],
-      [{ by: "amendment", installation: shop, amendments }],
-      [{ by: "reading", installation: shop }],
-      [{ by: "arrangement", installation: shop }],
+      [{ over: "editions", installation: shop, editions: ["2011", "2023"] }],
+      [{ over: "amendments", installation: shop, amendments }],
+      [{ over: "readings", installation: shop }],
+      [{ over: "arrangements", installation: shop }],
     ],
     weight: 0.05,
   },
@@ -512,7 +512,7 @@ const ofBondmil: Readonly<Record<string, Entry>> = {
 
 const ofCorpus: Readonly<Record<string, Entry>> = {
   corpusCases: { call: corpusCases, args: [[filter]], weight: 0.2 },
-  implementationOf: { call: implementationOf, args: [[{ ...bondmil }]] },
+  implementationOf: { call: implementationOf, args: [[{ ...bondmil }], [{ ...bondmil }, { amendments }]] },
   judgeCase: {
     call: corpus.judgeCase,
     args: [

@@ -25,6 +25,7 @@ import {
   readInstallation,
   rectangularBarsFor,
   reportDocument,
+  requiredByLoad,
   requireEvidence,
   rowsDocument,
   scheduleDocument,
@@ -121,6 +122,12 @@ describe("helpers refuse what they cannot answer", () => {
       transformerCurrent,
       [{ kva: 1e308, volts: 5e-324, phases: 3 }],
       ["kva: out-of-range", "volts: out-of-range"],
+    ],
+    [
+      "a load beyond all numbers",
+      requiredByLoad,
+      [{ edition: "2023", of: "feeder", continuous: 2, other: 1.7e308 }],
+      ["other: out-of-range"],
     ],
     ["a level that is none", weakestEvidence, [["single", "sure"]], [": unknown-value"]],
     ["no list of levels", weakestEvidence, ["single"], [": wrong-type"]],
@@ -325,7 +332,7 @@ describe("limits that no building meets", () => {
       ({ to }) => ({ id: to, designation: "service-disconnect", amperes: 400 }) as const,
     );
     const one = installation({ services: [service({ runs, disconnects, electrodes: [] })] });
-    expect(refusedBy(compareInstallation, { by: "arrangement", installation: one })).toEqual([
+    expect(refusedBy(compareInstallation, { over: "arrangements", installation: one })).toEqual([
       "installation: out-of-range",
     ]);
   });

@@ -61,7 +61,7 @@ const twoDisconnects = service({
 describe("an installation over editions", () => {
   it.each(demoNames)("gives %s the schedule of each edition, oldest first", (name) => {
     const source = demo(name);
-    const comparison = compareInstallation({ by: "edition", installation: source });
+    const comparison = compareInstallation({ over: "editions", installation: source });
     expect(comparison.variants.map(({ key }) => key)).toEqual(editionYears);
     for (const year of editionYears) {
       const inEdition = { ...source, code: { ...source.code, year } };
@@ -86,9 +86,9 @@ describe("an installation over editions", () => {
     });
     const years = ["2020", "2008"] as const;
     const { variants, against, conductors } = compareInstallation({
-      by: "edition",
+      over: "editions",
       installation: busway,
-      years,
+      editions: years,
     });
     expect([against, variants.map(({ key }) => key)]).toEqual(["before", years]);
     for (const { entries } of conductors) {
@@ -101,9 +101,9 @@ describe("an installation over editions", () => {
 
   it("keeps the column of an edition that refuses the installation, and holds the next one against none", () => {
     const comparison = compareInstallation({
-      by: "edition",
+      over: "editions",
       installation: demo("cold-store"),
-      years: ["2014", "2017"],
+      editions: ["2014", "2017"],
     });
     expect(comparison.variants[0]).toMatchObject({
       key: "2014",
@@ -130,7 +130,7 @@ describe("an installation over editions", () => {
         }),
       ],
     });
-    const { conductors } = compareInstallation({ by: "edition", installation: small });
+    const { conductors } = compareInstallation({ over: "editions", installation: small });
     const changes = conductors.flatMap(({ entries }) => entries.flatMap((one) => one.changes));
     const behind = changes.flatMap(({ because }) => because ?? []);
     expect(behind.length).toBeGreaterThan(0);
@@ -154,8 +154,8 @@ describe("an installation as printed and as amended", () => {
   it("shows what they move, named beside the installation or in it", () => {
     const plain = installation({ services: [service()] });
     const inside: Installation = { ...plain, code: { ...plain.code, amendments } } as unknown as Installation;
-    const beside = compareInstallation({ by: "amendment", installation: plain, amendments });
-    expect(compareInstallation({ by: "amendment", installation: inside })).toEqual(beside);
+    const beside = compareInstallation({ over: "amendments", installation: plain, amendments });
+    expect(compareInstallation({ over: "amendments", installation: inside })).toEqual(beside);
     expect(beside.variants.map(({ key, change }) => [key, change.kind])).toEqual([
       ["A", "as-printed"],
       ["B", "as-amended"],
@@ -165,11 +165,12 @@ describe("an installation as printed and as amended", () => {
 
   it("wants at least one, and checks them", () => {
     const plain = installation({ services: [service()] });
-    expect(issuesOf({ by: "amendment", installation: plain })).toMatchObject([{ path: "code.amendments" }]);
-    expect(issuesOf({ by: "amendment", installation: plain, amendments: [{ kind: "wish" }] })).toMatchObject([
-      { code: "unknown-value" },
-      { code: "missing" },
+    expect(issuesOf({ over: "amendments", installation: plain })).toMatchObject([
+      { path: "code.amendments" },
     ]);
+    expect(
+      issuesOf({ over: "amendments", installation: plain, amendments: [{ kind: "wish" }] }),
+    ).toMatchObject([{ code: "unknown-value" }, { code: "missing" }]);
   });
 });
 
@@ -179,7 +180,7 @@ describe("an installation under each other reading", () => {
     const named = scheduleOf(source).conductors.flatMap(({ result }) =>
       result.readings.flatMap(({ id, otherwise }) => otherwise.map((one) => `${id} ${one.alternative}`)),
     );
-    const { variants, conductors } = compareInstallation({ by: "reading", installation: source });
+    const { variants, conductors } = compareInstallation({ over: "readings", installation: source });
     const columns = variants.flatMap(({ change }) =>
       change.kind === "reading" ? [`${change.reading} ${change.alternative}`] : [],
     );
@@ -196,7 +197,8 @@ describe("an installation under each other reading", () => {
 });
 
 describe("an installation with each other arrangement", () => {
-  const arranged = (source: Installation) => compareInstallation({ by: "arrangement", installation: source });
+  const arranged = (source: Installation) =>
+    compareInstallation({ over: "arrangements", installation: source });
   const changes = (source: Installation) => arranged(source).variants.map(({ change }) => change);
 
   it("puts several service disconnects into one assembly and back", () => {
@@ -247,16 +249,16 @@ describe("an installation with each other arrangement", () => {
 });
 
 describe("any comparison of an installation", () => {
-  const kinds = ["edition", "reading", "arrangement"] as const;
+  const kinds = ["editions", "readings", "arrangements"] as const;
 
   it("has an entry for every conductor in every column, plain and as large as its conductors", () => {
     fc.assert(
-      fc.property(anyInstallation, fc.constantFrom(...kinds), (source, by) => {
+      fc.property(anyInstallation, fc.constantFrom(...kinds), (source, over) => {
         const years = ["2011", "2023"] as const;
         const comparison = compareInstallation({
-          by,
+          over,
           installation: source,
-          ...(by === "edition" && { years }),
+          ...(over === "editions" && { editions: years }),
         });
         expect(JSON.parse(JSON.stringify(comparison))).toEqual(comparison);
         const keys = comparison.variants.map(({ key }) => key);
@@ -282,16 +284,16 @@ describe("any comparison of an installation", () => {
 
   it("names everything wrong in the request", () => {
     const source = installation({ services: [service()] });
-    expect(issuesOf({ by: "color", installation: source })).toMatchObject([
-      { code: "unknown-value", path: "by" },
+    expect(issuesOf({ over: "color", installation: source })).toMatchObject([
+      { code: "unknown-value", path: "over" },
     ]);
-    expect(issuesOf({ by: "reading", installation: source, years: ["2020"] })).toMatchObject([
-      { path: "years" },
+    expect(issuesOf({ over: "readings", installation: source, editions: ["2020"] })).toMatchObject([
+      { path: "editions" },
     ]);
-    expect(issuesOf({ by: "edition", installation: source, years: ["1999"] })).toMatchObject([
-      { path: "years[0]" },
+    expect(issuesOf({ over: "editions", installation: source, editions: ["1999"] })).toMatchObject([
+      { path: "editions[0]" },
     ]);
-    expect(issuesOf({ by: "edition", installation: { format: 1 } }).map(({ path }) => path)).toContain(
+    expect(issuesOf({ over: "editions", installation: { format: 1 } }).map(({ path }) => path)).toContain(
       "title",
     );
   });

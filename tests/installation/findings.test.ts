@@ -170,7 +170,7 @@ describe("what is found on site", () => {
 
   it("moves the electrode conductor with the jumper where arrangements are compared, and names what is not permitted", () => {
     const comparison = compareInstallation({
-      by: "arrangement",
+      over: "arrangements",
       installation: installation({ derivedSystems: [derived()] }),
     });
     const said = comparison.variants.map((one) =>

@@ -182,7 +182,7 @@ same<ReturnType<typeof checkOf>, Check>(true);
 same<ReturnType<typeof drawingOf>, Drawing>(true);
 scheduleOf(installation).conductors.map(({ role }) => role);
 checkOf(read);
-compareInstallation({ by: "edition", installation: read });
+compareInstallation({ over: "editions", installation: read });
 // @ts-expect-error a title is spelled so
 scheduleOf({ ...installation, titel: "x" });
 // @ts-expect-error an installation is no text; readInstallation reads one

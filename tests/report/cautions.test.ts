@@ -66,7 +66,7 @@ describe.each(demoNames)("every caution and open reading of %s", (name) => {
   });
 
   it("is said in a comparison, of every column", () => {
-    const comparison = compareInstallation({ by: "edition", installation });
+    const comparison = compareInstallation({ over: "editions", installation });
     const compared = comparison.conductors.flatMap(({ entries }) =>
       entries.flatMap(({ conductor }) => (conductor === null ? [] : [conductor.result])),
     );

@@ -54,7 +54,10 @@ const makers: Readonly<Record<string, (options?: DocumentOptions) => Document>> 
   check: (options) => checkDocument(checkOf(drawn), options),
   report: (options) => reportDocument(drawn, options),
   "comparison of installations": (options) =>
-    comparisonDocument(compareInstallation({ by: "edition", years: ["2017"], installation: drawn }), options),
+    comparisonDocument(
+      compareInstallation({ over: "editions", editions: ["2017"], installation: drawn }),
+      options,
+    ),
   "comparison of editions": (options) =>
     comparisonDocument(
       compare(mainBondingJumper, { over: "editions", input: { supply, conductor }, editions: ["2017"] }),

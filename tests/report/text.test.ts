@@ -40,7 +40,7 @@ describe.each(demoNames)("the documents of %s as text", (name) => {
   const documents: readonly Document[] = [
     reportDocument(installation),
     checkDocument(checkOf(installation)),
-    comparisonDocument(compareInstallation({ by: "edition", years: ["2011", "2023"], installation })),
+    comparisonDocument(compareInstallation({ over: "editions", editions: ["2011", "2023"], installation })),
   ];
 
   it.each([20, 60, 80, 120])("fit %i letters", (width) => {

@@ -65,10 +65,10 @@ const documentsOf: Readonly<Record<string, () => readonly Document[]>> = {
           scheduleDocument(scheduleOf(installation)),
           checkDocument(checkOf(installation)),
           reportDocument(installation),
-          ...(["edition", "reading", "arrangement"] as const).map((by) =>
-            comparisonDocument(compareInstallation({ by, installation })),
+          ...(["editions", "readings", "arrangements"] as const).map((over) =>
+            comparisonDocument(compareInstallation({ over, installation })),
           ),
-          comparisonDocument(compareInstallation({ by: "amendment", amendments, installation })),
+          comparisonDocument(compareInstallation({ over: "amendments", amendments, installation })),
         ];
       },
     ]),

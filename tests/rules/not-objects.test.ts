@@ -61,3 +61,18 @@ describe("a text in place of an object is one fault, at its own path", () => {
     expect(issues).toMatchObject([{ code: "unknown-key", path: "circuits[0].device.volts" }]);
   });
 });
+
+describe("an object that is missing", () => {
+  it("is told with the members that it has to have, apart from those that it may have", () => {
+    const [noCode, noRun] = issuesOf(asked(equipmentGroundingConductor), {
+      circuits: [{ device }],
+      run: 7,
+      conductor,
+    });
+    expect(noCode).toMatchObject({
+      path: "code",
+      expected: "an object with year, and perhaps readings, amendments, circumstances",
+    });
+    expect(noRun?.expected).toMatch(/^an object /);
+  });
+});

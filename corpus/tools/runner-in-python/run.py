@@ -2,7 +2,7 @@
 
 COMMAND is started once. It reads one question a line, {"role": ..., "edition": ..., "input": ...}, and writes one answer a line, in the same order:
 null where it does not size such a conductor, or an object with size (and quantity), outcome, or errors, and whatever of sum, assumedSum and
-requiredArea it shows. Exit code 0: every answer was met; 1: something was not; 2: the runner was called wrongly, or the program failed.
+requiredArea it shows. Filters: --role, --edition, --source, --standing, --voice, --id, --assumed none or some. Exit code 0: every answer was met; 1: something was not; 2: the runner was called wrongly, or the program failed.
 Plain Python 3, no packages; corpus/README.md has the rules.
 """
 
@@ -72,12 +72,12 @@ def read(path, wanted):
     with open(path, encoding="utf-8") as lines:
         checks = [json.loads(line) for line in lines if line.strip()]
     assumed = wanted.pop("assumed")
-    return [
-        check
-        for check in checks
-        if all(value is None or check[name] == value for name, value in wanted.items())
-        and (assumed is None or (assumed == "none") == (check["assumed"] == []))
-    ]
+    for name, value in wanted.items():
+        known = ", ".join(sorted({check[name] for check in checks})[:30])
+        checks = [check for check in checks if value in (None, check[name])]
+        if not checks:
+            raise RuntimeError(f"no check matches {name} {value}; there are {known}")
+    return [check for check in checks if assumed in (None, "some" if check["assumed"] else "none")]
 
 
 def ask(command, checks):
@@ -114,6 +114,7 @@ def report(rows):
     for check, given, verdict in rows:
         if verdict in ("missed", "changed-side"):
             print(f"\n{verdict}: {check['id']}, {check['edition']} ({check['role']}, {check['standing']}, {check['voice']})")
+            print(f"  asked     {json.dumps(check['input'])}")
             print(f"  expected  {json.dumps(check['expected'])}\n  given     {json.dumps(given)}\n  source    {check['source']}")
 
 
@@ -133,7 +134,7 @@ def main(arguments):
     try:
         checks = read(wanted.pop("checks"), wanted)
         if not checks:
-            raise RuntimeError("no check matches the filters")
+            raise RuntimeError("no check matches all of the filters")
         answers = ask(arguments[at + 1 :], checks)
     except (OSError, ValueError, IndexError, RuntimeError) as error:
         print(f"run.py: {error}", file=sys.stderr)

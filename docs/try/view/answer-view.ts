@@ -55,19 +55,19 @@ export function AnswerView({
             id: "editions",
             title: "Editions compared",
             isOpen: true,
-            children: () => h(Compared, { installation: later.installation, by: "edition" }),
+            children: () => h(Compared, { installation: later.installation, over: "editions" }),
           }),
           h(Section, {
             id: "arrangements",
             title: "Arrangements compared",
             isOpen: true,
-            children: () => h(Compared, { installation: later.installation, by: "arrangement" }),
+            children: () => h(Compared, { installation: later.installation, over: "arrangements" }),
           }),
           h(Section, {
             id: "readings",
             title: "Readings compared",
             isOpen: false,
-            children: () => h(Compared, { installation: later.installation, by: "reading" }),
+            children: () => h(Compared, { installation: later.installation, over: "readings" }),
           }),
         ],
     h(Section, {

@@ -9,9 +9,9 @@ import { carriedBy, fragmentOf } from "../state/link.js";
 import { idsIn } from "../state/references.js";
 import { AnswerView } from "./answer-view.js";
 import { Bar } from "./bar.js";
-import { goToPart } from "./document-view.js";
 import { focusOn } from "./focus.js";
 import { FormContext } from "./form-context.js";
+import { goToPart } from "./go-to-part.js";
 import { Members } from "./value-field.js";
 import { useLater, usePainted } from "./when.js";
 

@@ -5,28 +5,30 @@ import { shownBy } from "../state/answer.js";
 import { DocumentView } from "./document-view.js";
 
 const questions = {
-  edition: "The same installation under every edition",
-  arrangement: "Other arrangements that it could be drawn with",
-  reading: "Other readings of texts that are open",
+  editions: "The same installation under every edition",
+  arrangements: "Other arrangements that it could be drawn with",
+  readings: "Other readings of texts that are open",
 } as const;
 
 /** What an installation can be put beside. */
-export type ComparedBy = keyof typeof questions;
+export type ComparedOver = keyof typeof questions;
 
 /** The installation beside itself, changed in one way. */
 export function Compared({
   installation,
-  by,
+  over,
 }: {
   readonly installation: Installation;
-  readonly by: ComparedBy;
+  readonly over: ComparedOver;
 }): JSX.Element {
   const shown = useMemo(
     () =>
-      shownBy(() => comparisonDocument(compareInstallation({ by, installation }), { title: questions[by] })),
-    [installation, by],
+      shownBy(() =>
+        comparisonDocument(compareInstallation({ over, installation }), { title: questions[over] }),
+      ),
+    [installation, over],
   );
   return shown.kind === "none"
     ? h("p", null, shown.why)
-    : h(DocumentView, { document: shown.document, name: by });
+    : h(DocumentView, { document: shown.document, name: over });
 }

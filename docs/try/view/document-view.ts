@@ -1,8 +1,6 @@
 import type { Document, DocumentPart } from "bondmil";
 import { Fragment, h, type JSX } from "preact";
-
-type Table = Extract<DocumentPart, { readonly kind: "table" }>;
-type Cell = Table["rows"][number][number];
+import { TableView } from "./table-view.js";
 
 /** What a document is shown with. */
 export interface DocumentProps {
@@ -60,81 +58,23 @@ function Part({ part, name }: { readonly part: DocumentPart; readonly name: stri
         part.text,
       );
     case "list":
-      return h(
-        "ul",
-        null,
-        part.items.map((item, i) => h("li", { key: i }, item)),
-      );
+      return h(ListView, part);
     case "table":
-      return part.of === "records"
-        ? h(TableView, { table: part, name })
-        : h(
-            "div",
-            {
-              class: "sideways",
-              tabIndex: 0,
-              role: "group",
-              "aria-label": `Table of ${part.head[0] ?? "values"}, scrolls sideways`,
-            },
-            h(TableView, { table: part, name }),
-          );
+      return h(TableView, { table: part, name });
     case "drawing":
       return null;
   }
 }
 
-function TableView({
-  table: { of, head, rows },
-  name,
-}: {
-  readonly table: Table;
-  readonly name: string;
-}): JSX.Element {
-  return h(
-    "table",
-    { class: of },
-    h(
-      "thead",
-      null,
-      h(
-        "tr",
-        null,
-        head.map((one, i) => h("th", { key: i, scope: "col" }, one)),
-      ),
-    ),
-    h(
-      "tbody",
-      null,
-      rows.map((cells, i) =>
-        h(
-          "tr",
-          { key: i },
-          cells.map((cell, n) =>
-            h(
-              n === 0 ? "th" : "td",
-              { key: n, ...(n === 0 && { scope: "row" }), "data-label": head[n] ?? "" },
-              h(CellView, { cell, name }),
-            ),
-          ),
-        ),
-      ),
-    ),
+/** A list; one that says what its items have in common is folded into that line. */
+function ListView({
+  folded,
+  items,
+}: Pick<Extract<DocumentPart, { readonly kind: "list" }>, "folded" | "items">): JSX.Element {
+  const list = h(
+    "ul",
+    null,
+    items.map((item, i) => h("li", { key: i }, item)),
   );
-}
-
-/** A cell that leads to a heading does so without touching the address, which carries the installation. */
-function CellView({ cell, name }: { readonly cell: Cell; readonly name: string }): JSX.Element {
-  if (typeof cell === "string") return h(Fragment, null, cell);
-  const goTo = (event: Event): void => {
-    event.preventDefault();
-    goToPart(`${name}:${cell.to}`);
-  };
-  return h("a", { href: "#", onClick: goTo }, cell.text);
-}
-
-/** Brings a part of the page in view and puts the focus there. */
-export function goToPart(id: string): void {
-  const part = document.getElementById(id);
-  part?.scrollIntoView({ block: "start" });
-  part?.focus({ preventScroll: true });
+  return folded === undefined ? list : h("details", null, h("summary", null, folded), list);
 }

@@ -7,8 +7,8 @@ export const reportFormats = ["html", "markdown", "svg"] as const;
 /** The ways in which candidates for a supply can be written; SVG is the picture alone. */
 export const supplyFormats = [...formats, "svg"] as const;
 
-/** What an installation can be compared by. */
-export const comparable = ["edition", "amendment", "reading", "arrangement"] as const;
+/** What an installation can be compared over. */
+export const comparable = ["editions", "amendments", "readings", "arrangements"] as const;
 
 /** What a first document can hold. */
 export const startable = ["service", "transformer", "load"] as const;
@@ -98,30 +98,30 @@ export const ofInstallation: readonly SubcommandFact[] = [
     says: "Put an installation side by side with itself under other editions, amendments, readings or arrangements.",
     takes: ["installation"],
     more: [
-      "edition: the installation under each edition, and what changed from one to the next and why.",
-      "amendment: as the edition is printed, and with the amendments of the installation or of a file.",
-      "reading: with each other alternative where the text is open and the schedule names it.",
-      "arrangement: jumpers at the source or in the enclosures, enclosures or one assembly, jumpers or fittings of raceways; one changed at a time.",
+      "editions: the installation under each edition, and what changed from one to the next and why.",
+      "amendments: as the edition is printed, and with the amendments of the installation or of a file.",
+      "readings: with each other alternative where the text is open and the schedule names it.",
+      "arrangements: jumpers at the source or in the enclosures, enclosures or one assembly, jumpers or fittings of raceways; one changed at a time.",
       "An edition or arrangement that refuses the installation keeps its column and says why; only when all of them refuse it is the installation refused.",
     ],
     options: [
       {
-        name: "by",
+        name: "over",
         value: "what",
         choices: comparable,
-        says: "What is put side by side; edition by default.",
+        says: "What is put side by side; editions by default.",
       },
       {
         name: "editions",
         value: "years",
         choices: editionYears,
         several: true,
-        says: "Editions in the order of the columns, with commas between; all of them by default. Only by edition.",
+        says: "Editions in the order of the columns, with commas between; all of them by default. Only over editions.",
       },
       {
         name: "amendments",
         value: "file",
-        says: "A JSON file with a list of amendments, in place of those of the installation. Only by amendment.",
+        says: "A JSON file with a list of amendments, in place of those of the installation. Only over amendments.",
       },
       asDocument,
       ...titleBlock,
@@ -129,10 +129,10 @@ export const ofInstallation: readonly SubcommandFact[] = [
     examples: [
       ["bondmil compare shop.json --editions 2017,2020,2023", "three editions"],
       [
-        "bondmil compare shop.json --by amendment --amendments county.json",
+        "bondmil compare shop.json --over amendments --amendments county.json",
         "what a county's amendments change",
       ],
-      ["bondmil compare shop.json --by arrangement --as markdown", "the legal choices as a table"],
+      ["bondmil compare shop.json --over arrangements --as markdown", "the legal choices as a table"],
     ],
   },
   {

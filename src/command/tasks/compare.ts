@@ -33,27 +33,27 @@ function endingOf({ variants }: InstallationComparison): Ending {
 }
 
 type Wanted =
-  | { readonly by: "reading" | "arrangement" }
-  | { readonly by: "edition"; readonly years?: readonly EditionYear[] }
-  | { readonly by: "amendment"; readonly amendments?: readonly Amendment[] };
+  | { readonly over: "readings" | "arrangements" }
+  | { readonly over: "editions"; readonly editions?: readonly EditionYear[] }
+  | { readonly over: "amendments"; readonly amendments?: readonly Amendment[] };
 
 async function comparisonOf(options: Options, around: Surroundings): Promise<Outcome<Wanted>> {
-  const by = (options["by"] ?? "edition") as (typeof comparable)[number];
+  const over = (options["over"] ?? "editions") as (typeof comparable)[number];
   const { editions, amendments } = options;
-  if (editions !== undefined && by !== "edition") return misplaced("--editions", "edition");
-  if (amendments !== undefined && by !== "amendment") return misplaced("--amendments", "amendment");
-  if (by === "edition") {
+  if (editions !== undefined && over !== "editions") return misplaced("--editions", "editions");
+  if (amendments !== undefined && over !== "amendments") return misplaced("--amendments", "amendments");
+  if (over === "editions") {
     return {
-      value: { by, ...(editions !== undefined && { years: editions.split(",") as EditionYear[] }) },
+      value: { over, ...(editions !== undefined && { editions: editions.split(",") as EditionYear[] }) },
     };
   }
-  if (by !== "amendment" || amendments === undefined) return { value: { by } };
+  if (over !== "amendments" || amendments === undefined) return { value: { over } };
   const file = await readJson(amendments, around, hintFor("compare"));
   return file.failure !== undefined
     ? file
-    : { value: { by, amendments: file.value as readonly Amendment[] } };
+    : { value: { over, amendments: file.value as readonly Amendment[] } };
 }
 
-function misplaced(option: string, by: string): Outcome<never> {
-  return failed("usage", `${option} is for --by ${by} only. See bondmil compare --help.`);
+function misplaced(option: string, over: string): Outcome<never> {
+  return failed("usage", `${option} is for --over ${over} only. See bondmil compare --help.`);
 }

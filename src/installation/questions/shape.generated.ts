@@ -33,26 +33,26 @@ export type InstallationComparisonRequest =
 
 export const installationComparisonRequestShape: Shape = {
   is: "variants",
-  by: "by",
+  by: "over",
   of: [
     {
       is: "object",
       members: {
-        by: { is: "exactly", value: "edition" },
+        over: { is: "exactly", value: "editions" },
         installation: { is: "checked", read: readGiven },
-        years: {
+        editions: {
           is: "list",
           of: { is: "words", of: ["2008", "2011", "2014", "2017", "2020", "2023", "2026"] },
           least: 1,
           most: 100,
         },
       },
-      optional: ["years"],
+      optional: ["editions"],
     },
     {
       is: "object",
       members: {
-        by: { is: "exactly", value: "amendment" },
+        over: { is: "exactly", value: "amendments" },
         installation: { is: "checked", read: readGiven },
         amendments: { is: "list", of: amendmentShape, least: 1, most: 100 },
       },
@@ -60,12 +60,15 @@ export const installationComparisonRequestShape: Shape = {
     },
     {
       is: "object",
-      members: { by: { is: "exactly", value: "reading" }, installation: { is: "checked", read: readGiven } },
+      members: {
+        over: { is: "exactly", value: "readings" },
+        installation: { is: "checked", read: readGiven },
+      },
     },
     {
       is: "object",
       members: {
-        by: { is: "exactly", value: "arrangement" },
+        over: { is: "exactly", value: "arrangements" },
         installation: { is: "checked", read: readGiven },
       },
     },
@@ -74,8 +77,8 @@ export const installationComparisonRequestShape: Shape = {
 
 /** An installation under its edition as printed and as amended. */
 export interface InstallationOverAmendments {
-  /** What it is compared by. */
-  readonly by: "amendment";
+  /** What is compared. */
+  readonly over: "amendments";
   /** The installation, as readInstallation takes it. */
   readonly installation: Installation;
   /** Those of the installation by default. */
@@ -85,7 +88,7 @@ export interface InstallationOverAmendments {
 export const installationOverAmendmentsShape: Shape = {
   is: "object",
   members: {
-    by: { is: "exactly", value: "amendment" },
+    over: { is: "exactly", value: "amendments" },
     installation: { is: "checked", read: readGiven },
     amendments: { is: "list", of: amendmentShape, least: 1, most: 100 },
   },
@@ -94,53 +97,56 @@ export const installationOverAmendmentsShape: Shape = {
 
 /** An installation under each other arrangement that it could be drawn with, one changed at a time. */
 export interface InstallationOverArrangements {
-  /** What it is compared by. */
-  readonly by: "arrangement";
+  /** What is compared. */
+  readonly over: "arrangements";
   /** The installation, as readInstallation takes it. */
   readonly installation: Installation;
 }
 
 export const installationOverArrangementsShape: Shape = {
   is: "object",
-  members: { by: { is: "exactly", value: "arrangement" }, installation: { is: "checked", read: readGiven } },
+  members: {
+    over: { is: "exactly", value: "arrangements" },
+    installation: { is: "checked", read: readGiven },
+  },
 };
 
 /** An installation under several editions; its own edition is put aside. */
 export interface InstallationOverEditions {
-  /** What it is compared by. */
-  readonly by: "edition";
+  /** What is compared. */
+  readonly over: "editions";
   /** The installation, as readInstallation takes it. */
   readonly installation: Installation;
   /** Editions in the order of the columns; all of them, oldest first, by default. */
-  readonly years?: readonly EditionYear[];
+  readonly editions?: readonly EditionYear[];
 }
 
 export const installationOverEditionsShape: Shape = {
   is: "object",
   members: {
-    by: { is: "exactly", value: "edition" },
+    over: { is: "exactly", value: "editions" },
     installation: { is: "checked", read: readGiven },
-    years: {
+    editions: {
       is: "list",
       of: { is: "words", of: ["2008", "2011", "2014", "2017", "2020", "2023", "2026"] },
       least: 1,
       most: 100,
     },
   },
-  optional: ["years"],
+  optional: ["editions"],
 };
 
 /** An installation under each other alternative of the open readings that its schedule names. */
 export interface InstallationOverReadings {
-  /** What it is compared by. */
-  readonly by: "reading";
+  /** What is compared. */
+  readonly over: "readings";
   /** The installation, as readInstallation takes it. */
   readonly installation: Installation;
 }
 
 export const installationOverReadingsShape: Shape = {
   is: "object",
-  members: { by: { is: "exactly", value: "reading" }, installation: { is: "checked", read: readGiven } },
+  members: { over: { is: "exactly", value: "readings" }, installation: { is: "checked", read: readGiven } },
 };
 
 /** What a schedule is made with. */

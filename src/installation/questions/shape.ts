@@ -25,13 +25,13 @@ export const scheduleOptions = v.pipe(
   says("What a schedule is made with."),
 );
 
-const by = <const By extends string>(word: By) => v.pipe(v.literal(word), says("What it is compared by."));
+const over = <const Over extends string>(word: Over) => v.pipe(v.literal(word), says("What is compared."));
 
 export const installationOverEditions = v.pipe(
   v.strictObject({
-    by: by("edition"),
+    over: over("editions"),
     installation: given,
-    years: v.optional(
+    editions: v.optional(
       v.pipe(
         listOf(editionYear, mostColumns),
         says("Editions in the order of the columns; all of them, oldest first, by default."),
@@ -43,7 +43,7 @@ export const installationOverEditions = v.pipe(
 
 export const installationOverAmendments = v.pipe(
   v.strictObject({
-    by: by("amendment"),
+    over: over("amendments"),
     installation: given,
     amendments: v.optional(v.pipe(listOf(amendment, 100), says("Those of the installation by default."))),
   }),
@@ -51,17 +51,17 @@ export const installationOverAmendments = v.pipe(
 );
 
 export const installationOverReadings = v.pipe(
-  v.strictObject({ by: by("reading"), installation: given }),
+  v.strictObject({ over: over("readings"), installation: given }),
   says("An installation under each other alternative of the open readings that its schedule names."),
 );
 
 export const installationOverArrangements = v.pipe(
-  v.strictObject({ by: by("arrangement"), installation: given }),
+  v.strictObject({ over: over("arrangements"), installation: given }),
   says("An installation under each other arrangement that it could be drawn with, one changed at a time."),
 );
 
 export const installationComparisonRequest = v.pipe(
-  v.variant("by", [
+  v.variant("over", [
     installationOverEditions,
     installationOverAmendments,
     installationOverReadings,

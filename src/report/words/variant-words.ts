@@ -13,11 +13,11 @@ import { changePhrase } from "./change-words.js";
 import { alternativeWords, readingAbout } from "./reading-words.js";
 
 /** What a comparison is called. */
-export const comparedWords: Readonly<Record<InstallationComparison["by"], string>> = {
-  edition: "editions",
-  amendment: "as printed and as amended",
-  reading: "open readings",
-  arrangement: "arrangements",
+export const comparedWords: Readonly<Record<InstallationComparison["over"], string>> = {
+  editions: "editions",
+  amendments: "as printed and as amended",
+  readings: "open readings",
+  arrangements: "arrangements",
 };
 
 /** How the marks behind a size are read. */

@@ -43,7 +43,11 @@ function inComparison(
   violations: readonly Violation[],
 ): readonly string[] {
   if (violations.length === 0) return [];
-  const { variants } = compareInstallation({ by: "edition", years: [installation.code.year], installation });
+  const { variants } = compareInstallation({
+    over: "editions",
+    editions: [installation.code.year],
+    installation,
+  });
   const [only] = variants;
   const same = only?.refused === undefined && JSON.stringify(only?.violations) === JSON.stringify(violations);
   return same ? [] : ["a comparison has other violations"];
