@@ -56,8 +56,17 @@ function filesOf(
   { collected, unwitnessed, plain }: Gathered,
   unconfirmed: string,
 ): ReadonlyMap<string, string> {
-  const { policies, ratingPolicies, roles, sections, namedSizes, placements, withstand, withstandLevels, readings } =
-    collected;
+  const {
+    policies,
+    ratingPolicies,
+    roles,
+    sections,
+    namedSizes,
+    placements,
+    withstand,
+    withstandLevels,
+    readings,
+  } = collected;
   const seen = (id: string): TableFile => tableOf(collected.tables, id);
   const conductors = tableOf(unwitnessed, "conductor-properties");
   const areaOf = areaReader(conductors);

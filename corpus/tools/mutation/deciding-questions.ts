@@ -15,7 +15,7 @@ import {
   tableAmpacity,
 } from "../../../src/index.js";
 
-/** What asks for an ampacity on the way to a size. */
+/** What reads an ampacity on the way to a size. */
 export const deciders = [
   "conductors of another material",
   "load of a grounded conductor",
@@ -30,7 +30,7 @@ export type Decider = (typeof deciders)[number];
 export interface DecidingQuestion {
   readonly by: Decider;
   ask(): string;
-  /** What is found sooner than the answer; only where it changes need the question be asked. */
+  /** What is found sooner than the answer; only where it changes is the question put anew. */
   hangsOn?(): string;
 }
 
@@ -118,7 +118,7 @@ function ofLoads(year: EditionYear): readonly DecidingQuestion[] {
   );
 }
 
-/** Insulation of each column, with terminations that let it count; in a hot place that of 90 C decides. Each conductor is asked for at what it carries there, and one ampere above. */
+/** Insulation of each column, with terminations that let it count; in a hot place that of 90 C decides. The loads are what each conductor carries there, and one ampere more. */
 function ofCandidates(edition: EditionYear): readonly DecidingQuestion[] {
   const places = [
     { insulation: "TW", celsius: 30, marked: 60 },

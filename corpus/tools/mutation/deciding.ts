@@ -17,7 +17,7 @@ export function cellKey(year: EditionYear, row: string, column: string): string 
 
 /**
  * Which cells of the table of ampacities decide a size: each made 5 A larger and 5 A smaller, the least step by which ampacities differ, so that the table
- * stays in order, and every question asked anew that reads it.
+ * stays in order, and every question that reads it put anew.
  */
 export function decidingCells(table: TableFile, years: readonly EditionYear[] = editionYears): Deciding {
   return new Map(years.flatMap((year) => decidingIn(table, year)));

@@ -30,9 +30,10 @@ const limits = `## What this does not measure
 
 const decisive = `## Ampacities that decide
 
-An ampacity decides where a step of 5 A, the least by which ampacities differ, changes a size. That is asked of every question that reads one: conductors of another material than the one to be sized, in each
+An ampacity decides where a step of 5 A, the least by which ampacities differ, changes a size. Every question that reads one is put anew: conductors of another material than the one to be sized, in each
 column, with one to eight sets; the load of a grounded conductor and the current of an impedance, at each ampacity of the table and one ampere above; candidates for a load likewise, with insulation of each
-column. The ratings of taps and of secondaries are amperes that do not come from this table. What decides nothing is too small for any of them. A cell may stand in several lines.`;
+column. The ratings of taps and of secondaries are amperes that do not come from this table. What decides nothing is too small for any of them. A cell may stand in several lines.
+Charts of makers, and the table as a maker's manual reprints it for installers, count as published answers.`;
 
 /** The whole page. */
 export function cellsPage(cells: readonly MutatedCell[], deciding: Deciding): string {

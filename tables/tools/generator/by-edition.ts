@@ -7,7 +7,6 @@ import { isLimit } from "./limit.js";
 import type {
   Cited,
   FromEdition,
-  Limit,
   NamedSizesFile,
   PlacementsFile,
   PoliciesFile,
