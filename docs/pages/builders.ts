@@ -1,7 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { readDefaults } from "../../corpus/tools/flat/defaults.js";
 import { flatLines } from "../../corpus/tools/flat/lines.js";
-import { mutateOwnCells } from "../../corpus/tools/mutation/run.js";
+import { decidingOwnCells, mutateOwnCells } from "../../corpus/tools/mutation/run.js";
 import { missesOf } from "../../corpus/tools/references/judge.js";
 import { readReferences, validateReferences } from "../../corpus/tools/references/read.js";
 import { entriesOf } from "../../corpus/tools/runner/model.js";
@@ -109,7 +109,7 @@ export const builders: Readonly<Record<string, () => Written>> = {
       tallyOfPrograms(pointsOf(wrongPrograms(), settledAccount), ({ year }) => year !== "2026"),
     ),
   }),
-  cells: () => ({ "docs/unnoticed-cells.md": cellsPage(mutateOwnCells(corpus())) }),
+  cells: () => ({ "docs/unnoticed-cells.md": cellsPage(mutateOwnCells(corpus()), decidingOwnCells()) }),
 };
 
 function asJson(path: string, value: object): string {

@@ -56,8 +56,17 @@ function filesOf(
   { collected, unwitnessed, plain }: Gathered,
   unconfirmed: string,
 ): ReadonlyMap<string, string> {
-  const { policies, ratingPolicies, roles, sections, namedSizes, placements, withstand, readings } =
-    collected;
+  const {
+    policies,
+    ratingPolicies,
+    roles,
+    sections,
+    namedSizes,
+    placements,
+    withstand,
+    withstandLevels,
+    readings,
+  } = collected;
   const seen = (id: string): TableFile => tableOf(collected.tables, id);
   const conductors = tableOf(unwitnessed, "conductor-properties");
   const areaOf = areaReader(conductors);
@@ -75,7 +84,7 @@ function filesOf(
     ["sections", emit.emitSections(sections)],
     ["named-sizes", emit.emitNamedSizes(namedSizes)],
     ["placements", emit.emitPlacements(placements)],
-    ["short-time-withstand", emitWithstand(withstand)],
+    ["short-time-withstand", emitWithstand(withstand, withstandLevels)],
     ["readings", emit.emitReadings(readings)],
   ] as const;
   const texts = [

@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { type EditionYear, type Input, mainBondingJumper, size } from "bondmil";
 import { describe, expect, it } from "vitest";
+import { cellKey, decidingCells } from "../../corpus/tools/mutation/deciding.js";
 import { liveTables, writesOf } from "../../corpus/tools/mutation/live-tables.js";
 import { type MutatedCell, mutateCells } from "../../corpus/tools/mutation/mutate.js";
 import { sourcesOfCell } from "../../corpus/tools/mutation/own-sources.js";
@@ -217,10 +218,33 @@ describe("the page of unnoticed cells", () => {
   });
 
   it("lists a cell with the way that passes and its editions, and leaves out what is noticed in all", () => {
-    const text = cellsPage(cells);
+    const text = cellsPage(cells, new Map());
     expect(text).toContain("| 3/0 AWG | supplyCopperThrough |  | 2017 up |  | 2014, 2020 to 2026 |");
     expect(text).toContain("| 3/0 AWG | copper |  |  |  | 2014, 2020 to 2026 |");
-    const alone = cellsPage(cells.filter(({ year }) => year === "2017"));
+    const alone = cellsPage(
+      cells.filter(({ year }) => year === "2017"),
+      new Map(),
+    );
     expect(alone).not.toContain("| 3/0 AWG | copper |");
+  });
+});
+
+describe("the ampacities that decide", () => {
+  const deciding = decidingCells(readTable(folder, "raceway-ampacity"), ["2017"]);
+  const of = (row: string, column: string) => [...(deciding.get(cellKey("2017", row, column)) ?? [])];
+
+  it("are those whose step of 5 A changes a size", () => {
+    // 750 kcmil aluminum carries 385 A, and 500 kcmil copper 380 A: a step down makes the assumed copper 500 instead of 600 kcmil.
+    expect(of("750 kcmil", "aluminum75")).toContain("conductors of another material");
+    // 2000 kcmil aluminum carries 560 A: more than 545 A of 1000 kcmil copper and less than 590 A of 1250 kcmil, by more than a step.
+    expect(of("2000 kcmil", "aluminum75")).not.toContain("conductors of another material");
+    expect(of("2000 kcmil", "aluminum75")).toContain("current of an impedance");
+  });
+
+  it("are not those of conductors that are too small for every question", () => {
+    expect(of("18 AWG", "copper90")).toEqual([]);
+    // Its device is limited to 30 A (240.4(D)), below its 35 A.
+    expect(of("10 AWG", "copper75")).toEqual([]);
+    expect(of("8 AWG", "copper75")).toContain("candidates for a load");
   });
 });

@@ -54,7 +54,7 @@ describe("the rule of thumb beside the formula", () => {
       capacity: 5_000_000,
       sameTemperatures: true,
       restsOn: "one-practitioner-source",
-      evidence: "single",
+      evidence: "carried",
     });
   });
 

@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { editionYears } from "bondmil";
 import { afterAll, describe, expect, it } from "vitest";
+import { violationSections } from "../../src/installation/violations/sections.js";
 import type { ChannelsFile } from "../../tables/tools/generator/channels.js";
 import { collect } from "../../tables/tools/generator/collect.js";
 import {
@@ -12,6 +13,7 @@ import {
 } from "../../tables/tools/generator/extracts.js";
 import { known, type Seen, type Witness } from "../../tables/tools/generator/ladder.js";
 import type { Said, Statement } from "../../tables/tools/generator/statements.js";
+import { withstandLevels } from "../../tables/tools/generator/withstand-levels.js";
 import { copyRepository } from "./repository-copy.js";
 
 const copy = copyRepository();
@@ -155,6 +157,42 @@ describe("the levels of the wording", () => {
     expect(nom.extracts.map(({ dated, datedBy }) => [dated, datedBy])).toEqual([
       ["stated", "nema-on-mexican-code-2012"],
     ]);
+  });
+});
+
+describe("the levels of the constants, and of what violations cite", () => {
+  const tables = join(import.meta.dirname, "../../tables");
+  const { collected } = collect(tables);
+  const conductors = collected.tables.find(({ id }) => id === "conductor-properties");
+
+  it("are those of passages: without one a constant is from memory, and what is no channel only carries", () => {
+    expect(collected.withstandLevels).toEqual({
+      formula: "single",
+      sizes: "bracketed",
+      crossCheck: "carried",
+    });
+    if (conductors === undefined) throw new Error("the table of conductors is gone");
+    const unread = withstandLevels(collected.withstand, levelsOf([], []), conductors);
+    expect(unread).toEqual({ formula: "memory", sizes: "bracketed", crossCheck: "memory" });
+  });
+
+  it("name their sources wherever they are more than memory", () => {
+    const computed = Object.values(collected.sections).map((topic) => topic.sections);
+    const cited = Object.values(violationSections).flat();
+    expect(cited.length).toBeGreaterThan(20);
+    for (const topic of cited)
+      for (const year of editionYears) {
+        const { section, evidence } = topic[year];
+        const same = computed.filter((own) => own[year][0] === section && own[year][1] === evidence);
+        const sources = same.flatMap((own) => own[year][2]);
+        expect([section, year, sources.length > 0]).toEqual([section, year, evidence !== "memory"]);
+      }
+  });
+
+  it("follow the text of 2023 in its paragraph on ranges, which was an exception before", () => {
+    const at = (year: "2020" | "2023") =>
+      collected.sections["frame-by-grounded-conductor"]?.sections[year][0];
+    expect([at("2020"), at("2023")]).toEqual(["250.140 Exception", "250.140(B)"]);
   });
 });
 

@@ -92,7 +92,7 @@ function mutateEdition(
 }
 
 /** The size of a row of ampacities is its name, by which it is found; a cell with nothing in it has no next size. */
-function isMutable(table: TableFile, { isLabel, value }: TableCell): boolean {
+export function isMutable(table: TableFile, { isLabel, value }: TableCell): boolean {
   return value !== null && !(isLabel && table.id === "raceway-ampacity");
 }
 
@@ -140,7 +140,8 @@ function readersOf(
   return new Map(pairs);
 }
 
-function withWrites<R>(data: object, writes: ReturnType<typeof writesOf>, run: () => R): R {
+/** Runs something while some values of the library are others. */
+export function withWrites<R>(data: object, writes: ReturnType<typeof writesOf>, run: () => R): R {
   const [first, ...rest] = writes;
   if (first === undefined) return run();
   return withValue(data, first.place, first.value, () => withWrites(data, rest, run));

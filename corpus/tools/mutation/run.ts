@@ -4,6 +4,7 @@ import { library } from "../runner/library.js";
 import { type Corpus, entriesOf } from "../runner/model.js";
 import { supplyEntriesOf } from "../supply/model.js";
 import { readSupplyChecks, validateSupplyChecks } from "../supply/read.js";
+import { type Deciding, decidingCells } from "./deciding.js";
 import { liveTables } from "./live-tables.js";
 import { type MutatedCell, mutateCells } from "./mutate.js";
 
@@ -17,4 +18,9 @@ export function mutateOwnCells(corpus: Corpus): readonly MutatedCell[] {
   }));
   const supplies = supplyEntriesOf(validateSupplyChecks(readSupplyChecks()).files);
   return mutateCells({ tables, entries: entriesOf(corpus), supplies, sources: corpus.sources, library });
+}
+
+/** Which cells of this repository's table of ampacities decide a size. */
+export function decidingOwnCells(): Deciding {
+  return decidingCells(readTable(folder, "raceway-ampacity"));
 }

@@ -1,3 +1,5 @@
+import { cellKey, type Deciding } from "../../../corpus/tools/mutation/deciding.js";
+import { deciders } from "../../../corpus/tools/mutation/deciding-questions.js";
 import type { MutatedCell } from "../../../corpus/tools/mutation/mutate.js";
 import { markdownTable } from "../../../src/report/render/markdown.js";
 import { span } from "../tables/parts.js";
@@ -26,13 +28,22 @@ const limits = `## What this does not measure
 - The sizes of the ampacity table are the names of its rows and are not changed; cells with nothing in them have no next size.
 - The checks read ampacities where metals differ or a load is given, nearly always in the 75 C column. The other columns stand below whole.`;
 
+const decisive = `## Ampacities that decide
+
+An ampacity decides where a step of 5 A, the least by which ampacities differ, changes a size. Every question that reads one is put anew: conductors of another material than the one to be sized, in each
+column, with one to eight sets; the load of a grounded conductor and the current of an impedance, at each ampacity of the table and one ampere above; candidates for a load likewise, with insulation of each
+column. The ratings of taps and of secondaries are amperes that do not come from this table. What decides nothing is too small for any of them. A cell may stand in several lines.
+Charts of makers, and the table as a maker's manual reprints it for installers, count as published answers.`;
+
 /** The whole page. */
-export function cellsPage(cells: readonly MutatedCell[]): string {
+export function cellsPage(cells: readonly MutatedCell[], deciding: Deciding): string {
   return `${[
     head,
     figures("what, and when", cells, partOf),
     figures("table", cells, ({ table }) => table),
     figures("edition", cells, ({ year }) => year),
+    decisive,
+    decidingFigures(cells, deciding),
     limits,
     "## The cells",
     "`down` or `up` after an edition: only the smaller or the larger size passes.",
@@ -43,6 +54,30 @@ export function cellsPage(cells: readonly MutatedCell[]): string {
 function partOf({ table, year }: MutatedCell): string {
   const what = table === "raceway-ampacity" ? "ampacities" : "sizes";
   return `${what}, ${year === "2026" ? "2026" : "2008 to 2023"}`;
+}
+
+/** Ampacities of 2008 to 2023 by what they decide, and those of 2026 together. */
+function decidingFigures(cells: readonly MutatedCell[], deciding: Deciding): string {
+  const found = ({ year, row, column }: MutatedCell) => deciding.get(cellKey(year, row, column));
+  const some = cells.filter((cell) => found(cell) !== undefined);
+  const dated = some.filter(({ year }) => year !== "2026");
+  const lines = [
+    ...deciders.map((by) => [by, dated.filter((cell) => found(cell)?.has(by))] as const),
+    ["any of these, 2008 to 2023", dated] as const,
+    ["any of these, 2026", some.filter(({ year }) => year === "2026")] as const,
+  ];
+  const columns = [
+    "what they decide",
+    "cells",
+    ...fates,
+    "noticed, of all",
+    "with arithmetic",
+    "by its own edition",
+  ];
+  return markdownTable(
+    columns,
+    lines.map(([name, own]) => [name, ...figuresOf(own)]),
+  );
 }
 
 function figures(name: string, cells: readonly MutatedCell[], by: (cell: MutatedCell) => string): string {

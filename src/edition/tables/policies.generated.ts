@@ -458,8 +458,8 @@ export const supplySideBondingJumperRacewayPolicies: PolicySet = {
         oneEighth: { section: "250.102(C)", evidence: "memory" },
         cap: { section: "250.102(C)", evidence: "carried" },
         otherMaterial: { section: "250.102(C)", evidence: "memory" },
-        sum: { section: "250.102(C)", evidence: "carried" },
         material: { section: "250.102(A)", evidence: "carried" },
+        sum: { section: "250.102(C)", evidence: "carried" },
       },
     },
     "2011": {
@@ -478,8 +478,8 @@ export const supplySideBondingJumperRacewayPolicies: PolicySet = {
         oneEighth: { section: "250.102(C)(1)", evidence: "memory" },
         cap: { section: "250.102(C)(1)", evidence: "single" },
         otherMaterial: { section: "250.102(C)(3)", evidence: "single" },
-        sum: { section: "250.102(C)(2)", evidence: "single" },
         material: { section: "250.102(A)", evidence: "single" },
+        sum: { section: "250.102(C)(2)", evidence: "single" },
       },
     },
     "2014": {
@@ -498,8 +498,8 @@ export const supplySideBondingJumperRacewayPolicies: PolicySet = {
         oneEighth: { section: "Table 250.102(C)(1) note 1", evidence: "memory" },
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "memory" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "memory" },
-        sum: { section: "250.102(C)(2)", evidence: "bracketed" },
         material: { section: "250.102(A)", evidence: "memory" },
+        sum: { section: "250.102(C)(2)", evidence: "bracketed" },
       },
     },
     "2017": {
@@ -518,8 +518,8 @@ export const supplySideBondingJumperRacewayPolicies: PolicySet = {
         oneEighth: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
-        sum: { section: "250.102(C)(2)", evidence: "single" },
         material: { section: "250.102(A)", evidence: "single" },
+        sum: { section: "250.102(C)(2)", evidence: "single" },
       },
     },
     "2020": {
@@ -538,8 +538,8 @@ export const supplySideBondingJumperRacewayPolicies: PolicySet = {
         oneEighth: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
-        sum: { section: "250.102(C)(2)", evidence: "single" },
         material: { section: "250.102(A)", evidence: "single" },
+        sum: { section: "250.102(C)(2)", evidence: "single" },
       },
     },
     "2023": {
@@ -558,8 +558,8 @@ export const supplySideBondingJumperRacewayPolicies: PolicySet = {
         oneEighth: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
-        sum: { section: "250.102(C)(2)", evidence: "single" },
         material: { section: "250.102(A)", evidence: "single" },
+        sum: { section: "250.102(C)(2)", evidence: "single" },
       },
     },
     "2026": {
@@ -578,8 +578,8 @@ export const supplySideBondingJumperRacewayPolicies: PolicySet = {
         oneEighth: { section: "Table 250.102(C)(1) note 1", evidence: "carried" },
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "carried" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "carried" },
-        sum: { section: "250.102(C)(2)", evidence: "carried" },
         material: { section: "250.102(A)", evidence: "carried" },
+        sum: { section: "250.102(C)(2)", evidence: "carried" },
       },
     },
   },
@@ -896,8 +896,8 @@ export const supplySideBondingJumperDerivedRacewayPolicies: PolicySet = {
         oneEighth: { section: "250.102(C)", evidence: "memory" },
         cap: { section: "250.30(A)(2)", evidence: "memory" },
         otherMaterial: { section: "250.102(C)", evidence: "memory" },
-        sum: { section: "250.102(C)", evidence: "carried" },
         material: { section: "250.102(A)", evidence: "carried" },
+        sum: { section: "250.102(C)", evidence: "carried" },
       },
     },
     "2011": {
@@ -916,8 +916,8 @@ export const supplySideBondingJumperDerivedRacewayPolicies: PolicySet = {
         oneEighth: { section: "250.102(C)(1)", evidence: "memory" },
         cap: { section: "250.30(A)(2)", evidence: "single" },
         otherMaterial: { section: "250.102(C)(3)", evidence: "single" },
-        sum: { section: "250.102(C)(2)", evidence: "single" },
         material: { section: "250.102(A)", evidence: "single" },
+        sum: { section: "250.102(C)(2)", evidence: "single" },
       },
     },
     "2014": {
@@ -936,8 +936,8 @@ export const supplySideBondingJumperDerivedRacewayPolicies: PolicySet = {
         oneEighth: { section: "Table 250.102(C)(1) note 1", evidence: "memory" },
         cap: { section: "250.30(A)(2)", evidence: "bracketed" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "memory" },
-        sum: { section: "250.102(C)(2)", evidence: "bracketed" },
         material: { section: "250.102(A)", evidence: "memory" },
+        sum: { section: "250.102(C)(2)", evidence: "bracketed" },
       },
     },
     "2017": {
@@ -956,8 +956,8 @@ export const supplySideBondingJumperDerivedRacewayPolicies: PolicySet = {
         oneEighth: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         cap: { section: "250.30(A)(2)", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
-        sum: { section: "250.102(C)(2)", evidence: "single" },
         material: { section: "250.102(A)", evidence: "single" },
+        sum: { section: "250.102(C)(2)", evidence: "single" },
       },
     },
     "2020": {
@@ -976,8 +976,8 @@ export const supplySideBondingJumperDerivedRacewayPolicies: PolicySet = {
         oneEighth: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         cap: { section: "250.30(A)(2)", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
-        sum: { section: "250.102(C)(2)", evidence: "single" },
         material: { section: "250.102(A)", evidence: "single" },
+        sum: { section: "250.102(C)(2)", evidence: "single" },
       },
     },
     "2023": {
@@ -996,8 +996,8 @@ export const supplySideBondingJumperDerivedRacewayPolicies: PolicySet = {
         oneEighth: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         cap: { section: "250.30(A)(2)", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
-        sum: { section: "250.102(C)(2)", evidence: "single" },
         material: { section: "250.102(A)", evidence: "single" },
+        sum: { section: "250.102(C)(2)", evidence: "single" },
       },
     },
     "2026": {
@@ -1016,8 +1016,8 @@ export const supplySideBondingJumperDerivedRacewayPolicies: PolicySet = {
         oneEighth: { section: "Table 250.102(C)(1) note 1", evidence: "carried" },
         cap: { section: "250.30(A)(2)", evidence: "carried" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "carried" },
-        sum: { section: "250.102(C)(2)", evidence: "carried" },
         material: { section: "250.102(A)", evidence: "carried" },
+        sum: { section: "250.102(C)(2)", evidence: "carried" },
       },
     },
   },
@@ -1829,7 +1829,7 @@ export const groundingElectrodeConductorServicePolicies: PolicySet = {
         cap: { section: "250.24(D)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.24(D)", evidence: "carried" },
+        material: { section: "250.62", evidence: "carried" },
       },
     },
     "2011": {
@@ -1849,7 +1849,7 @@ export const groundingElectrodeConductorServicePolicies: PolicySet = {
         cap: { section: "250.24(D)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.24(D)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2014": {
@@ -1869,7 +1869,7 @@ export const groundingElectrodeConductorServicePolicies: PolicySet = {
         cap: { section: "250.24(D)", evidence: "bracketed" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "bracketed" },
-        material: { section: "250.24(D)", evidence: "bracketed" },
+        material: { section: "250.62", evidence: "bracketed" },
       },
     },
     "2017": {
@@ -1889,7 +1889,7 @@ export const groundingElectrodeConductorServicePolicies: PolicySet = {
         cap: { section: "250.24(D)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.24(D)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2020": {
@@ -1909,7 +1909,7 @@ export const groundingElectrodeConductorServicePolicies: PolicySet = {
         cap: { section: "250.24(D)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.24(D)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2023": {
@@ -1929,7 +1929,7 @@ export const groundingElectrodeConductorServicePolicies: PolicySet = {
         cap: { section: "250.24(E)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.24(E)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2026": {
@@ -1949,7 +1949,7 @@ export const groundingElectrodeConductorServicePolicies: PolicySet = {
         cap: { section: "250.24(E)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.24(E)", evidence: "carried" },
+        material: { section: "250.62", evidence: "carried" },
       },
     },
   },
@@ -1975,7 +1975,7 @@ export const groundingElectrodeConductorDerivedPolicies: PolicySet = {
         cap: { section: "250.30(A)(3)", evidence: "memory" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.30(A)(3)", evidence: "memory" },
+        material: { section: "250.62", evidence: "carried" },
       },
     },
     "2011": {
@@ -1995,7 +1995,7 @@ export const groundingElectrodeConductorDerivedPolicies: PolicySet = {
         cap: { section: "250.30(A)(5)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.30(A)(5)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2014": {
@@ -2015,7 +2015,7 @@ export const groundingElectrodeConductorDerivedPolicies: PolicySet = {
         cap: { section: "250.30(A)(5)", evidence: "bracketed" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "bracketed" },
-        material: { section: "250.30(A)(5)", evidence: "bracketed" },
+        material: { section: "250.62", evidence: "bracketed" },
       },
     },
     "2017": {
@@ -2035,7 +2035,7 @@ export const groundingElectrodeConductorDerivedPolicies: PolicySet = {
         cap: { section: "250.30(A)(5)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.30(A)(5)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2020": {
@@ -2055,7 +2055,7 @@ export const groundingElectrodeConductorDerivedPolicies: PolicySet = {
         cap: { section: "250.30(A)(5)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.30(A)(5)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2023": {
@@ -2075,7 +2075,7 @@ export const groundingElectrodeConductorDerivedPolicies: PolicySet = {
         cap: { section: "250.30(A)(5)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.30(A)(5)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2026": {
@@ -2095,7 +2095,7 @@ export const groundingElectrodeConductorDerivedPolicies: PolicySet = {
         cap: { section: "250.30(A)(5)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.30(A)(5)", evidence: "carried" },
+        material: { section: "250.62", evidence: "carried" },
       },
     },
   },
@@ -2121,7 +2121,7 @@ export const groundingElectrodeConductorBuildingPolicies: PolicySet = {
         cap: { section: "250.32(E)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.32(E)", evidence: "carried" },
+        material: { section: "250.62", evidence: "carried" },
       },
     },
     "2011": {
@@ -2141,7 +2141,7 @@ export const groundingElectrodeConductorBuildingPolicies: PolicySet = {
         cap: { section: "250.32(E)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.32(E)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2014": {
@@ -2161,7 +2161,7 @@ export const groundingElectrodeConductorBuildingPolicies: PolicySet = {
         cap: { section: "250.32(E)", evidence: "bracketed" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "bracketed" },
-        material: { section: "250.32(E)", evidence: "bracketed" },
+        material: { section: "250.62", evidence: "bracketed" },
       },
     },
     "2017": {
@@ -2181,7 +2181,7 @@ export const groundingElectrodeConductorBuildingPolicies: PolicySet = {
         cap: { section: "250.32(E)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.32(E)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2020": {
@@ -2201,7 +2201,7 @@ export const groundingElectrodeConductorBuildingPolicies: PolicySet = {
         cap: { section: "250.32(E)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.32(E)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2023": {
@@ -2221,7 +2221,7 @@ export const groundingElectrodeConductorBuildingPolicies: PolicySet = {
         cap: { section: "250.32(E)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.32(E)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2026": {
@@ -2241,7 +2241,7 @@ export const groundingElectrodeConductorBuildingPolicies: PolicySet = {
         cap: { section: "250.32(E)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.32(E)", evidence: "carried" },
+        material: { section: "250.62", evidence: "carried" },
       },
     },
   },
@@ -2267,7 +2267,7 @@ export const groundingElectrodeConductorCommonPolicies: PolicySet = {
         cap: { section: "250.64(D)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "250.64(D)", evidence: "carried" },
-        material: { section: "250.64(D)", evidence: "carried" },
+        material: { section: "250.62", evidence: "carried" },
       },
     },
     "2011": {
@@ -2287,7 +2287,7 @@ export const groundingElectrodeConductorCommonPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "250.64(D)(1)", evidence: "single" },
-        material: { section: "250.64(D)(1)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2014": {
@@ -2307,7 +2307,7 @@ export const groundingElectrodeConductorCommonPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "bracketed" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "250.64(D)(1)", evidence: "bracketed" },
-        material: { section: "250.64(D)(1)", evidence: "bracketed" },
+        material: { section: "250.62", evidence: "bracketed" },
       },
     },
     "2017": {
@@ -2327,7 +2327,7 @@ export const groundingElectrodeConductorCommonPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "250.64(D)(1)", evidence: "single" },
-        material: { section: "250.64(D)(1)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2020": {
@@ -2347,7 +2347,7 @@ export const groundingElectrodeConductorCommonPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "250.64(D)(1)", evidence: "single" },
-        material: { section: "250.64(D)(1)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2023": {
@@ -2367,7 +2367,7 @@ export const groundingElectrodeConductorCommonPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "250.64(D)(1)", evidence: "single" },
-        material: { section: "250.64(D)(1)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2026": {
@@ -2387,7 +2387,7 @@ export const groundingElectrodeConductorCommonPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "250.64(D)(1)", evidence: "carried" },
-        material: { section: "250.64(D)(1)", evidence: "carried" },
+        material: { section: "250.62", evidence: "carried" },
       },
     },
   },
@@ -2413,7 +2413,7 @@ export const groundingElectrodeConductorCommonFromDropPolicies: PolicySet = {
         cap: { section: "250.64(D)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66 note 1", evidence: "carried" },
-        material: { section: "250.64(D)", evidence: "carried" },
+        material: { section: "250.62", evidence: "carried" },
       },
     },
     "2011": {
@@ -2433,7 +2433,7 @@ export const groundingElectrodeConductorCommonFromDropPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66 note 1", evidence: "single" },
-        material: { section: "250.64(D)(1)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2014": {
@@ -2453,7 +2453,7 @@ export const groundingElectrodeConductorCommonFromDropPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "bracketed" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66 note 1", evidence: "bracketed" },
-        material: { section: "250.64(D)(1)", evidence: "bracketed" },
+        material: { section: "250.62", evidence: "bracketed" },
       },
     },
     "2017": {
@@ -2473,7 +2473,7 @@ export const groundingElectrodeConductorCommonFromDropPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66 note 1", evidence: "single" },
-        material: { section: "250.64(D)(1)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2020": {
@@ -2493,7 +2493,7 @@ export const groundingElectrodeConductorCommonFromDropPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66 note 1", evidence: "single" },
-        material: { section: "250.64(D)(1)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2023": {
@@ -2513,7 +2513,7 @@ export const groundingElectrodeConductorCommonFromDropPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66 note 1", evidence: "single" },
-        material: { section: "250.64(D)(1)", evidence: "single" },
+        material: { section: "250.62", evidence: "single" },
       },
     },
     "2026": {
@@ -2533,7 +2533,7 @@ export const groundingElectrodeConductorCommonFromDropPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66 note 1", evidence: "carried" },
-        material: { section: "250.64(D)(1)", evidence: "carried" },
+        material: { section: "250.62", evidence: "carried" },
       },
     },
   },
@@ -2559,7 +2559,7 @@ export const electrodeBondingJumperPolicies: PolicySet = {
         cap: { section: "250.53(C)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.53(C)", evidence: "carried" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2011": {
@@ -2579,7 +2579,7 @@ export const electrodeBondingJumperPolicies: PolicySet = {
         cap: { section: "250.53(C)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.53(C)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2014": {
@@ -2599,7 +2599,7 @@ export const electrodeBondingJumperPolicies: PolicySet = {
         cap: { section: "250.53(C)", evidence: "bracketed" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "bracketed" },
-        material: { section: "250.53(C)", evidence: "bracketed" },
+        material: { section: "Table 250.66", evidence: "bracketed" },
       },
     },
     "2017": {
@@ -2619,7 +2619,7 @@ export const electrodeBondingJumperPolicies: PolicySet = {
         cap: { section: "250.53(C)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.53(C)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2020": {
@@ -2639,7 +2639,7 @@ export const electrodeBondingJumperPolicies: PolicySet = {
         cap: { section: "250.53(C)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.53(C)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2023": {
@@ -2659,7 +2659,7 @@ export const electrodeBondingJumperPolicies: PolicySet = {
         cap: { section: "250.53(C)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.53(C)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2026": {
@@ -2679,7 +2679,7 @@ export const electrodeBondingJumperPolicies: PolicySet = {
         cap: { section: "250.53(C)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.53(C)", evidence: "carried" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
   },
@@ -2705,7 +2705,7 @@ export const impedanceBondingJumperPolicies: PolicySet = {
         cap: { section: "250.36(G)(1)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.36(G)(1)", evidence: "carried" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2011": {
@@ -2725,7 +2725,7 @@ export const impedanceBondingJumperPolicies: PolicySet = {
         cap: { section: "250.36(G)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.36(G)(1)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2014": {
@@ -2745,7 +2745,7 @@ export const impedanceBondingJumperPolicies: PolicySet = {
         cap: { section: "250.36(G)(1)", evidence: "bracketed" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "bracketed" },
-        material: { section: "250.36(G)(1)", evidence: "bracketed" },
+        material: { section: "Table 250.66", evidence: "bracketed" },
       },
     },
     "2017": {
@@ -2765,7 +2765,7 @@ export const impedanceBondingJumperPolicies: PolicySet = {
         cap: { section: "250.36(G)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.36(G)(1)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2020": {
@@ -2785,7 +2785,7 @@ export const impedanceBondingJumperPolicies: PolicySet = {
         cap: { section: "250.36(G)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.36(G)(1)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2023": {
@@ -2805,7 +2805,7 @@ export const impedanceBondingJumperPolicies: PolicySet = {
         cap: { section: "250.36(G)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.36(G)(1)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2026": {
@@ -2825,7 +2825,7 @@ export const impedanceBondingJumperPolicies: PolicySet = {
         cap: { section: "250.36(G)(1)", evidence: "carried" },
         otherMaterial: { section: "Table 250.66", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.36(G)(1)", evidence: "carried" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
   },
@@ -2851,7 +2851,7 @@ export const waterPipingServicePolicies: PolicySet = {
         cap: { section: "250.104(A)(1)", evidence: "carried" },
         otherMaterial: { section: "250.104(A)(1)", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.104(A)(1)", evidence: "carried" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2011": {
@@ -2871,7 +2871,7 @@ export const waterPipingServicePolicies: PolicySet = {
         cap: { section: "250.104(A)(1)", evidence: "single" },
         otherMaterial: { section: "250.104(A)(1)", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.104(A)(1)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2014": {
@@ -2891,7 +2891,7 @@ export const waterPipingServicePolicies: PolicySet = {
         cap: { section: "250.104(A)(1)", evidence: "carried" },
         otherMaterial: { section: "250.104(A)(1)", evidence: "memory" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.104(A)(1)", evidence: "bracketed" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2017": {
@@ -2911,7 +2911,7 @@ export const waterPipingServicePolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "250.104(A)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2020": {
@@ -2935,7 +2935,7 @@ export const waterPipingServicePolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "250.104(A)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2023": {
@@ -2959,7 +2959,7 @@ export const waterPipingServicePolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "250.104(A)(1)", evidence: "single" },
-        material: { section: "250.104(A)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2026": {
@@ -2983,7 +2983,7 @@ export const waterPipingServicePolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "carried" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "carried" },
         sum: { section: "250.104(A)(1)", evidence: "carried" },
-        material: { section: "250.104(A)(1)", evidence: "carried" },
+        material: { section: "Table 250.102(C)(1)", evidence: "carried" },
       },
     },
   },
@@ -3009,7 +3009,7 @@ export const waterPipingDerivedPolicies: PolicySet = {
         cap: { section: "250.104(D)(1)", evidence: "carried" },
         otherMaterial: { section: "250.104(D)(1)", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.104(D)(1)", evidence: "carried" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2011": {
@@ -3029,7 +3029,7 @@ export const waterPipingDerivedPolicies: PolicySet = {
         cap: { section: "250.104(D)(1)", evidence: "single" },
         otherMaterial: { section: "250.104(D)(1)", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.104(D)(1)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2014": {
@@ -3049,7 +3049,7 @@ export const waterPipingDerivedPolicies: PolicySet = {
         cap: { section: "250.104(D)(1)", evidence: "carried" },
         otherMaterial: { section: "250.104(D)(1)", evidence: "memory" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.104(D)(1)", evidence: "bracketed" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2017": {
@@ -3069,7 +3069,7 @@ export const waterPipingDerivedPolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "250.104(D)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2020": {
@@ -3093,7 +3093,7 @@ export const waterPipingDerivedPolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "250.104(D)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2023": {
@@ -3117,7 +3117,7 @@ export const waterPipingDerivedPolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "250.104(D)(1)", evidence: "single" },
-        material: { section: "250.104(D)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2026": {
@@ -3141,7 +3141,7 @@ export const waterPipingDerivedPolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "carried" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "carried" },
         sum: { section: "250.104(D)(1)", evidence: "carried" },
-        material: { section: "250.104(D)(1)", evidence: "carried" },
+        material: { section: "Table 250.102(C)(1)", evidence: "carried" },
       },
     },
   },
@@ -3167,7 +3167,7 @@ export const waterPipingBuildingPolicies: PolicySet = {
         cap: { section: "250.104(A)(3)", evidence: "carried" },
         otherMaterial: { section: "250.104(A)(3)", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.104(A)(3)", evidence: "carried" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2011": {
@@ -3187,7 +3187,7 @@ export const waterPipingBuildingPolicies: PolicySet = {
         cap: { section: "250.104(A)(3)", evidence: "single" },
         otherMaterial: { section: "250.104(A)(3)", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.104(A)(3)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2014": {
@@ -3207,7 +3207,7 @@ export const waterPipingBuildingPolicies: PolicySet = {
         cap: { section: "250.104(A)(3)", evidence: "bracketed" },
         otherMaterial: { section: "250.104(A)(3)", evidence: "memory" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.104(A)(3)", evidence: "bracketed" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2017": {
@@ -3227,7 +3227,7 @@ export const waterPipingBuildingPolicies: PolicySet = {
         cap: { section: "250.104(A)(3)", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "250.104(A)(3)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2020": {
@@ -3247,7 +3247,7 @@ export const waterPipingBuildingPolicies: PolicySet = {
         cap: { section: "250.104(A)(3)", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "carried" },
-        material: { section: "250.104(A)(3)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2023": {
@@ -3267,7 +3267,7 @@ export const waterPipingBuildingPolicies: PolicySet = {
         cap: { section: "250.104(A)(3)", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "250.104(A)(3)", evidence: "single" },
-        material: { section: "250.104(A)(3)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2026": {
@@ -3287,7 +3287,7 @@ export const waterPipingBuildingPolicies: PolicySet = {
         cap: { section: "250.104(A)(3)", evidence: "carried" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "carried" },
         sum: { section: "250.104(A)(3)", evidence: "carried" },
-        material: { section: "250.104(A)(3)", evidence: "carried" },
+        material: { section: "Table 250.102(C)(1)", evidence: "carried" },
       },
     },
   },
@@ -3313,7 +3313,7 @@ export const structuralMetalServicePolicies: PolicySet = {
         cap: { section: "250.104(C)", evidence: "carried" },
         otherMaterial: { section: "250.104(C)", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.104(C)", evidence: "carried" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2011": {
@@ -3333,7 +3333,7 @@ export const structuralMetalServicePolicies: PolicySet = {
         cap: { section: "250.104(C)", evidence: "single" },
         otherMaterial: { section: "250.104(C)", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.104(C)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2014": {
@@ -3353,7 +3353,7 @@ export const structuralMetalServicePolicies: PolicySet = {
         cap: { section: "250.104(C)", evidence: "carried" },
         otherMaterial: { section: "250.104(C)", evidence: "memory" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.104(C)", evidence: "bracketed" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2017": {
@@ -3373,7 +3373,7 @@ export const structuralMetalServicePolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "250.104(C)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2020": {
@@ -3397,7 +3397,7 @@ export const structuralMetalServicePolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "250.104(C)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2023": {
@@ -3421,7 +3421,7 @@ export const structuralMetalServicePolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "250.104(C)", evidence: "single" },
-        material: { section: "250.104(C)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2026": {
@@ -3445,7 +3445,7 @@ export const structuralMetalServicePolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "carried" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "carried" },
         sum: { section: "250.104(C)", evidence: "carried" },
-        material: { section: "250.104(C)", evidence: "carried" },
+        material: { section: "Table 250.102(C)(1)", evidence: "carried" },
       },
     },
   },
@@ -3471,7 +3471,7 @@ export const structuralMetalDerivedPolicies: PolicySet = {
         cap: { section: "250.104(D)(2)", evidence: "carried" },
         otherMaterial: { section: "250.104(D)(2)", evidence: "carried" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.104(D)(2)", evidence: "carried" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2011": {
@@ -3491,7 +3491,7 @@ export const structuralMetalDerivedPolicies: PolicySet = {
         cap: { section: "250.104(D)(2)", evidence: "single" },
         otherMaterial: { section: "250.104(D)(2)", evidence: "single" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.104(D)(2)", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "single" },
       },
     },
     "2014": {
@@ -3511,7 +3511,7 @@ export const structuralMetalDerivedPolicies: PolicySet = {
         cap: { section: "250.104(D)(2)", evidence: "carried" },
         otherMaterial: { section: "250.104(D)(2)", evidence: "memory" },
         sum: { section: "Table 250.66", evidence: "carried" },
-        material: { section: "250.104(D)(2)", evidence: "bracketed" },
+        material: { section: "Table 250.66", evidence: "carried" },
       },
     },
     "2017": {
@@ -3531,7 +3531,7 @@ export const structuralMetalDerivedPolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "250.104(D)(2)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2020": {
@@ -3555,7 +3555,7 @@ export const structuralMetalDerivedPolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "250.104(D)(2)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2023": {
@@ -3579,7 +3579,7 @@ export const structuralMetalDerivedPolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "250.104(D)(2)", evidence: "single" },
-        material: { section: "250.104(D)(2)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "single" },
       },
     },
     "2026": {
@@ -3603,7 +3603,7 @@ export const structuralMetalDerivedPolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "carried" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "carried" },
         sum: { section: "250.104(D)(2)", evidence: "carried" },
-        material: { section: "250.104(D)(2)", evidence: "carried" },
+        material: { section: "Table 250.102(C)(1)", evidence: "carried" },
       },
     },
   },

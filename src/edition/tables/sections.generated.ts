@@ -1055,8 +1055,8 @@ export const frameByGroundedConductor: ByEdition<Citation> = /* @__PURE__ */ fro
   "2014": { section: "250.140 Exception", evidence: "bracketed" },
   "2017": { section: "250.140 Exception", evidence: "single" },
   "2020": { section: "250.140 Exception", evidence: "single" },
-  "2023": { section: "250.140 Exception", evidence: "single" },
-  "2026": { section: "250.140 Exception", evidence: "carried" },
+  "2023": { section: "250.140(B)", evidence: "single" },
+  "2026": { section: "250.140(B)", evidence: "carried" },
 });
 
 /** Meter enclosures beside the service disconnect may be bonded by the grounded conductor under conditions. */
@@ -1083,13 +1083,13 @@ export const waterPipeSupplement: ByEdition<Citation> = /* @__PURE__ */ frozen({
 
 /** All electrodes that are present at a building are bonded together; save concrete-encased ones of existing buildings whose steel is not accessible without disturbing the concrete. */
 export const electrodesPresent: ByEdition<Citation> = /* @__PURE__ */ frozen({
-  "2008": { section: "250.50", evidence: "memory" },
-  "2011": { section: "250.50", evidence: "memory" },
-  "2014": { section: "250.50", evidence: "memory" },
-  "2017": { section: "250.50", evidence: "memory" },
-  "2020": { section: "250.50", evidence: "memory" },
-  "2023": { section: "250.50", evidence: "memory" },
-  "2026": { section: "250.50", evidence: "memory" },
+  "2008": { section: "250.50", evidence: "carried" },
+  "2011": { section: "250.50", evidence: "single" },
+  "2014": { section: "250.50", evidence: "bracketed" },
+  "2017": { section: "250.50", evidence: "single" },
+  "2020": { section: "250.50", evidence: "bracketed" },
+  "2023": { section: "250.50", evidence: "single" },
+  "2026": { section: "250.50", evidence: "carried" },
 });
 
 /** An electrode conductor smaller than 6 AWG runs in a raceway or cable armor, a larger one where it is exposed to damage. */
@@ -1284,9 +1284,9 @@ export const electrodeConductorCovering: ByEdition<Citation> = /* @__PURE__ */ f
   "2008": { section: "250.62", evidence: "carried" },
   "2011": { section: "250.62", evidence: "single" },
   "2014": { section: "250.62", evidence: "bracketed" },
-  "2017": { section: "250.62", evidence: "bracketed" },
+  "2017": { section: "250.62", evidence: "single" },
   "2020": { section: "250.62", evidence: "single" },
-  "2023": { section: "250.62", evidence: "carried" },
+  "2023": { section: "250.62", evidence: "single" },
   "2026": { section: "250.62", evidence: "carried" },
 });
 

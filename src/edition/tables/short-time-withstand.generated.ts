@@ -23,6 +23,6 @@ export const withstandFacts: WithstandFacts = {
     initial: 75,
     final: 150,
     restsOn: "one-practitioner-source",
-    evidence: "single",
+    evidence: "carried",
   },
 };

@@ -39,6 +39,7 @@ import { plainTables } from "./plain-tables.js";
 import { readSchemas } from "./schemas.js";
 import { statementsOf } from "./statements.js";
 import type { WithstandFile } from "./withstand-file.js";
+import { withstandLevels } from "./withstand-levels.js";
 import { checkWitness, readWitnesses, withWitnesses } from "./witnesses.js";
 
 /** What the files of a folder of tables hold, after every check. */
@@ -140,6 +141,7 @@ export function collect(folder: string): Gathered {
     sections,
     placements,
     "named-sizes": namedSizes,
+    "short-time-withstand": withstand,
   });
   for (const [name, file] of extracts) note(name, checkExtracts(file, statements, sources, channels));
   stopAt(faults);
@@ -156,6 +158,7 @@ export function collect(folder: string): Gathered {
     readings,
     roles: rolesByEdition(roles),
     withstand,
+    withstandLevels: withstandLevels(withstand, levels, conductors),
     channels,
   };
   note("policies", checkPolicies(collected.policies, supplyAreaTables));

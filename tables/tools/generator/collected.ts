@@ -3,6 +3,7 @@ import type { ChannelsFile } from "./channels.js";
 import type { Registered } from "./extracts.js";
 import type { ReadingsFile, TableFile } from "./model.js";
 import type { WithstandFile } from "./withstand-file.js";
+import type { WithstandLevels } from "./withstand-levels.js";
 
 /** Everything that the modules, the pages and the list of debts are made from; the tables with what witnesses confirmed. */
 export interface Collected {
@@ -17,5 +18,6 @@ export interface Collected {
   readonly readings: ReadingsFile;
   readonly roles: Roles;
   readonly withstand: WithstandFile;
+  readonly withstandLevels: WithstandLevels;
   readonly channels: ChannelsFile;
 }

@@ -199,10 +199,13 @@ function wordingInSections(
     .map((topic) => topic.sections[year]);
 }
 
-function debtsOfConstants({ withstand: { basis } }: Collected, year: EditionYear): readonly Debt[] {
+function debtsOfConstants(
+  { withstand: { basis }, withstandLevels }: Collected,
+  year: EditionYear,
+): readonly Debt[] {
   if (!basis.editions.includes(year)) return [];
-  const [section, level] = basis.formula;
-  return [{ ...ofCited(year, [section, level, []]), kind: "constant", what: "short-time withstand" }];
+  const cited: Cited = [basis.formula, withstandLevels.formula, []];
+  return [{ ...ofCited(year, cited), kind: "constant", what: "short-time withstand" }];
 }
 
 function ofCited(

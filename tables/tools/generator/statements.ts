@@ -3,6 +3,7 @@ import { inForce } from "./in-force.js";
 import { isLimit } from "./limit.js";
 import type { Cell, NamedSizesFile, PlacementsFile, PoliciesFile, SectionsFile } from "./model.js";
 import { basisPartOf } from "./policy-basis.js";
+import type { WithstandFile } from "./withstand-file.js";
 
 /** What one of our files says under one edition: where it stands, and what it is. */
 export interface Said {
@@ -22,7 +23,14 @@ export interface Statement {
 }
 
 /** The files of which every statement is held against extracts, as extracts name them. */
-export const statingFiles = ["policies", "rating-policies", "sections", "placements", "named-sizes"] as const;
+export const statingFiles = [
+  "policies",
+  "rating-policies",
+  "sections",
+  "placements",
+  "named-sizes",
+  "short-time-withstand",
+] as const;
 
 /** One of {@link statingFiles}. */
 export type StatingFile = (typeof statingFiles)[number];
@@ -34,6 +42,7 @@ export interface StatingFiles {
   readonly sections: SectionsFile;
   readonly placements: PlacementsFile;
   readonly "named-sizes": NamedSizesFile;
+  readonly "short-time-withstand": WithstandFile;
 }
 
 /** Every statement of the files. The rows of a policy, and topics that name a table, are as sure as the table and no statements. */
@@ -44,6 +53,7 @@ export function statementsOf(files: StatingFiles): readonly Statement[] {
     ...ofSections(files.sections),
     ...ofPlacements(files.placements, files.sections),
     ...ofNamedSizes(files["named-sizes"]),
+    ...ofWithstand(files["short-time-withstand"]),
   ];
 }
 
@@ -107,6 +117,20 @@ function ofNamedSizes({ sizes }: NamedSizesFile): readonly Statement[] {
       const { copper, aluminum, section } = inForce(values, year) ?? {};
       return section === undefined ? undefined : { at: section, is: { copper, aluminum } };
     }),
+  }));
+}
+
+function ofWithstand({ basis, metals, crossCheck }: WithstandFile): readonly Statement[] {
+  const constants = Object.entries(metals).map(([metal, { factor, offset }]) => [metal, { factor, offset }]);
+  const { circularMilsPerAmpere, seconds, final } = crossCheck;
+  const parts: readonly (readonly [string, Said])[] = [
+    ["formula", { at: basis.formula, is: Object.fromEntries(constants) }],
+    ["cross-check", { at: "rule of thumb", is: { circularMilsPerAmpere, seconds, final } }],
+  ];
+  return parts.map(([part, said]) => ({
+    file: "short-time-withstand",
+    path: [part],
+    said: Object.fromEntries(basis.editions.map((year) => [year, said])),
   }));
 }
 

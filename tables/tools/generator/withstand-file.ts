@@ -1,15 +1,13 @@
 import type { EditionYear } from "../../../src/edition/edition-year.js";
-import type { Evidence } from "../../../src/edition/evidence.js";
-import type { Cited } from "./model.js";
 
 /** `short-time-withstand.json`. */
 export interface WithstandFile {
   /** The formula and what it rests on. */
   readonly basis: {
-    /** The formula. */
-    readonly formula: Cited;
-    /** The sizes. */
-    readonly sizes: Cited;
+    /** Where the formula stands. */
+    readonly formula: string;
+    /** Where the areas of the sizes stand. */
+    readonly sizes: string;
     /** Editions, by their years. */
     readonly editions: readonly EditionYear[];
     /** Ids of the sources, as in tables/sources.json. */
@@ -60,8 +58,6 @@ export interface WithstandFile {
     readonly final: number;
     /** What the rule of thumb rests on. */
     readonly restsOn: "one-practitioner-source";
-    /** Level of evidence. */
-    readonly level: Evidence;
     /** Ids of the sources, as in tables/sources.json. */
     readonly sources: readonly string[];
   };
