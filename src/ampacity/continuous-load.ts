@@ -83,10 +83,6 @@ export function requiredByLoad(question: ContinuousLoadQuestion): RequiredByLoad
       return refuse(member(at, "continuous"), "not-positive", "a load", "give the load in amperes");
     }
     const amperes = countedLoad(read);
-    if (!Number.isFinite(amperes)) {
-      const largest = continuous > other ? "continuous" : "other";
-      return refuse(member(at, largest), "out-of-range", "a load in amperes", "check the number");
-    }
     const { conductors, device } = places[of];
     const cited = [conductors[edition], ...(device === null ? [] : [device[edition]])];
     return {
