@@ -1,7 +1,7 @@
+import { objectWith } from "./object-with.js";
 import {
   isRecord,
   member,
-  objectWith,
   type Reader,
   readBetween,
   readCount,

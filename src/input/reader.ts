@@ -1,6 +1,7 @@
 import { InputError, type Issue, type IssueCode } from "./input-error.js";
 import { mostItems, mostOfACount, mostOfAnAmount } from "./limits.js";
 import { nearest } from "./nearest.js";
+import { objectWith } from "./object-with.js";
 import { type Keys, pathOf } from "./place.js";
 import { isTrial, refuseUntold, trial } from "./trial.js";
 
@@ -123,14 +124,6 @@ export function member(at: Reader, key: string): Reader {
 
 /** Unknown keys that are listed of one object; further ones wait until these are mended. */
 const mostUnknown = 100;
-
-/** An object in words: the keys that it has to have, then those that it may have. */
-export function objectWith(known: readonly string[], open: readonly string[]): string {
-  const needed = known.filter((key) => !open.includes(key));
-  const may = known.filter((key) => open.includes(key)).join(", ");
-  if (needed.length === 0) return `an object that may have ${may}`;
-  return `an object with ${needed.join(", ")}${may === "" ? "" : `, and perhaps ${may}`}`;
-}
 
 /** Checks that the value is an object with no keys but the known ones. */
 export function readObject(at: Reader, known: readonly string[], open: readonly string[] = []): boolean {
