@@ -44,7 +44,7 @@ export function pageOf(measured: Measured): string {
   const [processor] = cpus();
   return `# How fast it is, and how large
 
-Written by \`npm run bench -- --write\`. Read the ratios: the times are of one machine, whatever else it did.
+Written by \`npm run bench:write\`. Read the ratios: the times are of one machine, whatever else it did.
 
 Node ${process.versions.node}, ${process.platform} ${process.arch}, ${cpus().length} x ${processor?.model ?? "unknown"}. Processor time, ${runs} runs in turn after one beforehand, every edition, role and
 pair of materials prepared and asked before.

@@ -1,4 +1,7 @@
-/** Ratios of sizing, in one run: npm run bench, or npm run bench -- --write for docs/benchmarks.md and its picture */
+/**
+ * Ratios of sizing, in one run: npm run bench, or npm run bench:write for docs/benchmarks.md and its picture. The library is the built one, which
+ * is what a user runs: tsx, by which the benches run, names every function anew as often as it is made, and that costs more than many a call.
+ */
 import { writeFileSync } from "node:fs";
 import { do_not_optimize } from "mitata";
 import { filesOf } from "../../docs/pages/pictures/picture.js";
