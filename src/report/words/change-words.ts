@@ -163,7 +163,7 @@ function places({ kind, sectionBefore, sectionAfter, evidenceBefore, evidenceAft
   const levels =
     evidenceBefore === null && evidenceAfter === null
       ? ""
-      : ` (${[evidenceBefore, evidenceAfter].map((one) => (one === null ? "none" : evidenceWords(one))).join(" / ")})`;
+      : ` (${[...new Set([evidenceBefore, evidenceAfter])].map((one) => (one === null ? "none" : evidenceWords(one))).join(" / ")})`;
   const sections =
     kind === "place" ? [] : [...new Set([sectionBefore, sectionAfter])].filter((section) => section !== null);
   return sections.length === 0 ? levels : ` [${sections.join(" / ")}]${levels}`;
