@@ -1,6 +1,7 @@
 import type { Arrangement, ArrangementComparison } from "../installation/arrangements/arrangement.js";
 import { endWords } from "../installation/conductor-words.js";
 import type { DocumentRow } from "./document.js";
+import { codedCautions, codedViolations } from "./words/coded.js";
 
 /** Arrangements side by side as flat rows, one for each conductor of each; areas in circular mils. */
 export function arrangementRows({ edition, arrangements }: ArrangementComparison): readonly DocumentRow[] {
@@ -8,7 +9,7 @@ export function arrangementRows({ edition, arrangements }: ArrangementComparison
 }
 
 function rowsOf(
-  { id: arrangement, status, violations, conductors }: Arrangement,
+  { id: arrangement, status, violations, conductors, cautions: others, connections }: Arrangement,
   edition: string,
 ): readonly DocumentRow[] {
   return conductors.map(({ id, from, to, quantity, result }) => {
@@ -16,7 +17,7 @@ function rowsOf(
     return {
       arrangement,
       status,
-      notPermitted: [...new Set(violations.map(({ section }) => section))].join("; "),
+      notPermitted: codedViolations(violations),
       id,
       role,
       purpose,
@@ -31,6 +32,10 @@ function rowsOf(
       section: citation.section,
       evidence,
       cautions: cautions.map(({ code }) => code).join(" "),
+      otherCautions: codedCautions(others),
+      connections: connections
+        .map(({ kind, note, at, citation: cited }) => `${[kind, note, ...at].join(" ")} [${cited.section}]`)
+        .join("; "),
       edition,
     };
   });

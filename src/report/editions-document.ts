@@ -209,9 +209,16 @@ function rowOf(result: ComparedResult | undefined, effect: EditionEntry["effect"
     effect,
     governs,
     section,
+    sections: sectionsOf(result).join("; "),
     evidence,
     cautions: cautions.map(({ code }) => code).join(" "),
   };
+}
+
+/** Every section that a result cites, each once. */
+function sectionsOf(result: ComparedResult): readonly string[] {
+  const cited = "steps" in result ? citationsOf(result) : [result.citation];
+  return [...new Set(cited.map(({ section }) => section))];
 }
 
 /** What changed, each with why and its section; then what changed nothing as one folded line. */

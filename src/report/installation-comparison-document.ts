@@ -1,6 +1,10 @@
 import type { EditionYear } from "../edition/index.js";
 import { conductorWords } from "../installation/conductor-words.js";
-import type { InstallationComparison, InstallationVariant } from "../installation/installation-comparison.js";
+import type {
+  ComparedConductor,
+  InstallationComparison,
+  InstallationVariant,
+} from "../installation/installation-comparison.js";
 import type { DocumentPart } from "./document.js";
 import { type Content, listed } from "./frame.js";
 import { rowsOfComparison } from "./installation-comparison-rows.js";
@@ -68,7 +72,7 @@ function differenceParts(comparison: InstallationComparison): readonly DocumentP
       of: "grid",
       head: ["conductor", ...variants.map(columnHead)],
       rows: differing.map((one) => [
-        conductorWords(one),
+        `${conductorWords(one)}${sectionsOf(one)}`,
         ...variants.map((variant, i) => {
           const entry = one.entries[i];
           return entry === undefined ? "" : entryWords(entry, variant);
@@ -94,8 +98,14 @@ function sameIn({ variants, conductors }: InstallationComparison): readonly stri
     .map((one) => {
       const [entry, variant] = [one.entries[i], variants[i]];
       const size = entry && variant ? `: ${entryWords({ ...entry, effect: "same" }, variant)}` : "";
-      return `${conductorWords(one)}${size}`;
+      return `${conductorWords(one)}${size}${sectionsOf(one)}`;
     });
+}
+
+/** The sections of a conductor in the columns that have it, each once. */
+function sectionsOf({ entries }: ComparedConductor): string {
+  const cited = entries.flatMap(({ conductor }) => conductor?.result.citation.section ?? []);
+  return ` [${[...new Set(cited)].join(" / ")}]`;
 }
 
 function remarksOf({ variants, conductors }: InstallationComparison) {
