@@ -71,7 +71,10 @@ function factsOf(arrangements: readonly Arrangement[]): readonly DocumentFact[] 
 function partsOf(arrangements: readonly Arrangement[]): readonly DocumentPart[] {
   const conductors = conductorLines(arrangements);
   const connections = connectionLines(arrangements);
-  const { cautions, readings } = remarksSideBySide(arrangements.flatMap(remarksOf), arrangements.length);
+  const { cautions, readings } = remarksSideBySide(
+    arrangements.flatMap(remarksOf),
+    arrangements.map(({ id }) => arrangementNames[id]),
+  );
   const isAlone = arrangements.length === 1;
   const differs = (line: ArrangementLine): boolean => isAlone || line.differs;
   const grid = (name: string, rows: readonly (readonly string[])[]): DocumentPart => ({

@@ -42,9 +42,6 @@ function partsOf(comparison: InstallationComparison): readonly DocumentPart[] {
   const { cautions, readings } = remarksOf(comparison);
   return [
     ...differenceParts(comparison),
-    ...listed("Not permitted", variants.flatMap(violationsOf)),
-    ...whyParts(comparison),
-    ...sameParts(sameIn(comparison)),
     { kind: "heading", level: 2, text: "Columns" },
     {
       kind: "table",
@@ -52,6 +49,9 @@ function partsOf(comparison: InstallationComparison): readonly DocumentPart[] {
       head: ["column", "what", assumedMetalName, "metal of known length", "fingerprint"],
       rows: variants.map((variant, i) => columnCells(variant, i, comparison)),
     },
+    ...listed("Not permitted", variants.flatMap(violationsOf)),
+    ...whyParts(comparison),
+    ...sameParts(sameIn(comparison)),
     ...listed("New cautions", variants.flatMap(newCautionsOf)),
     ...listed("Cautions", cautions),
     ...listed("Open readings", readings),
@@ -119,7 +119,10 @@ function remarksOf({ variants, conductors }: InstallationComparison) {
       ),
     })),
   );
-  return remarksSideBySide(entries, variants.length);
+  return remarksSideBySide(
+    entries,
+    variants.map(({ key }) => key),
+  );
 }
 
 const nothingDiffers = "No conductor differs in size, number or material.";
@@ -138,7 +141,7 @@ function whyParts(comparison: InstallationComparison): readonly DocumentPart[] {
   return [
     { kind: "heading", level: 2, text: "Why" },
     ...reasons.flatMap(({ name, key, phrases }): DocumentPart[] => [
-      { kind: "text", text: `${name}, ${key}` },
+      { kind: "heading", level: 3, text: `${name}, ${key}` },
       { kind: "list", items: phrases },
     ]),
   ];

@@ -10,7 +10,7 @@ interface Remarked {
 /** The cautions and open readings of a comparison, each once, with the conductors and columns that it is about. */
 export function remarksSideBySide(
   entries: readonly Remarked[],
-  columns: number,
+  columns: readonly string[],
 ): { readonly cautions: readonly string[]; readonly readings: readonly string[] } {
   const cautions = new Places();
   const readings = new Places();
@@ -31,12 +31,27 @@ class Places {
     this.#texts.set(text, names);
   }
 
-  lines(columns: number): readonly string[] {
+  lines(columns: readonly string[]): readonly string[] {
     return [...this.#texts].map(([text, names]) => {
-      const places = [...names].map(
-        ([name, keys]) => `${name} (${keys.size === columns ? "every column" : [...keys].join(", ")})`,
-      );
-      return `${text} At: ${places.join("; ")}`;
+      const alike = new Map<string, string[]>();
+      for (const [name, keys] of names) {
+        const where = columnsWords(keys, columns);
+        alike.set(where, [...(alike.get(where) ?? []), name]);
+      }
+      return `${text} At: ${[...alike].map(([where, own]) => `${own.join(", ")} (${where})`).join("; ")}`;
     });
   }
+}
+
+/** More columns beside each other are named by the first and the last. */
+const mostNamed = 2;
+
+function columnsWords(keys: ReadonlySet<string>, columns: readonly string[]): string {
+  if (keys.size === columns.length) return "every column";
+  const at = columns.flatMap((key, i) => (keys.has(key) ? [i] : []));
+  const [first = 0, last = first] = [at[0], at.at(-1)];
+  const areNeighbors = last - first + 1 === at.length;
+  return at.length > mostNamed && areNeighbors
+    ? `${columns[first]} to ${columns[last]}`
+    : at.map((i) => columns[i]).join(", ");
 }

@@ -85,7 +85,9 @@ describe("arrangements", () => {
     ]);
     const unnamed = lines.filter((line) => line.includes("does not name aluminum"));
     expect(unnamed).toHaveLength(1);
-    expect(unnamed[0]).toContain("[250.28(A)] At: main bonding jumper A (A jumper in each enclosure);");
+    expect(unnamed[0]).toContain(
+      "[250.28(A)] At: main bonding jumper A, main bonding jumper B (A jumper in each enclosure);",
+    );
   });
 
   it("give a row for each conductor of each arrangement", () => {

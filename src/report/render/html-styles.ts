@@ -26,11 +26,11 @@ nav ul{display:flex;flex-wrap:wrap;gap:2px 18px;padding:0;margin:0 0 8px;list-st
 figure{margin:0 0 24px}figure details{font-size:.9rem}.scroll{overflow-x:auto}.drawing svg{display:block;width:100%;min-width:640px;max-width:900px;height:auto}
 table{border-collapse:collapse;width:100%;font-size:.92rem;line-height:1.4}th,td{text-align:left;vertical-align:top;padding:5px 12px 5px 0;border-bottom:1px solid var(--hair);font-weight:400}
 th:last-child,td:last-child{padding-right:0}th,td{overflow-wrap:break-word}.name{overflow-wrap:anywhere}thead th{vertical-align:bottom;border-bottom:1px solid var(--ink);font-size:.82rem;color:var(--soft)}
-.records thead th,.grid thead th{white-space:nowrap}.over th{font-weight:600;padding-top:14px}.number{font-variant-numeric:tabular-nums}.number::after{content:"."}
+.records thead th{white-space:nowrap}.grid th:first-child{min-width:9em}.grid td{min-width:6.5em}.over th{font-weight:600;padding-top:14px}.number{font-variant-numeric:tabular-nums}.number::after{content:"."}
 dl{margin:0}.sheet{margin:0 0 16px}.sheet h3{margin:0 0 2px}.sheet dl div{display:grid;grid-template-columns:4.2em 1fr}.sheet dt{color:var(--soft)}.sheet dd{margin:0;max-width:76ch}
 summary{cursor:pointer}.signatures{display:none}@media (min-width:960px),print{.records .short{white-space:nowrap}}
-@media (max-width:720px){.records thead{position:absolute;clip-path:inset(50%);width:1px;height:1px;overflow:hidden}.records tr,.records td,.records tbody th{display:block}.records tr{border-bottom:1px solid var(--rule);padding:8px 0}
-.records td,.records tbody th{border:0;padding:1px 0 1px 7.5em;position:relative;min-height:1.5em}.records td::before,.records tbody th::before{content:attr(data-label);position:absolute;left:0;color:var(--soft)}.records .over th{padding-left:0}.records .over th::before{content:none}}`;
+@media (max-width:720px){.records thead{position:absolute;clip-path:inset(50%);width:1px;height:1px;overflow:hidden}.records tr,.records .over th{display:block}.records tr{border-bottom:1px solid var(--rule);padding:8px 0}
+.records td,.records tbody th{display:grid;grid-template-columns:7em 1fr;gap:.5em;border:0;padding:1px 0}.records td:empty{display:none}.records td::before,.records tbody th::before{content:attr(data-label);color:var(--soft)}.records .over th::before{content:none}}`;
 
 /** Letter and A4 alike: what decides is the paper of the printer. */
 const paperStyles = ({

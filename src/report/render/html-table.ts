@@ -5,12 +5,19 @@ import { escapeMarkup } from "./markup.js";
 export function tableHtml(table: DocumentTable): string {
   switch (table.of) {
     case "grid":
-      return scrolling(rowsHtml(table), `Table of ${table.head[0] ?? ""}`);
+      return framedRows(table);
     case "records":
-      return rowsHtml(table);
+      return table.head.length > mostColumns ? framedRows(table) : rowsHtml(table);
     case "sheets":
       return sheetsHtml(table);
   }
+}
+
+/** Records with more do not fit a desk beside each other. */
+const mostColumns = 8;
+
+function framedRows(table: DocumentTable): string {
+  return scrolling(rowsHtml(table), `Table of ${table.head[0] ?? ""}`);
 }
 
 /** What is wide scrolls sideways inside its own frame, which the keyboard reaches. */

@@ -1,6 +1,7 @@
 import { areaOf, type ConductorSize } from "../../conductor/index.js";
 import { poundsOfArea, poundsPer1000Feet } from "../../engineering/metal-mass/metal-mass.js";
 import type { MetalTotal, ScheduledConductor } from "../../installation/schedule.js";
+import { withCommas } from "../../units/area.js";
 
 /** Feet and pounds of the conductors whose length is given, by size; then the metal of all. */
 export function metalLines(totals: readonly MetalTotal[]): readonly string[] {
@@ -39,12 +40,12 @@ function poundsBehind(size: string, material: string, feet: number): string {
 }
 
 function feetWords(feet: number): string {
-  return `${Math.round(feet * 100) / 100} ft`;
+  return `${withCommas(Math.round(feet * 100) / 100)} ft`;
 }
 
 /** Pounds as they are read: a decimal below 100. */
 export function poundsWords(pounds: number): string {
-  return `${pounds < 100 ? Math.round(pounds * 10) / 10 : Math.round(pounds)} lb`;
+  return `${withCommas(pounds < 100 ? Math.round(pounds * 10) / 10 : Math.round(pounds))} lb`;
 }
 
 /** Feet that each conductor of a choice counts where no length is given. */
