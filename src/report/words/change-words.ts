@@ -135,7 +135,7 @@ function shownValue(what: ChangeSubject, of: string | null, value: Change["befor
     case "reading":
       return `"${alternativeWords(of as keyof Readings, value)}"`;
     case "evidence":
-      return evidenceWords(value as CitedEvidence);
+      return `"${evidenceWords(value as CitedEvidence)}"`;
     case "outcome":
       return outcomeValue(value);
     case "sum":
