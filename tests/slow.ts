@@ -2,6 +2,8 @@
 export const slow: readonly string[] = [
   "tests/architecture/new-edition.test.ts",
   "tests/bench/bundles.test.ts",
+  "tests/browser/kinds.test.ts",
+  "tests/browser/paper.test.ts",
   "tests/browser/report.test.ts",
   "tests/command/process.test.ts",
   "tests/command/stream.test.ts",

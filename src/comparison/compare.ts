@@ -29,7 +29,7 @@ export type CompareRequest<Input extends CodedInput> =
  * @param request - `over` what, and the input; over editions the input without an edition
  * @returns over editions one entry each, or why it refuses the input; over readings the result under the code as given and one for each
  *   other alternative; over amendments the result as printed, under each amendment alone, and under all. Plain JSON, areas in circular mils
- * @throws {@link InputError} if the request is wrong; what an edition refuses stands in its entry
+ * @throws {@link InputError} if the request is wrong; what an edition or one amendment alone refuses stands in its entry
  *
  * @example
  * ```ts

@@ -160,17 +160,36 @@ export interface ReadingComparison<Result extends ComparedResult = ComparedResul
   readonly otherwise: readonly OtherwiseRead<Result>[];
 }
 
-/** A result under amendments. */
-export interface AmendedResult<Result extends ComparedResult> {
+/** A result under an amendment. */
+export interface SizedAmendment<Result extends ComparedResult> {
   /** Jurisdiction and section of the amendment. */
   readonly amendment: string;
   /** The result, with its steps. */
   readonly result: Result;
+  readonly refused?: never;
   /** What became of the required area. */
   readonly effect: Effect;
   /** Against the edition as printed. */
   readonly changes: readonly Change[];
 }
+
+/** An amendment that does not stand without the others, for example because it alone leaves a table out of order. */
+export interface RefusedAmendment {
+  /** Jurisdiction and section of the amendment. */
+  readonly amendment: string;
+  readonly result?: never;
+  /** What is wrong with the input under this amendment alone. */
+  readonly refused: readonly Issue[];
+  /** What became of the required area. */
+  readonly effect: Effect;
+  /** Against the edition as printed. */
+  readonly changes: readonly Change[];
+}
+
+/** One amendment among several. */
+export type AmendmentEntry<Result extends ComparedResult = ComparedResult> =
+  | SizedAmendment<Result>
+  | RefusedAmendment;
 
 /** One input under an edition as printed, under each of its amendments alone, and under all of them together. Plain JSON. */
 export interface AmendmentComparison<Result extends ComparedResult = ComparedResult> {
@@ -179,9 +198,9 @@ export interface AmendmentComparison<Result extends ComparedResult = ComparedRes
   /** The result under the edition as printed. */
   readonly asPrinted: Result;
   /** Under each amendment alone. */
-  readonly each: readonly AmendedResult<Result>[];
+  readonly each: readonly AmendmentEntry<Result>[];
   /** Under all amendments together. */
-  readonly all: Omit<AmendedResult<Result>, "amendment">;
+  readonly all: Omit<SizedAmendment<Result>, "amendment" | "refused">;
 }
 
 /** By what a comparison of readings is known. */

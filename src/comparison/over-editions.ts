@@ -1,9 +1,9 @@
 import { type EditionYear, editionYears } from "../edition/index.js";
 import { member, optional, type Reader, readObject } from "../input/reader.js";
 import { type Answer, type Asking, answerOf } from "./ask.js";
-import { changesBetween, citedIn, effectOf, outcomeName } from "./changes.js";
+import { betweenRefusals } from "./between-refusals.js";
+import { changesBetween, effectOf } from "./changes.js";
 import type {
-  Change,
   CodedInput,
   ComparedResult,
   EditionComparison,
@@ -56,29 +56,6 @@ function between<Input extends CodedInput, Result extends ComparedResult>(
     effect: effectOf(old.result, now.result),
     changes: explainedByReadings(ask, dated(before, old.result), dated(after, now.result), changes),
   };
-}
-
-/** An edition that refuses what another takes has another rule; two that refuse it alike have nothing to tell. */
-function betweenRefusals<Result extends ComparedResult>(
-  old: Answer<Result>,
-  now: Answer<Result>,
-): Pick<EditionEntry<Result>, "effect" | "changes"> {
-  const [before, after] = [nameOf(old), nameOf(now)];
-  const change: Change = {
-    kind: "policy",
-    what: "outcome",
-    of: null,
-    before,
-    after,
-    ...citedIn(old.result?.citation, now.result?.citation),
-  };
-  const alike = (old.result === undefined) === (now.result === undefined);
-  return { effect: alike ? "same" : "other-outcome", changes: before === after ? [] : [change] };
-}
-
-function nameOf<Result extends ComparedResult>({ result, refused }: Answer<Result>): string {
-  if (result !== undefined) return outcomeName(result);
-  return `refused: ${(refused ?? []).map(({ code, path }) => `${code} ${path}`).join(", ")}`;
 }
 
 /** Checks the input of a comparison of editions; the role knows its other members and refuses what it does not know. */

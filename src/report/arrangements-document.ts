@@ -1,37 +1,25 @@
-import { rectangularBarsFor } from "../engineering/rectangular-bar.js";
 import { useResult } from "../input/given-result.js";
-import type {
-  Arrangement,
-  ArrangementComparison,
-  Connection,
-} from "../installation/arrangements/arrangement.js";
+import type { Arrangement, ArrangementComparison } from "../installation/arrangements/arrangement.js";
 import { arrangementMarks } from "../installation/arrangements/arrangement.js";
-import { conductorWords, endWords } from "../installation/conductor-words.js";
-import type { ScheduledConductor } from "../installation/schedule.js";
-import type { Caution } from "../rules/caution.js";
-import type { SizingResult } from "../rules/result.js";
-import { writtenArea } from "../units/area.js";
-import type { Document, DocumentPart, DocumentRow } from "./document.js";
+import { conductorWords } from "../installation/conductor-words.js";
+import { type ArrangementLine, conductorLines, connectionLines } from "./arrangement-lines.js";
+import { arrangementRows } from "./arrangement-rows.js";
+import type { Document, DocumentFact, DocumentPart } from "./document.js";
 import { type DocumentOptions, framed, listed, readOptions } from "./frame.js";
+import { remarksSideBySide } from "./remarks-side-by-side.js";
+import { forbiddenBy, sameParts, verdictHead } from "./side-by-side.js";
 import { amendedFact, citationsOf } from "./told/facts.js";
 import { tellSizing } from "./told/sizing.js";
-import { sentencesOf } from "./told/told.js";
-import {
-  arrangementNames,
-  arrangementStatusWords,
-  connectionNames,
-  connectionWords,
-  differenceWords,
-} from "./words/arrangement-words.js";
+import { arrangementNames, arrangementStatusWords } from "./words/arrangement-words.js";
 import { cautionSentence } from "./words/caution-words.js";
-import { evidenceWords } from "./words/evidence-words.js";
-import { notRequiredWords } from "./words/not-required-words.js";
-import { governingWords, purposeNames } from "./words/schedule-words.js";
+import { assumedMetalName, assumedMetalOf, assumedMetalWords } from "./words/metal-words.js";
+import { capital } from "./words/names.js";
+import { purposeNames } from "./words/schedule-words.js";
 import { violationSentence } from "./words/violation-words.js";
 
 /**
- * Makes a document of arrangements side by side: of each every conductor with its size, place, reason, section, evidence and open
- * readings, where things are connected, what is a fault, and what to be careful of.
+ * Makes a document of arrangements side by side: what differs, with the verdict of each in the head of its column and why, then what stays
+ * the same, where things are connected, the metal of each in feet and pounds, cautions and open readings.
  *
  * @param comparison - the arrangements of a service, of a separately derived system, of raceways or of electrode conductors
  * @param options - another title, who prepared it, the date
@@ -47,7 +35,7 @@ import { violationSentence } from "./words/violation-words.js";
  *   conductor: { material: "copper" },
  * });
  * const document = arrangementsDocument(comparison, { title: "Shop" });
- * render(document, { as: "text" }).split("\n")[5]; // => "A jumper in each enclosure (250.24(B)): permitted"
+ * render(document, { as: "text" }).split("\n")[8]; // => "conductor                                A jumper in each enclosure"
  * ```
  */
 export function arrangementsDocument(
@@ -56,117 +44,105 @@ export function arrangementsDocument(
 ): Document {
   const own = readOptions(options);
   return useResult(comparison, "arrangementsOf", arrangementMarks, (given) => {
-    const { edition, arrangements, differences } = given;
-    const differ = differences.map((one) => differenceWords[one]).join(", ");
+    const { edition, arrangements } = given;
     return framed(
       {
         title: "Arrangements side by side",
         editions: [edition],
-        facts: amendedFact(
-          arrangements.flatMap((one) => one.conductors.flatMap(({ result }) => citationsOf(result))),
-          arrangements.flatMap(cautionsOf),
-        ),
-        parts: [
-          ...listed("Not permitted", arrangements.flatMap(violationsOf)),
-          ...arrangements.flatMap(partsOf),
-          ...(differ === ""
-            ? []
-            : ([
-                { kind: "heading", level: 2, text: "Differences" },
-                { kind: "text", text: `The arrangements differ in: ${differ}.` },
-              ] as const)),
-        ],
-        rows: arrangements.flatMap((one) =>
-          one.conductors.map((conductor) => rowOf(one, conductor, edition)),
-        ),
+        facts: factsOf(arrangements),
+        parts: partsOf(arrangements),
+        rows: arrangementRows(given),
       },
       own,
     );
   });
 }
 
-function partsOf(arrangement: Arrangement): readonly DocumentPart[] {
-  const { id, status, citation, conductors, totalArea, connections, violations } = arrangement;
-  const sections = [...new Set(violations.map(({ section }) => section))];
-  const forbiddenBy = status === "not-permitted" ? ` [${sections.join(", ")}]` : "";
+function factsOf(arrangements: readonly Arrangement[]): readonly DocumentFact[] {
+  const results = arrangements.flatMap(({ conductors }) => conductors.map(({ result }) => result));
+  const cautions = [...arrangements, ...results].flatMap((one) => one.cautions);
+  const purposes = [...new Set(results.map(({ purpose }) => purposeNames[purpose]))];
   return [
-    {
-      kind: "heading",
-      level: 2,
-      text: `${arrangementNames[id]} (${citation.section}): ${arrangementStatusWords[status]}${forbiddenBy}`,
-    },
-    ...conductors.flatMap(conductorParts),
-    { kind: "text", text: `Total metal: ${writtenArea(totalArea)} (${writtenArea(totalArea, "mm2")}).` },
-    ...listed("Connections", connections.map(connectionWordsOf), 3),
-    ...listed("Cautions", cautionsOf(arrangement).map(cautionSentence), 3),
+    ...amendedFact(results.flatMap(citationsOf), cautions),
+    { name: "Purpose", text: purposes.join("; ") },
   ];
+}
+
+function partsOf(arrangements: readonly Arrangement[]): readonly DocumentPart[] {
+  const conductors = conductorLines(arrangements);
+  const connections = connectionLines(arrangements);
+  const { cautions, readings } = remarksSideBySide(
+    arrangements.flatMap(remarksOf),
+    arrangements.map(({ id }) => arrangementNames[id]),
+  );
+  const isAlone = arrangements.length === 1;
+  const differs = (line: ArrangementLine): boolean => isAlone || line.differs;
+  const grid = (name: string, rows: readonly (readonly string[])[]): DocumentPart => ({
+    kind: "table",
+    of: "grid",
+    head: [name, ...arrangements.map((one) => verdictHead(arrangementNames[one.id], one.violations))],
+    rows,
+  });
+  return [
+    heading(isAlone ? "The one arrangement" : "What differs"),
+    grid("conductor", [
+      ["section", ...arrangements.map(sectionWords)],
+      ...conductors.filter(differs).map(({ name, short }) => [name, ...short]),
+      [assumedMetalName, ...metalCells(arrangements)],
+    ]),
+    ...listed("Not permitted", arrangements.flatMap(violationsOf)),
+    heading("Why"),
+    { kind: "list", items: conductors.filter(differs).flatMap(({ why }) => why) },
+    ...(connections.some(differs)
+      ? [
+          heading("Connections"),
+          grid(
+            "connection",
+            connections.filter(differs).map(({ name, short }) => [name, ...short]),
+          ),
+        ]
+      : []),
+    ...sameParts([...conductors, ...connections].filter((one) => !differs(one)).flatMap(({ why }) => why)),
+    ...listed("Cautions", cautions),
+    ...listed("Open readings", readings),
+  ];
+}
+
+function sectionWords({ status, citation, violations }: Arrangement): string {
+  return status === "not-permitted"
+    ? `${arrangementStatusWords[status]}${forbiddenBy(violations)}`
+    : `${citation.section}${arrangementStatusWords[status]}`;
+}
+
+/** Larger and smaller by the metal of the whole choice, against the first. */
+function metalCells(arrangements: readonly Arrangement[]): readonly string[] {
+  const [first, ...others] = arrangements.map(({ conductors }) => assumedMetalOf(conductors));
+  if (first === undefined) return [];
+  return [assumedMetalWords(first), ...others.map((one) => assumedMetalWords(one, first, "the first"))];
 }
 
 function violationsOf({ id, violations }: Arrangement): readonly string[] {
   return violations.map((one) => `${arrangementNames[id]}: ${violationSentence(one)}`);
 }
 
-function conductorParts(conductor: ScheduledConductor): readonly DocumentPart[] {
-  const { from, to, result } = conductor;
-  const told = tellSizing(result);
-  const { governs, evidence, purpose } = result;
-  const decided = governs === null ? "" : `; decided by ${governingWords[governs]}`;
+function remarksOf({ id, conductors, cautions }: Arrangement) {
+  const key = arrangementNames[id];
   return [
-    {
-      kind: "text",
-      strong: `${conductorWords(conductor)}: ${outcomeOf(result)}`,
-      text: `${sentencesOf(told)} From ${endWords(from)} to ${endWords(to)}; ${purposeNames[purpose]}${decided}; evidence: ${evidenceWords(evidence)}.`,
-    },
-    ...(told.readings.length === 0
-      ? []
-      : [{ kind: "list", items: told.readings.map((one) => `Open reading: ${one}`) } as const]),
+    ...conductors.map((one) => ({
+      name: conductorWords(one),
+      key,
+      cautions: one.result.cautions.map(cautionSentence),
+      readings: tellSizing(one.result).readings.map(capital),
+    })),
+    ...cautions.map(({ at, ...caution }) => ({
+      name: at,
+      key,
+      cautions: [cautionSentence(caution)],
+      readings: [],
+    })),
   ];
 }
 
-function outcomeOf({ outcome, material }: SizingResult): string {
-  if (outcome.kind === "conductor") return `${outcome.size} ${material}`;
-  if (outcome.kind === "not-required") return `not required, ${notRequiredWords[outcome.why]}`;
-  const { requiredArea } = outcome;
-  const bar = rectangularBarsFor(requiredArea).find(({ thickness }) => thickness === 0.25);
-  const example = bar === undefined ? "" : `; a bar of ${bar.thickness} in. x ${bar.width} in. meets it`;
-  return `${material}, at least ${writtenArea(requiredArea)} (${writtenArea(requiredArea, "mm2")}, ${writtenArea(requiredArea, "in2")})${example}`;
-}
-
-function connectionWordsOf({ kind, at, note, citation }: Connection): string {
-  const places = at.length === 0 ? "" : ` (${at.join(", ")})`;
-  return `${connectionNames[kind]}${places}: ${connectionWords[note]} [${citation.section}]`;
-}
-
-function cautionsOf({ conductors, cautions }: Arrangement): readonly Caution[] {
-  const all = [...conductors.flatMap(({ result }) => result.cautions), ...cautions];
-  return all.filter(
-    (one, i) => all.findIndex(({ code, section }) => code === one.code && section === one.section) === i,
-  );
-}
-
-function rowOf(
-  { id: arrangement, status }: Arrangement,
-  { id, from, to, quantity, result }: ScheduledConductor,
-  edition: string,
-): DocumentRow {
-  const { role, purpose, outcome, material, requiredArea, governs, citation, evidence, cautions } = result;
-  return {
-    arrangement,
-    status,
-    id,
-    role,
-    purpose,
-    from: endWords(from),
-    to: endWords(to),
-    quantity,
-    size: outcome.kind === "conductor" ? outcome.size : null,
-    material,
-    requiredArea,
-    notRequired: outcome.kind === "not-required" ? outcome.why : null,
-    governs,
-    section: citation.section,
-    evidence,
-    cautions: cautions.map(({ code }) => code).join(" "),
-    edition,
-  };
+function heading(text: string): DocumentPart {
+  return { kind: "heading", level: 2, text };
 }

@@ -181,7 +181,7 @@ function pounds(value: number): string {
 }
 
 /** A row for a program. */
-function rowOf({ edition, device }: SupplyCandidates, one: SupplyCandidate): DocumentRow {
+function rowOf({ edition, device, cautions }: SupplyCandidates, one: SupplyCandidate): DocumentRow {
   const { ampacity, raceways, grounded, mass } = one;
   return {
     material: one.material,
@@ -208,6 +208,7 @@ function rowOf({ edition, device }: SupplyCandidates, one: SupplyCandidate): Doc
     terminations: one.terminations,
     smallestSize: one.smallestSize,
     unbeaten: one.unbeaten,
+    cautions: cautions.map(({ code }) => code).join(" "),
     edition,
   };
 }

@@ -3,7 +3,7 @@ import { checkMarks } from "../installation/check.js";
 import type { Check } from "../installation/installed/checked.js";
 import { type CheckFinding, type Todo, todos } from "../installation/installed/finding.js";
 import { rowsOfCheck } from "./check-rows.js";
-import { evidenceOf, summaryOf } from "./check-summary.js";
+import { evidenceOf, metLines, summaryOf } from "./check-summary.js";
 import type { Document, DocumentPart } from "./document.js";
 import { type DocumentOptions, framed, listed, readOptions } from "./frame.js";
 import { cautionParts, openParts, scheduleFacts } from "./schedule-parts.js";
@@ -127,10 +127,14 @@ function summary(check: Check): readonly DocumentPart[] {
     arrangedAsFound.length === 0
       ? summaryOf(check)
       : `${summaryOf(check)} The jumpers of ${arrangedAsFound.join(", ")} were found at another lawful place than drawn, and the conductors are judged by that.`;
+  const met = metLines(check);
   return [
     { kind: "heading", level: 2, text: "As required" },
     ...(findings.length === 0
       ? [{ kind: "text", strong: "No findings", text } as const]
       : [{ kind: "text", text } as const]),
+    ...(met.length === 0
+      ? []
+      : [{ kind: "list", folded: "Each, with what is required", items: met } as const]),
   ];
 }

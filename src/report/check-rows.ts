@@ -2,6 +2,8 @@ import { endWords } from "../installation/conductor-words.js";
 import type { Check, CheckedConductor } from "../installation/installed/checked.js";
 import type { CheckFinding } from "../installation/installed/finding.js";
 import { remedyWords } from "./words/check-words.js";
+import { codedCautions, codedViolations } from "./words/coded.js";
+import { placedCautions } from "./words/schedule-words.js";
 
 /** A finding, or a conductor without any, as one flat row. */
 export type CheckRow = {
@@ -41,6 +43,10 @@ export type CheckRow = {
   readonly edition: string;
   /** `installation` or `conductor`: whose edition that is. */
   readonly editionOf: string;
+  /** What is forbidden or missing in what is drawn, as code, section and places, with semicolons between. */
+  readonly notPermitted: string;
+  /** Cautions on what is drawn and required, as code, section and place, with semicolons between. */
+  readonly cautions: string;
   readonly fingerprint: string;
 };
 
@@ -52,31 +58,37 @@ export function rowsOfCheck({
   schedule,
   fingerprint,
 }: Check): readonly CheckRow[] {
-  if (!isListed) return [nothingListed(schedule, fingerprint)];
   const byId = new Map(conductors.map((one) => [keyOf(one), one]));
   const rest = conductors.filter(({ verdict }) => verdict !== "with-findings");
-  return [
-    ...findings.map((one) => rowOf(byId.get(keyOf(one)), one, fingerprint)),
-    ...rest.map((one) => rowOf(one, null, fingerprint)),
-  ];
+  const rows = isListed
+    ? [...findings.map((one) => rowOf(byId.get(keyOf(one)), one)), ...rest.map((one) => rowOf(one, null))]
+    : [nothingListed(schedule)];
+  const cautions = placedCautions(schedule).flatMap(({ at, ...one }) =>
+    at.map((place) => ({ ...one, at: place })),
+  );
+  const ofAll = {
+    notPermitted: codedViolations(schedule.violations),
+    cautions: codedCautions(cautions),
+    fingerprint,
+  };
+  return rows.map((row) => ({ ...row, ...ofAll }));
 }
+
+/** A row without what is said of the whole check. */
+type OwnRow = Omit<CheckRow, "notPermitted" | "cautions" | "fingerprint">;
 
 function keyOf({ id, alternative }: Pick<CheckedConductor, "id" | "alternative">): string {
   return JSON.stringify([id, alternative]);
 }
 
-function nothingListed({ edition }: Check["schedule"], fingerprint: string): CheckRow {
+function nothingListed({ edition }: Check["schedule"]): OwnRow {
   const judgedBy = { edition, of: "installation" } as const;
   const nothing = { id: "", identity: null, found: [], required: null, reserve: null, citation: null };
-  const row = rowOf({ ...nothing, evidence: null, judgedBy, verdict: "not-required" }, null, fingerprint);
+  const row = rowOf({ ...nothing, evidence: null, judgedBy, verdict: "not-required" }, null);
   return { ...row, verdict: "nothing-listed" };
 }
 
-function rowOf(
-  conductor: CheckedConductor | undefined,
-  finding: CheckFinding | null,
-  fingerprint: string,
-): CheckRow {
+function rowOf(conductor: CheckedConductor | undefined, finding: CheckFinding | null): OwnRow {
   const of = finding ?? conductor;
   if (of === undefined) throw new TypeError("a row is of a finding or of a conductor");
   const found = finding === null ? conductor?.found[0] : finding.found;
@@ -109,6 +121,5 @@ function rowOf(
     evidence: conductor?.evidence ?? null,
     edition: of.judgedBy.edition,
     editionOf: of.judgedBy.of,
-    fingerprint,
   };
 }

@@ -1,7 +1,7 @@
 import { type CitedEvidence, evidenceLevels } from "../edition/index.js";
 import type { Check, CheckedConductor, CheckVerdict } from "../installation/installed/checked.js";
 import { writtenArea } from "../units/area.js";
-import { checkedWords, foundWords } from "./words/check-words.js";
+import { amountWords, checkedWords, foundWords } from "./words/check-words.js";
 import { evidenceWords } from "./words/evidence-words.js";
 
 /** What is in order, in one paragraph, with every reserve that there is. */
@@ -22,6 +22,17 @@ export function summaryOf({ conductors }: Check): string {
     ...(untouched === 0 ? [] : [`${untouched} taken as scheduled.`]),
     ...(needless.length === 0 ? [] : [`Not required, and may stay: ${needless.join("; ")}.`]),
   ].join(" ");
+}
+
+/** Each conductor that is as required or taken as scheduled, with what is there, what is required, and its section. */
+export function metLines({ conductors }: Check): readonly string[] {
+  return conductors.flatMap((one) => {
+    const { verdict, found, required, citation } = one;
+    if (required === null || (verdict !== "as-required" && verdict !== "as-scheduled")) return [];
+    const there = found.length === 0 ? "" : `, ${found.map(foundWords).join(", ")}`;
+    const section = citation === null ? "" : ` [${citation.section}]`;
+    return [`${checkedWords(one)}${there}; required ${amountWords(required)}${section}`];
+  });
 }
 
 /** How well what is required is known: once for most conductors, and by name where it is weaker than that. */

@@ -25,7 +25,13 @@ export interface DocumentFact {
 }
 
 /** A part of a document. */
-export type DocumentPart = DocumentHeading | DocumentText | DocumentList | DocumentTable | DocumentDrawing;
+export type DocumentPart =
+  | DocumentHeading
+  | DocumentText
+  | DocumentList
+  | DocumentTable
+  | DocumentDrawing
+  | DocumentSignatures;
 
 /** A heading, over all that follows up to the next of its level. */
 export interface DocumentHeading {
@@ -95,6 +101,16 @@ export interface DocumentDrawing {
   readonly sheet: Sheet;
 }
 
+/** Ruled lines to be signed by hand: on paper only, below the title block. */
+export interface DocumentSignatures {
+  /** Tells the members of the union apart. */
+  readonly kind: "signatures";
+  /** Who signs, one below the other. */
+  readonly who: readonly string[];
+  /** What each writes, one line for each. */
+  readonly fields: readonly string[];
+}
+
 /** A row for a program. */
 export type DocumentRow = Readonly<Record<string, CsvCell>>;
 
@@ -126,5 +142,7 @@ function textsIn(part: DocumentPart): readonly string[] {
       return [...part.head, ...part.rows.flatMap((cells) => cells.map(cellText))];
     case "drawing":
       return part.sheet.labels.flatMap(({ lines }) => lines);
+    case "signatures":
+      return [];
   }
 }

@@ -35,18 +35,14 @@ export function contentOfEditions(comparison: EditionComparison): Content {
         })),
       ),
       heading(2, "Side by side"),
-      grid(["edition", ...columns], comparison.map(editionCells)),
+      grid(
+        ["edition", ...columns("the one before")],
+        comparison.map((entry) => [entry.edition, ...entryCells(entry)]),
+      ),
       heading(2, "Each edition in full"),
-      ...comparison.flatMap((entry) => [
-        heading(3, entry.edition),
-        ...(entry.result === undefined ? [refusal(entry.refused)] : inFull(entry.result)),
-      ]),
+      ...comparison.flatMap((entry) => [heading(3, entry.edition), ...entryInFull(entry)]),
     ],
-    rows: comparison.map(({ edition, effect, result, refused }) => ({
-      edition,
-      ...rowOf(result, effect),
-      refused: refused === undefined ? "" : refused.map(({ code }) => code).join(" "),
-    })),
+    rows: comparison.map((entry) => ({ edition: entry.edition, ...entryRow(entry) })),
   };
 }
 
@@ -68,7 +64,7 @@ export function contentOfReadings({ edition, result, otherwise }: ReadingCompari
           )),
       heading(2, "Side by side"),
       grid(
-        ["reading", "read as", ...columns],
+        ["reading", "read as", ...columns("as given")],
         [
           ["as given", "", ...cellsOf(result, "first")],
           ...otherwise.map((one) => [
@@ -115,32 +111,27 @@ export function contentOfAmendments({ edition, asPrinted, each, all }: Amendment
       ...changeParts("What changes", amended),
       heading(2, "Side by side"),
       grid(
-        ["amendment", ...columns],
+        ["amendment", ...columns("as printed")],
         [
           ["as printed", ...cellsOf(asPrinted, "first")],
-          ...amended.map(({ name, result, effect }) => [name, ...cellsOf(result, effect)]),
+          ...amended.map((one) => [one.name, ...entryCells(one)]),
         ],
       ),
       heading(2, "Each result in full"),
       heading(3, "As printed"),
       ...inFull(asPrinted),
-      ...amended.flatMap(({ name, result }) => [heading(3, `With ${name}`), ...inFull(result)]),
+      ...amended.flatMap((one) => [heading(3, `With ${one.name}`), ...entryInFull(one)]),
     ],
     rows: [
       { amendment: "", edition, ...rowOf(asPrinted, "first") },
-      ...amended.map(({ name, result, effect }) => ({ amendment: name, edition, ...rowOf(result, effect) })),
+      ...amended.map((one) => ({ amendment: one.name, edition, ...entryRow(one) })),
     ],
   };
 }
 
-const columns = [
-  "required",
-  "area",
-  "against the first or the one before",
-  "decided by",
-  "where",
-  "evidence",
-] as const;
+function columns(against: string): readonly string[] {
+  return ["required", "area", `against ${against}`, "decided by", "where", "evidence"];
+}
 
 function subjectOf(results: readonly (ComparedResult | undefined)[]): string {
   const first = results.find((one) => one !== undefined);
@@ -164,9 +155,21 @@ function inFull(result: ComparedResult): readonly DocumentPart[] {
   return [{ kind: "text", strong: told.name, text: `${outcomeWords(result)}.` }, ...partsOf(told)];
 }
 
-function editionCells({ edition, result, effect }: EditionEntry): readonly string[] {
-  if (result !== undefined) return [edition, ...cellsOf(result, effect)];
-  return [edition, "refused", "", effectWords[effect], "", "", ""];
+/** A result, or why there is none. */
+type Entry = Pick<EditionEntry, "result" | "refused" | "effect">;
+
+function entryCells({ result, refused = [], effect }: Entry): readonly string[] {
+  return result === undefined
+    ? [`refused: ${refused.map(({ message }) => message).join("; ")}`, "", effectWords[effect], "", "", ""]
+    : cellsOf(result, effect);
+}
+
+function entryInFull({ result, refused = [] }: Entry): readonly DocumentPart[] {
+  return result === undefined ? [refusal(refused)] : inFull(result);
+}
+
+function entryRow({ result, refused = [], effect }: Entry): DocumentRow {
+  return { ...rowOf(result, effect), refused: refused.map(({ code }) => code).join(" ") };
 }
 
 function cellsOf(result: ComparedResult, effect: EditionEntry["effect"]): readonly string[] {
@@ -206,9 +209,16 @@ function rowOf(result: ComparedResult | undefined, effect: EditionEntry["effect"
     effect,
     governs,
     section,
+    sections: sectionsOf(result).join("; "),
     evidence,
     cautions: cautions.map(({ code }) => code).join(" "),
   };
+}
+
+/** Every section that a result cites, each once. */
+function sectionsOf(result: ComparedResult): readonly string[] {
+  const cited = "steps" in result ? citationsOf(result) : [result.citation];
+  return [...new Set(cited.map(({ section }) => section))];
 }
 
 /** What changed, each with why and its section; then what changed nothing as one folded line. */

@@ -1,17 +1,20 @@
 import type { EditionYear } from "../edition/index.js";
 import { conductorWords } from "../installation/conductor-words.js";
 import type {
+  ComparedConductor,
   InstallationComparison,
   InstallationVariant,
-  ScheduledVariant,
 } from "../installation/installation-comparison.js";
 import type { DocumentPart } from "./document.js";
 import { type Content, listed } from "./frame.js";
-import { remarksIn } from "./installation-comparison-remarks.js";
 import { rowsOfComparison } from "./installation-comparison-rows.js";
+import { remarksSideBySide } from "./remarks-side-by-side.js";
+import { forbiddenBy, sameParts, verdictHead } from "./side-by-side.js";
 import { amendedFact, citationsOf } from "./told/facts.js";
 import { cautionSentence } from "./words/caution-words.js";
-import { metalWords } from "./words/metal-words.js";
+import { assumedMetalName, assumedMetalOf, assumedMetalWords, metalWords } from "./words/metal-words.js";
+import { capital } from "./words/names.js";
+import { readingPhrase } from "./words/reading-words.js";
 import { comparedWords, entryWords, markWords, reasonsIn, variantWords } from "./words/variant-words.js";
 import { violationSentence } from "./words/violation-words.js";
 
@@ -36,19 +39,19 @@ export function contentOfInstallations(comparison: InstallationComparison): Cont
 
 function partsOf(comparison: InstallationComparison): readonly DocumentPart[] {
   const { variants } = comparison;
-  const { cautions, readings } = remarksIn(comparison);
+  const { cautions, readings } = remarksOf(comparison);
   return [
     ...differenceParts(comparison),
-    ...whyParts(comparison),
-    ...sameParts(comparison),
-    ...listed("Not permitted", variants.flatMap(violationsOf)),
     { kind: "heading", level: 2, text: "Columns" },
     {
       kind: "table",
       of: "records",
-      head: ["column", "what", "metal of the whole", "metal of known length", "fingerprint"],
+      head: ["column", "what", assumedMetalName, "metal of known length", "fingerprint"],
       rows: variants.map((variant, i) => columnCells(variant, i, comparison)),
     },
+    ...listed("Not permitted", variants.flatMap(violationsOf)),
+    ...whyParts(comparison),
+    ...sameParts(sameIn(comparison)),
     ...listed("New cautions", variants.flatMap(newCautionsOf)),
     ...listed("Cautions", cautions),
     ...listed("Open readings", readings),
@@ -69,7 +72,7 @@ function differenceParts(comparison: InstallationComparison): readonly DocumentP
       of: "grid",
       head: ["conductor", ...variants.map(columnHead)],
       rows: differing.map((one) => [
-        conductorWords(one),
+        `${conductorWords(one)}${sectionsOf(one)}`,
         ...variants.map((variant, i) => {
           const entry = one.entries[i];
           return entry === undefined ? "" : entryWords(entry, variant);
@@ -84,24 +87,42 @@ function differenceParts(comparison: InstallationComparison): readonly DocumentP
 function columnHead(variant: InstallationVariant): string {
   const { key } = variant;
   if (variant.refused !== undefined) return `${key}, refused`;
-  return variant.violations.length === 0 ? key : `${key}, not permitted`;
+  return verdictHead(key, variant.violations);
 }
 
-/** Conductors that do not differ as one folded line, each with its size in the first column that has one. */
-function sameParts({ variants, conductors }: InstallationComparison): readonly DocumentPart[] {
+/** Conductors that do not differ, each with its size in the first column that has one. */
+function sameIn({ variants, conductors }: InstallationComparison): readonly string[] {
   const i = variants.findIndex(({ refused }) => refused === undefined);
-  const items = conductors
+  return conductors
     .filter(({ differs }) => !differs)
     .map((one) => {
       const [entry, variant] = [one.entries[i], variants[i]];
       const size = entry && variant ? `: ${entryWords({ ...entry, effect: "same" }, variant)}` : "";
-      return `${conductorWords(one)}${size}`;
+      return `${conductorWords(one)}${size}${sectionsOf(one)}`;
     });
-  if (items.length === 0) return [];
-  return [
-    { kind: "heading", level: 2, text: "What stays the same" },
-    { kind: "list", folded: `${items.length} the same in every column`, items },
-  ];
+}
+
+/** The sections of a conductor in the columns that have it, each once. */
+function sectionsOf({ entries }: ComparedConductor): string {
+  const cited = entries.flatMap(({ conductor }) => conductor?.result.citation.section ?? []);
+  return ` [${[...new Set(cited)].join(" / ")}]`;
+}
+
+function remarksOf({ variants, conductors }: InstallationComparison) {
+  const entries = conductors.flatMap((one) =>
+    one.entries.map(({ conductor }, i) => ({
+      name: conductorWords(one),
+      key: variants[i]?.key ?? "",
+      cautions: (conductor?.result.cautions ?? []).map(cautionSentence),
+      readings: (conductor?.result.readings ?? []).map(({ id, chosen }) =>
+        capital(`${readingPhrase(id, chosen)}.`),
+      ),
+    })),
+  );
+  return remarksSideBySide(
+    entries,
+    variants.map(({ key }) => key),
+  );
 }
 
 const nothingDiffers = "No conductor differs in size, number or material.";
@@ -120,7 +141,7 @@ function whyParts(comparison: InstallationComparison): readonly DocumentPart[] {
   return [
     { kind: "heading", level: 2, text: "Why" },
     ...reasons.flatMap(({ name, key, phrases }): DocumentPart[] => [
-      { kind: "text", text: `${name}, ${key}` },
+      { kind: "heading", level: 3, text: `${name}, ${key}` },
       { kind: "list", items: phrases },
     ]),
   ];
@@ -129,32 +150,29 @@ function whyParts(comparison: InstallationComparison): readonly DocumentPart[] {
 function columnCells(
   variant: InstallationVariant,
   place: number,
-  { variants, against }: InstallationComparison,
+  { variants, against, conductors }: InstallationComparison,
 ): readonly string[] {
   const { change } = variant;
+  const metalIn = (one: InstallationVariant) => {
+    const i = variants.indexOf(one);
+    const own = conductors.flatMap(({ entries }) => entries[i]?.conductor ?? []);
+    return assumedMetalOf(own.filter(({ alternative }) => alternative === undefined));
+  };
   const head = columnHead(variant);
   if (variant.refused === undefined) {
-    const sections = [...new Set(variant.violations.map(({ section }) => section))];
-    const forbidden = sections.length === 0 ? "" : ` [${sections.join(", ")}]`;
     const before = variants.slice(0, place).filter(({ refused }) => refused === undefined);
     const base = against === "before" ? before.at(-1) : before[0];
     const metal = metalWords(variant.totals);
     return [
       head,
-      `${variantWords(change)}${forbidden}`,
-      base?.refused === undefined && base !== undefined ? metalVerdict(variant, base) : "",
+      `${variantWords(change)}${forbiddenBy(variant.violations)}`,
+      assumedMetalWords(metalIn(variant), base && metalIn(base), base?.key),
       metal === "" ? "no length is given" : metal,
       variant.fingerprint,
     ];
   }
   const issues = variant.refused.map(({ path, message }) => `${path === "" ? "" : `${path}: `}${message}`);
   return [head, `${variantWords(change)}; refused: ${issues.join("; ")}`, "", "", ""];
-}
-
-/** The metal of all conductors of a column against that of another, as if all were equally long. */
-function metalVerdict(variant: ScheduledVariant, base: ScheduledVariant): string {
-  const more = variant.totalArea - base.totalArea;
-  return more === 0 ? `the same as ${base.key}` : `${more > 0 ? "larger" : "smaller"} than ${base.key}`;
 }
 
 function newCautionsOf(variant: InstallationVariant): readonly string[] {

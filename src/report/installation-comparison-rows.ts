@@ -1,4 +1,5 @@
 import type { InstallationComparison } from "../installation/installation-comparison.js";
+import { codedCautions, codedViolations } from "./words/coded.js";
 import { variantWords, whyPhrases } from "./words/variant-words.js";
 
 /** One conductor in one column of a comparison as a flat row. */
@@ -12,8 +13,10 @@ type ComparisonRow = {
   readonly what: string;
   readonly edition: string;
   readonly refused: boolean;
-  /** Sections by which the column is not permitted, with semicolons between. */
+  /** What is forbidden or missing in the column, as code, section and places, with semicolons between. */
   readonly notPermitted: string;
+  /** Cautions that the column it is held against has not, as code, section and place, with semicolons between. */
+  readonly newCautions: string;
   /** 0 where none is required or drawn. */
   readonly quantity: number;
   readonly size: string | null;
@@ -47,10 +50,8 @@ export function rowsOfComparison({ variants, conductors }: InstallationCompariso
           what: variantWords(variant.change),
           edition: variant.edition,
           refused: variant.refused !== undefined,
-          notPermitted:
-            variant.refused === undefined
-              ? [...new Set(variant.violations.map(({ section }) => section))].join("; ")
-              : "",
+          notPermitted: variant.refused === undefined ? codedViolations(variant.violations) : "",
+          newCautions: variant.refused === undefined ? codedCautions(variant.newCautions) : "",
           quantity: conductor?.quantity ?? 0,
           size: outcome?.kind === "conductor" ? outcome.size : null,
           material: conductor?.result.material ?? null,

@@ -72,12 +72,23 @@ export function reportOfRead(installation: Installation, own: DocumentOptions): 
       title: `${title}: bonding and grounding conductors`,
       editions: [edition],
       facts: scheduleFacts(schedule),
-      parts: [...parts, heading("Abbreviations"), { kind: "text", text: glossaryOf(textsOf(parts)) }],
+      parts: [
+        ...parts,
+        heading("Abbreviations"),
+        { kind: "text", text: glossaryOf(textsOf(parts)) },
+        signatures,
+      ],
       rows: rowsOfSchedule(schedule),
     },
     own,
   );
 }
+
+const signatures: DocumentPart = {
+  kind: "signatures",
+  who: ["Prepared by", "Reviewed by"],
+  fields: ["Name", "License no.", "Signature", "Date"],
+};
 
 function isRequired({ result }: ScheduledConductor): boolean {
   return result.outcome.kind !== "not-required";

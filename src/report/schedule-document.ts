@@ -1,5 +1,5 @@
 import { useResult } from "../input/given-result.js";
-import { conductorWords, endWords } from "../installation/conductor-words.js";
+import { conductorWords, endWords, roleName } from "../installation/conductor-words.js";
 import { purposes } from "../installation/numbered.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import { scheduleMarks } from "../installation/schedule.js";
@@ -111,7 +111,7 @@ function cellsOf(one: ScheduledConductor): readonly string[] {
     endWords(from),
     endWords(to),
     lengthFeet === undefined ? "" : `${lengthFeet} ft`,
-    result.name,
+    result.name === roleName(result.role) ? "" : result.name,
     [servedWords(one), basisOf(result), ...sectionsBeside(one)].filter((part) => part !== "").join("; "),
     one.covering === undefined
       ? ""
@@ -120,16 +120,18 @@ function cellsOf(one: ScheduledConductor): readonly string[] {
   ];
 }
 
+/** A table under its heading, without columns in which nothing stands. */
 function table(
   heading: string,
   of: "grid" | "records",
   head: readonly string[],
   rows: readonly (readonly string[])[],
 ): readonly DocumentPart[] {
-  return rows.length === 0
-    ? []
-    : [
-        { kind: "heading", level: 2, text: heading },
-        { kind: "table", of, head, rows },
-      ];
+  if (rows.length === 0) return [];
+  const filled = head.map((_, i) => rows.some((cells) => cells[i] !== ""));
+  const kept = (cells: readonly string[]): readonly string[] => cells.filter((_, i) => filled[i]);
+  return [
+    { kind: "heading", level: 2, text: heading },
+    { kind: "table", of, head: kept(head), rows: rows.map(kept) },
+  ];
 }

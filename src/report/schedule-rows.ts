@@ -1,5 +1,6 @@
 import { endWords } from "../installation/conductor-words.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
+import { codedCautions, codedViolations } from "./words/coded.js";
 
 /** A conductor of a schedule as one flat row. */
 export type ScheduleRow = {
@@ -32,6 +33,10 @@ export type ScheduleRow = {
   readonly evidence: string;
   /** Codes, with spaces between. */
   readonly cautions: string;
+  /** What is forbidden or missing in the whole installation, as code, section and places, with semicolons between. */
+  readonly notPermitted: string;
+  /** Cautions that are not of one conductor, as code, section and place, with semicolons between. */
+  readonly otherCautions: string;
   readonly edition: string;
   readonly fingerprint: string;
 };
@@ -45,12 +50,24 @@ export function rowsOfSchedule(schedule: Schedule): readonly ScheduleRow[] {
 /** The rows of a schedule that has no fingerprint. */
 export function plainRows({
   conductors,
+  violations,
+  cautions,
   edition,
-}: Pick<Schedule, "conductors" | "edition">): readonly Omit<ScheduleRow, "fingerprint">[] {
-  return conductors.map((one) => ({ ...rowOf(one), edition }));
+}: Pick<Schedule, "conductors" | "violations" | "cautions" | "edition">): readonly Omit<
+  ScheduleRow,
+  "fingerprint"
+>[] {
+  const ofAll = {
+    notPermitted: codedViolations(violations),
+    otherCautions: codedCautions(cautions),
+    edition,
+  };
+  return conductors.map((one) => ({ ...rowOf(one), ...ofAll }));
 }
 
-function rowOf(one: ScheduledConductor): Omit<ScheduleRow, "edition" | "fingerprint"> {
+function rowOf(
+  one: ScheduledConductor,
+): Omit<ScheduleRow, "notPermitted" | "otherCautions" | "edition" | "fingerprint"> {
   const { id, role, from, to, quantity, lengthFeet, alternative, by, result } = one;
   const { purpose, outcome, material, requiredArea, governs, citation, evidence, cautions } = result;
   return {

@@ -110,7 +110,7 @@ export function writtenArea(area: CircularMils, unit: AreaUnit = "cmil"): string
 }
 
 /** A number with commas between the thousands, as `toLocaleString` writes it, which looks up the language each time. */
-function withCommas(value: number): string {
+export function withCommas(value: number): string {
   const [whole = "", behind] = `${value}`.split(".");
   const grouped = whole.replace(/\B(?=(?:\d{3})+$)/g, ",");
   return behind === undefined ? grouped : `${grouped}.${behind}`;

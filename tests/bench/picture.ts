@@ -1,4 +1,4 @@
-import { barX, ruleX, text } from "@observablehq/plot";
+import { axisX, barX, ruleX, text } from "@observablehq/plot";
 import { colors, drawn } from "../../docs/pages/pictures/drawn.js";
 import type { Picture } from "../../docs/pages/pictures/picture.js";
 
@@ -24,9 +24,12 @@ export function timesOfALookUp(bars: readonly Bar[]): Picture {
       height: 60 + 34 * bars.length,
       marginLeft: 190,
       marginRight: 70,
-      x: { type: "log", label: "times the sorted array, written by hand", tickFormat: "~s" },
+      marginBottom: 45,
+      x: { type: "log", label: "times the sorted array, written by hand" },
       y: { label: null, domain: bars.map(({ name }) => name) },
       marks: [
+        axisX({ ticks: tens(bars), tickFormat: ",", labelOffset: 36 }),
+        ruleX([1]),
         barX(bars, { x1: least(bars), x2: "ratio", y: "name", fill: colors.blue }),
         text(bars, {
           x: "ratio",
@@ -34,11 +37,19 @@ export function timesOfALookUp(bars: readonly Bar[]): Picture {
           text: ({ ratio }: Bar) => written(ratio),
           dx: 6,
           textAnchor: "start",
+          fill: "black",
+          stroke: "white",
+          strokeWidth: 4,
         }),
-        ruleX([1]),
       ],
     }),
   };
+}
+
+/** The powers of ten through the longest bar. */
+function tens(bars: readonly Bar[]): readonly number[] {
+  const most = Math.max(...bars.map(({ ratio }) => ratio));
+  return Array.from({ length: Math.floor(Math.log10(most)) + 2 }, (_, i) => 10 ** (i - 1));
 }
 
 function least(bars: readonly Bar[]): number {

@@ -212,7 +212,7 @@ describe("bondmil compare", () => {
     ]);
     const markdown = await runHere(["compare", tall("print-works"), "--as", "markdown"]);
     expect(markdown.output).toContain(
-      "| water piping bonding jumper cold water | 3/0 AWG Cu | 3/0 AWG Cu | 3/0 AWG Cu | 400 kcmil Cu + | 3/0 AWG Cu - | 3/0 AWG Cu | 3/0 AWG Cu |",
+      "| water piping bonding jumper cold water \\[250.104(A)(1)\\] | 3/0 AWG Cu | 3/0 AWG Cu | 3/0 AWG Cu | 400 kcmil Cu + | 3/0 AWG Cu - | 3/0 AWG Cu | 3/0 AWG Cu |",
     );
   });
 

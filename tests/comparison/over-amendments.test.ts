@@ -15,13 +15,13 @@ import { request } from "../laws/arbitraries.js";
 
 /** Every amendment here is invented. */
 const floor: Uncited = { kind: "floor", role: "main-bonding-jumper", copper: "4 AWG" };
-const cell: Uncited = {
+const cell = {
   kind: "cell",
   table: "bonding-conductor",
   row: "2 AWG",
   column: "copper",
   size: "6 AWG",
-};
+} as const;
 const onRoofs: Uncited = {
   kind: "floor",
   role: "main-bonding-jumper",
@@ -42,7 +42,7 @@ describe("comparing amendments", () => {
     const { edition, asPrinted, each, all } = over(...cited([floor, cell]));
     expect(edition).toBe("2020");
     expect(asPrinted.requiredArea).toBe(16_510);
-    expect(each.map(({ amendment, result, effect }) => [amendment, result.requiredArea, effect])).toEqual([
+    expect(each.map(({ amendment, result, effect }) => [amendment, result?.requiredArea, effect])).toEqual([
       ["Nowhere, Sec. 0", 41_740, "larger"],
       ["Nowhere, Sec. 1", 26_240, "larger"],
     ]);
@@ -91,11 +91,8 @@ describe("comparing amendments", () => {
             input: { ...asked, code: { ...asked.code, amendments } },
           });
         let whole: ReturnType<typeof under>;
-        let alone: readonly ReturnType<typeof under>[];
         try {
           whole = under(amendments);
-          // Together they may leave a table in order that one of them alone does not.
-          alone = amendments.map((one) => under([one]));
         } catch (error) {
           expect(error).toBeInstanceOf(InputError);
           expect(ask).toThrow(InputError);
@@ -104,9 +101,15 @@ describe("comparing amendments", () => {
         const found = ask();
         expect(found.asPrinted).toEqual(size(mainBondingJumper, asked));
         expect(found.all.result).toEqual(whole);
-        expect(found.each.map(({ result }) => result)).toEqual(alone);
-        for (const { result, effect } of [...found.each, found.all])
-          expect(effect === "same").toBe(result.requiredArea === found.asPrinted.requiredArea);
+        for (const [i, { result, refused, effect }] of found.each.entries()) {
+          if (refused === undefined) {
+            expect(result).toEqual(under(amendments.slice(i, i + 1)));
+            expect(effect === "same").toBe(result.requiredArea === found.asPrinted.requiredArea);
+          } else {
+            expect(() => under(amendments.slice(i, i + 1))).toThrow(InputError);
+            expect([result, effect]).toEqual([undefined, "other-outcome"]);
+          }
+        }
         expect(JSON.parse(JSON.stringify(found))).toEqual(found);
       }),
       { numRuns: 500 },
@@ -153,6 +156,18 @@ describe("comparing amendments", () => {
       effect: "other-outcome",
       result: { outcome: { kind: "not-permitted" } },
     });
+  });
+
+  it("refuses an amendment that does not stand alone in its own entry, and compares all of them", () => {
+    // 4 AWG in the first row is larger than what the second has, so that it stands only with a larger second row.
+    const second: Uncited = { ...cell, row: "1/0 AWG", size: "4 AWG" };
+    const found = over(...cited([second, { ...cell, size: "4 AWG" }]));
+    const issues = found.each.map(({ effect, refused = [] }) => [
+      effect,
+      ...refused.map(({ code, path, keys }) => [code, path, keys[2]]),
+    ]);
+    expect(issues).toEqual([["same"], ["other-outcome", ["out-of-order", "code.amendments[1].size", 1]]]);
+    expect([found.all.result.requiredArea, found.all.effect]).toEqual([41_740, "larger"]);
   });
 
   it("refuses what the role or an amendment refuses, and a request that it does not know", () => {

@@ -1,5 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { groundingElectrodeConductor, mainBondingJumper, size } from "bondmil";
+import {
+  editionYears,
+  groundingElectrodeConductor,
+  mainBondingJumper,
+  size,
+  waterPipingBondingJumper,
+} from "bondmil";
 import { parse } from "csv-parse/sync";
 import { JSDOM } from "jsdom";
 import { describe, expect, it } from "vitest";
@@ -75,4 +81,29 @@ it("quotes what would break a line of the data", () => {
     svg: "<svg/>",
   };
   expect(filesOf([picture])["docs/pictures/p.csv"]).toBe('a\r\n"x, ""y"""\r\n');
+});
+
+it("draws what each edition requires, where they differ", () => {
+  const rows = dataOf("required-area-by-edition");
+  const supply = { sets: [{ count: 5, size: "500 kcmil", material: "copper" }] } as const;
+  const conductor = { material: "copper" } as const;
+  const drawnFor = (year: string) =>
+    rows.find(
+      ([what, editions = "", area]) =>
+        what === "water piping bonding jumper" &&
+        area === "2500000" &&
+        editions.split(", ").some((run) => {
+          const [from = "", to = from] = run.split(" to ");
+          return from <= year && year <= to;
+        }),
+    )?.[3];
+  for (const year of editionYears) {
+    const { requiredArea } = size(waterPipingBondingJumper, {
+      code: { year },
+      system: "service",
+      supply,
+      conductor,
+    });
+    expect([year, drawnFor(year)]).toEqual([year, `${requiredArea}`]);
+  }
 });

@@ -60,7 +60,7 @@ describe("a comparison of editions in Markdown", () => {
   it("shows why an edition refuses", () => {
     const tie = compare(intersystemBondingConductor, { over: "editions", input: { termination: "busbar" } });
     const text = written(tie, "Tie");
-    expect(text).toContain("| 2014 | refused |");
+    expect(text).toContain("| 2014 | refused: expected ");
     expect(text).toContain("- termination: expected");
   });
 });

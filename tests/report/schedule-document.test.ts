@@ -42,7 +42,7 @@ describe("a written schedule", () => {
   it("tells of each its places, quantity, size, what decides, sections and evidence", () => {
     const at = lines.indexOf("grounded conductor lateral: 5 x 1/0 AWG copper");
     expect(lines[at + 1]).toBe(
-      "  from: neutral terminal of vault; to: grounded conductor in CT cabinet; length: 60 ft; name in this edition: grounded conductor; basis: sized by the conductors of lateral; 250.24(C)(2), the row of the supply by Table 250.102(C)(1): 105,600 cmil; placed by 250.24(C); insulation: insulated, bare in stated cases [230.41 Exception, one source]; evidence: the same in the editions before and after",
+      "  from: neutral terminal of vault; to: grounded conductor in CT cabinet; length: 60 ft; basis: sized by the conductors of lateral; 250.24(C)(2), the row of the supply by Table 250.102(C)(1): 105,600 cmil; placed by 250.24(C); insulation: insulated, bare in stated cases [230.41 Exception, one source]; evidence: the same in the editions before and after",
     );
     expect(lines).toContain(
       "supply-side bonding jumper T2 to LP3: not required: a nonflexible metal raceway serves in its place",

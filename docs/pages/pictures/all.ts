@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { type Installation, readInstallation } from "bondmil";
 import type { Corpus } from "../../../corpus/tools/runner/model.js";
+import { byEdition } from "./by-edition.js";
 import { deviceSteps } from "./device-steps.js";
 import { editionStrip } from "./edition-strip.js";
 import { publishedErrors } from "./errors.js";
@@ -14,11 +15,12 @@ import { withstandOfLeast } from "./withstand.js";
 export function pictures(corpus: Corpus): readonly Picture[] {
   return [
     staircases(),
+    byEdition(),
     deviceSteps(),
     racewayMetal(),
     withstandOfLeast(),
     evidenceMap(),
-    ...["print-works", "pump-station"].map((name) => editionStrip(name, installation(name))),
+    editionStrip("print-works", installation("print-works")),
     publishedErrors(corpus),
   ];
 }

@@ -27,9 +27,9 @@ const copper = "copper";
 const aluminum = "aluminum";
 const increased = "copper, circuit two sizes larger";
 const look = {
-  [increased]: { stroke: colors.orange, dash: "7 3", dy: -10 },
-  [aluminum]: { stroke: colors.gray, dash: "2 3", dy: -10 },
-  [copper]: { stroke: colors.blue, dash: "none", dy: 14 },
+  [increased]: { stroke: colors.orange, dash: "7 3" },
+  [aluminum]: { stroke: colors.gray, dash: "2 3" },
+  [copper]: { stroke: colors.blue, dash: "none" },
 } as const;
 
 /** Equipment grounding conductors over the device, as the table has them and with a circuit that was made larger. */
@@ -47,13 +47,14 @@ export function deviceSteps(): Picture {
     svg: drawn(title, description, {
       height: 400,
       marginBottom: 45,
+      marginRight: 150,
       x: { domain: [0, largest], label: "rating or setting of the device, amperes" },
       y: { label: "required, kcmil", grid: true },
       marks: [
         ruleY([0]),
         axisX({ labelOffset: 36 }),
         axisY({ anchor: "left" }),
-        ...Object.entries(look).flatMap(([conductor, { stroke, dash, dy }]) => {
+        ...Object.entries(look).flatMap(([conductor, { stroke, dash }]) => {
           const own = points.filter((one) => one.conductor === conductor);
           return [
             line(own, {
@@ -67,11 +68,11 @@ export function deviceSteps(): Picture {
             text(own.slice(-1), {
               x: "amperes",
               y: ({ required }: Point) => required / 1000,
-              text: "conductor",
+              text: () => conductor.replace("circuit ", "circuit\n"),
               fill: stroke,
               fontWeight: "bold",
-              textAnchor: "end",
-              dy,
+              textAnchor: "start",
+              dx: 6,
             }),
           ];
         }),

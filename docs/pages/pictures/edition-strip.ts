@@ -1,5 +1,6 @@
 import { barX, text } from "@observablehq/plot";
 import {
+  conductorName,
   type EditionYear,
   editionYears,
   formatArea,
@@ -57,16 +58,22 @@ export function editionStrip(name: string, installation: Installation): Picture 
       },
       y: { label: null, domain: changing, padding: 0.2 },
       marks: [
-        barX(shown, {
-          y: "conductor",
-          x1: ({ from }: Stretch) => place(from),
-          x2: ({ through }: Stretch) => place(through) + 1,
-          fill: "#d6e6f2",
-          stroke: "#0b3c5d",
-          insetLeft: 1,
-          insetRight: 1,
-          rx: 4,
-        }),
+        ...[false, true].map((isRequired) =>
+          barX(
+            shown.filter(({ size }) => (size === none) !== isRequired),
+            {
+              y: "conductor",
+              x1: ({ from }: Stretch) => place(from),
+              x2: ({ through }: Stretch) => place(through) + 1,
+              fill: isRequired ? "#d6e6f2" : "white",
+              stroke: "#0b3c5d",
+              strokeDasharray: isRequired ? "none" : "3 3",
+              insetLeft: 1,
+              insetRight: 1,
+              rx: 4,
+            },
+          ),
+        ),
         text(shown, {
           y: "conductor",
           x: ({ from, through }: Stretch) => (place(from) + place(through) + 1) / 2,
@@ -94,11 +101,14 @@ function stretchesOf(installation: Installation): readonly Stretch[] {
   const years = editionYears.map((year) => ({
     year,
     sizes: new Map(
-      scheduleOf({ ...installation, code: { year } }).conductors.map((one) => [one.id, sizeOf(one.result)]),
+      scheduleOf({ ...installation, code: { year } }).conductors.map((one) => [
+        conductorName(one),
+        sizeOf(one.result),
+      ]),
     ),
   }));
-  const ids = [...new Set(years.flatMap(({ sizes }) => [...sizes.keys()]))];
-  return ids.flatMap((conductor) => {
+  const names = [...new Set(years.flatMap(({ sizes }) => [...sizes.keys()]))];
+  return names.flatMap((conductor) => {
     const found: Stretch[] = [];
     for (const { year, sizes } of years) {
       const size = sizes.get(conductor) ?? none;

@@ -1,4 +1,6 @@
 import { axisX, barX, ruleX } from "@observablehq/plot";
+import { capital } from "../../../src/report/words/names.js";
+import { inWords } from "../in-words.js";
 import { colors, drawn } from "./drawn.js";
 import type { Picture } from "./picture.js";
 
@@ -17,7 +19,7 @@ export function reachOfReadings(reaches: readonly Reach[]): Picture {
   const sorted = [...reaches].sort((a, b) => share(b) - share(a) || a.reading.localeCompare(b.reading, "en"));
   const [first] = sorted;
   const title = "How far each reading of the text reaches";
-  const description = `For each of ${reaches.length} readings the share of its grid in which another alternative gives another standard size, where that share is largest: to the left smaller sizes, to the right larger ones. ${first === undefined ? "" : `${first.reading} reaches farthest, ${percent(share(first))} percent.`} ${sorted.filter((one) => share(one) === 0).length} change no size.`;
+  const description = `For each of ${reaches.length} readings the share of its grid in which another alternative gives another standard size, where that share is largest: to the left smaller sizes, to the right larger ones. ${first === undefined ? "" : `${capital(readingWords(first.reading))} reaches farthest, ${percent(share(first))} percent.`} ${sorted.filter((one) => share(one) === 0).length} change no size.`;
   const most = Math.max(
     ...reaches.flatMap(({ total, smaller, larger }) => [smaller / total, larger / total]),
   );
@@ -36,7 +38,7 @@ export function reachOfReadings(reaches: readonly Reach[]): Picture {
         label: "\u2190 smaller    percent of configurations    larger \u2192",
         labelAnchor: "center",
       },
-      y: { label: null, domain: sorted.map(({ reading }) => reading) },
+      y: { label: null, domain: sorted.map(({ reading }) => reading), tickFormat: readingWords },
       marks: [
         axisX({ anchor: "top", tickFormat: (count: number) => `${Math.abs(count)}`, labelAnchor: "center" }),
         barX(sorted, {
@@ -53,6 +55,13 @@ export function reachOfReadings(reaches: readonly Reach[]): Picture {
       ],
     }),
   };
+}
+
+/** The id of a reading in words: cap in 2014. */
+function readingWords(id: string): string {
+  const [, name = id, edition = ""] = /^(.*?)(?:-in-(\d{4}))?$/.exec(id) ?? [];
+  const words = inWords(name).replace(/\b(load|supply) side\b/, "$1-side");
+  return edition === "" ? words : `${words} in ${edition}`;
 }
 
 function percent(share: number): string {

@@ -34,7 +34,7 @@ const look = {
 /** Where the names of the lines stand, clear of the lines. */
 const namedAt = {
   [jumper]: { words: jumper, supply: 2_700_000, anchor: "end", dy: -8 },
-  [electrode]: { words: "electrode conductor", supply: last, anchor: "end", dy: 14 },
+  [electrode]: { words: "electrode conductor", supply: last, anchor: "end", dy: 26 },
   [eighth]: { words: eighth, supply: 550_000, anchor: "start", dy: 14 },
 } as const;
 

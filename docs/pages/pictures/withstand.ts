@@ -5,6 +5,7 @@ import type { Picture } from "./picture.js";
 import { ratingsThrough } from "./ratings.js";
 
 const year: EditionYear = "2023";
+const ticks = [15, 30, 60, 100, 200, 400, 800, 1600, 4000];
 const temperatures = { initial: 75, final: 150 };
 
 interface Point {
@@ -41,11 +42,8 @@ export function withstandOfLeast(): Picture {
       x: { type: "log", label: "rating or setting of the device, amperes" },
       y: { type: "log", grid: true, domain: [100, 200_000], label: "fault, symmetrical amperes" },
       marks: [
-        axisX({
-          ticks: [15, 30, 60, 100, 200, 400, 800, 1600, 4000],
-          tickFormat: (amperes: number) => `${amperes}`,
-          labelOffset: 36,
-        }),
+        // A scale of tens leaves out labels that a format makes, so that they are given as texts.
+        axisX(ticks, { text: (amperes: number) => `${amperes}`, labelOffset: 36 }),
         axisY({ anchor: "left", ticks: [300, 1000, 3000, 10000, 30000, 100000], tickFormat: "," }),
         ...Object.entries(look).flatMap(([seconds, { stroke, dash }]) => {
           const own = points.filter((one) => one.seconds === Number(seconds));

@@ -64,7 +64,7 @@ export const ofInstallation: readonly SubcommandFact[] = [
   },
   {
     name: "report",
-    says: "Write the report for a plan reviewer: title block, the drawing, the schedule, each result with its numbers and sections, cautions, what was not sized.",
+    says: "Write the report for a plan reviewer: title block, what is not permitted, the schedule, the drawing, each calculation with its numbers and sections, what is not required, cautions.",
     takes: ["installation"],
     more: [
       "HTML is one file that loads nothing, for a screen and for paper; print it to get a PDF. Markdown describes the path in words. SVG is the drawing alone. Pages and drawings go to a file, not to a terminal.",

@@ -37,7 +37,7 @@ export function metalMass(question: MetalMassQuestion): MetalMass {
   const { conductors, feet = 1000 } = readAll(question, (at) =>
     readShape<MetalMassQuestion>(at, metalMassQuestionShape),
   );
-  const pounds = (metal: WeighedConductors["material"]): number =>
+  const pounds = (metal: Weighed): number =>
     conductors
       .filter(({ material }) => material === metal)
       .reduce((sum, { count, size, solid }) => sum + count * poundsPer1000Feet(size, metal, solid), 0) *
@@ -52,11 +52,13 @@ export function metalMass(question: MetalMassQuestion): MetalMass {
 const inchesIn1000Feet = 12_000;
 
 /** Pounds of the metal of 1000 ft of one conductor, the arguments being checked. */
-export function poundsPer1000Feet(
-  size: ConductorSize,
-  metal: WeighedConductors["material"],
-  solid = false,
-): number {
-  const { density } = metalFacts[metal];
-  return toSquareInches(areaOf(size)) * inchesIn1000Feet * density * (solid ? 1 : layFactor);
+export function poundsPer1000Feet(size: ConductorSize, metal: Weighed, solid = false): number {
+  return poundsOfArea(areaOf(size), metal, solid);
+}
+
+type Weighed = WeighedConductors["material"];
+
+/** Pounds of 1000 ft of metal of an area in circular mils. */
+export function poundsOfArea(area: number, metal: Weighed, solid: boolean): number {
+  return toSquareInches(area) * inchesIn1000Feet * metalFacts[metal].density * (solid ? 1 : layFactor);
 }

@@ -5,12 +5,19 @@ import { escapeMarkup } from "./markup.js";
 export function tableHtml(table: DocumentTable): string {
   switch (table.of) {
     case "grid":
-      return scrolling(rowsHtml(table), `Table of ${table.head[0] ?? ""}`);
+      return framedRows(table);
     case "records":
-      return rowsHtml(table);
+      return table.head.length > mostColumns ? framedRows(table) : rowsHtml(table);
     case "sheets":
       return sheetsHtml(table);
   }
+}
+
+/** Records with more do not fit a desk beside each other. */
+const mostColumns = 8;
+
+function framedRows(table: DocumentTable): string {
+  return scrolling(rowsHtml(table), `Table of ${table.head[0] ?? ""}`);
 }
 
 /** What is wide scrolls sideways inside its own frame, which the keyboard reaches. */
@@ -35,11 +42,14 @@ function rowsHtml({ of, head, rows }: DocumentTable): string {
 /** A longer word may be broken anywhere, so that a name cannot make its column too wide. */
 const longestWord = 18;
 
+/** A size or a section, which is not broken in a record. */
+const longestUnbroken = 16;
+
 function cellHtml(cell: DocumentCell, column: string, i: number): string {
-  const isLong = cellText(cell)
-    .split(/\s/)
-    .some((word) => word.length > longestWord);
-  const rest = `${isLong ? ' class="name"' : ""}${markOf(cell)} data-label="${column}">${inside(cell)}`;
+  const text = cellText(cell);
+  const isLong = text.split(/\s/).some((word) => word.length > longestWord);
+  const isShort = /\d/.test(text) && text.length <= longestUnbroken;
+  const rest = `${isLong ? ' class="name"' : isShort ? ' class="short"' : ""}${markOf(cell)} data-label="${column}">${inside(cell)}`;
   return i === 0 ? `<th scope="row"${rest}</th>` : `<td${rest}</td>`;
 }
 

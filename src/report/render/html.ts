@@ -1,5 +1,5 @@
 import type { Sheet } from "../../drawing/drawing.js";
-import type { Document, DocumentHeading, DocumentPart } from "../document.js";
+import type { Document, DocumentHeading, DocumentPart, DocumentSignatures } from "../document.js";
 import { htmlStyles } from "./html-styles.js";
 import { scrolling, tableHtml } from "./html-table.js";
 import { escapeMarkup } from "./markup.js";
@@ -9,8 +9,9 @@ import { sheetElement } from "./sheet-svg.js";
 const leastSections = 3;
 
 /** A document as one HTML file that loads nothing, for a screen in two themes and for paper. */
-export function asHtml({ title, facts, parts }: Document): string {
+export function asHtml({ title, facts, parts: all }: Document): string {
   const name = escapeMarkup(title);
+  const parts = all.filter(({ kind }) => kind !== "signatures");
   const sections = sectionsIn(parts, 2);
   const first = parts.find(({ kind }) => kind === "drawing");
   const written = sections.map((one, i) => sectionElement(one, `part-${i}`, first));
@@ -30,7 +31,7 @@ ${htmlStyles({ title, foot: fingerprint === undefined ? "" : `Fingerprint ${fing
 <header>
 <h1>${name}</h1>
 <dl class="block">${facts.map(({ name: of, text }) => `<div><dt>${escapeMarkup(of)}</dt><dd>${escapeMarkup(text)}</dd></div>`).join("")}</dl>
-</header>
+${all.flatMap((part) => (part.kind === "signatures" ? [signatures(part)] : [])).join("\n")}</header>
 ${linksTo(sections)}<main>
 ${written.slice(0, wide).join("\n")}
 <div class="columns">
@@ -109,7 +110,16 @@ function element(part: DocumentPart, id: string, hasKey: boolean): string {
       return tableHtml(part);
     case "drawing":
       return figure(part.sheet, id, hasKey);
+    case "signatures":
+      return "";
   }
+}
+
+/** Ruled lines to be signed on paper; a screen does not show them. */
+function signatures({ who, fields }: DocumentSignatures): string {
+  const blanks = fields.map((name) => `<td>${escapeMarkup(name)}</td>`).join("");
+  const rows = who.map((name) => `<tr><th scope="row">${escapeMarkup(name)}</th>${blanks}</tr>`);
+  return `<table class="signatures">${rows.join("")}</table>`;
 }
 
 /** A drawing with its path as a list; the first of a document has the key of all. */

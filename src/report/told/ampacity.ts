@@ -21,7 +21,7 @@ export function tellAmpacity(result: ConductorAmpacity): Told {
     ],
     beside: [],
     readings: [],
-    cautions: cautions.map((code) => ampacityCautionWords[code]),
+    cautions: cautions.map((code) => ({ code, words: ampacityCautionWords[code] })),
     row: { amperes },
   };
 }

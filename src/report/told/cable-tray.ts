@@ -26,7 +26,7 @@ export function tellCableTray(result: CableTrayResult): Told {
     ],
     beside: [],
     readings: [],
-    cautions: cautions.map(cautionSentence),
+    cautions: cautions.map((one) => ({ code: one.code, words: cautionSentence(one) })),
     row: { metal, amperes },
   };
 }

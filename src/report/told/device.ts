@@ -46,7 +46,7 @@ export function tellDevice(result: DeviceAnswer): Told {
     ],
     beside: others === "" ? [] : [`Beside it on the list: ${others}.`],
     readings: [],
-    cautions: cautions.map((code) => deviceCautionWords[code]),
+    cautions: cautions.map((code) => ({ code, words: deviceCautionWords[code] })),
     row: { most, standard },
   };
 }

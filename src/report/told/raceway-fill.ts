@@ -24,7 +24,7 @@ export function tellRacewayFill(result: RacewayFill): Told {
     ],
     beside: [],
     readings: [],
-    cautions: cautions.map((code) => racewayFillCautionWords[code]),
+    cautions: cautions.map((code) => ({ code, words: racewayFillCautionWords[code] })),
     row: { raceway, tradeSize, nipple },
   };
 }

@@ -20,7 +20,7 @@ export function tellSizing(result: SizingResult): Told {
     statements: [...steps.map((step) => stepStatement(step, steps)), outcomeStatement(result)],
     beside: [],
     readings: readings.map(readingSentence),
-    cautions: cautions.map(cautionSentence),
+    cautions: cautions.map((one) => ({ code: one.code, words: cautionSentence(one) })),
     row: { role },
   };
 }

@@ -54,7 +54,7 @@ function told(
     ],
     beside: [],
     readings: [],
-    cautions: cautions.map(tapCautionSentence),
+    cautions: cautions.map((one) => ({ code: one.code, words: tapCautionSentence(one) })),
     row: { amperes, copper: smallest?.copper ?? null, aluminum: smallest?.aluminum ?? null },
   };
 }

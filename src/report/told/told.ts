@@ -20,6 +20,12 @@ export interface Statement {
   readonly evidence: CitedEvidence | null;
 }
 
+/** A caution with its stable code, for a program. */
+interface ToldCaution {
+  readonly code: string;
+  readonly words: string;
+}
+
 /** A result in words, before it is written as a paragraph or as a document. Cautions and readings are part of it. */
 export interface Told {
   /** What the result is about. */
@@ -31,7 +37,7 @@ export interface Told {
   /** What to know beside them. */
   readonly beside: readonly string[];
   readonly readings: readonly string[];
-  readonly cautions: readonly string[];
+  readonly cautions: readonly ToldCaution[];
   readonly row: DocumentRow;
 }
 
@@ -50,7 +56,10 @@ function statementWords({ about, words, isWhole, section }: Statement): string {
 
 /** Readings and cautions as the lines that follow a result. */
 export function remarksOf({ readings, cautions }: Pick<Told, "readings" | "cautions">): readonly string[] {
-  return [...readings.map((text) => `Open reading: ${text}`), ...cautions.map((text) => `Caution: ${text}`)];
+  return [
+    ...readings.map((text) => `Open reading: ${text}`),
+    ...cautions.map(({ words }) => `Caution: ${words}`),
+  ];
 }
 
 /** The whole result as parts of a document. */
@@ -74,7 +83,7 @@ export function partsOf(told: Told): readonly DocumentPart[] {
 }
 
 /** The statements as rows for a program. */
-export function rowsOf({ statements, row, editions }: Told): readonly DocumentRow[] {
+export function rowsOf({ statements, row, cautions, editions }: Told): readonly DocumentRow[] {
   return statements.map(({ step, words, area, section, evidence }) => ({
     ...row,
     step,
@@ -82,6 +91,7 @@ export function rowsOf({ statements, row, editions }: Told): readonly DocumentRo
     words,
     section,
     evidence,
+    cautions: cautions.map(({ code }) => code).join(" "),
     ...(editions[0] !== undefined && { edition: editions[0] }),
   }));
 }

@@ -44,7 +44,7 @@ export function tellVoltageDrop(result: VoltageDrop): Told {
     ],
     beside: [],
     readings: [],
-    cautions: cautions.map((code) => voltageDropCautionWords[code]),
+    cautions: cautions.map((code) => ({ code, words: voltageDropCautionWords[code] })),
     row: { current, circuitVolts, amperes, feet },
   };
 }

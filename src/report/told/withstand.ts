@@ -54,7 +54,7 @@ export function tellWithstand(result: ShortTimeWithstand): Told {
     ],
     beside: crossCheck === null ? [] : [crossCheckSentence(crossCheck)],
     readings: [],
-    cautions: cautions.map((code) => withstandCautionWords[code]),
+    cautions: cautions.map((code) => ({ code, words: withstandCautionWords[code] })),
     row: { conductor },
   };
 }

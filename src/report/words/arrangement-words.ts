@@ -1,9 +1,4 @@
-import type {
-  Arrangement,
-  Connection,
-  ConnectionNote,
-  Difference,
-} from "../../installation/arrangements/arrangement.js";
+import type { Arrangement, Connection, ConnectionNote } from "../../installation/arrangements/arrangement.js";
 import { jumperAtSource, jumperInEachEnclosure } from "../../installation/conductor-words.js";
 import { capital } from "./names.js";
 
@@ -20,11 +15,11 @@ export const arrangementNames: Readonly<Record<Arrangement["id"], string>> = {
   "one-common-raceway-jumper": "One jumper for all raceways",
 };
 
-/** Whether an arrangement is permitted. */
+/** What there is to say about the verdict beside its section. */
 export const arrangementStatusWords: Readonly<Record<Arrangement["status"], string>> = {
-  permitted: "permitted",
-  "permitted-without-parallel-path": "permitted only if no parallel path for the grounded conductor arises",
-  "not-permitted": "NOT PERMITTED here",
+  permitted: "",
+  "permitted-without-parallel-path": ", only if no parallel path for the grounded conductor arises",
+  "not-permitted": "not permitted",
 };
 
 /** What each connection note says. */
@@ -69,13 +64,4 @@ export const connectionNames: Readonly<Record<Connection["kind"], string>> = {
   "second-connection-load-side": "further connections, load side",
   "second-connection-at-source": "second jumper at the source",
   "second-connection-at-disconnect": "second jumper at a disconnect",
-};
-
-/** In what arrangements differ. */
-export const differenceWords: Readonly<Record<Difference, string>> = {
-  sizes: "sizes",
-  "total-metal": "total metal",
-  "grounded-conductor": "the grounded conductor",
-  "grounding-electrode-conductor": "the grounding electrode conductor",
-  "second-connections": "further connections",
 };

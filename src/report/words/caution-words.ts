@@ -132,7 +132,7 @@ export const cautionWords: Readonly<Record<CautionCode, string>> = {
   "electrode-conductor-of-sufficient-size":
     "The pipe is an electrode, but its electrode conductor need not be as large as this jumper. Where the electrode conductor is of at least this size, it serves as the jumper.",
   "piping-may-continue-electrode":
-    "A metal water pipe is among the electrodes there. Where this piping continues it, the electrode conductor bonds the piping as far as it is as large as this jumper: name that electrode in bondedTo.",
+    'A metal water pipe is among the electrodes there. Where this piping continues it, the electrode conductor bonds the piping as far as it is as large as this jumper: say in "bondedTo" of the piping which electrode that is.',
 };
 
 /** A caution with its section. */

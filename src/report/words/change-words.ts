@@ -135,7 +135,7 @@ function shownValue(what: ChangeSubject, of: string | null, value: Change["befor
     case "reading":
       return `"${alternativeWords(of as keyof Readings, value)}"`;
     case "evidence":
-      return evidenceWords(value as CitedEvidence);
+      return `"${evidenceWords(value as CitedEvidence)}"`;
     case "outcome":
       return outcomeValue(value);
     case "sum":
@@ -163,7 +163,7 @@ function places({ kind, sectionBefore, sectionAfter, evidenceBefore, evidenceAft
   const levels =
     evidenceBefore === null && evidenceAfter === null
       ? ""
-      : ` (${[evidenceBefore, evidenceAfter].map((one) => (one === null ? "none" : evidenceWords(one))).join(" / ")})`;
+      : ` (${[...new Set([evidenceBefore, evidenceAfter])].map((one) => (one === null ? "none" : evidenceWords(one))).join(" / ")})`;
   const sections =
     kind === "place" ? [] : [...new Set([sectionBefore, sectionAfter])].filter((section) => section !== null);
   return sections.length === 0 ? levels : ` [${sections.join(" / ")}]${levels}`;

@@ -69,7 +69,10 @@ export function entryWords({ conductor, effect }: ComparedEntry, { refused }: In
 }
 
 /** Quantity where there are several, size, and the symbol of the metal. */
-function shortSize({ quantity, result: { outcome, material } }: ScheduledConductor): string {
+export function shortSize({
+  quantity,
+  result: { outcome, material },
+}: Pick<ScheduledConductor, "quantity" | "result">): string {
   if (outcome.kind === "not-required") return "not required";
   const times = quantity === 1 ? "" : `${quantity} x `;
   const size = outcome.kind === "conductor" ? outcome.size : `at least ${writtenArea(outcome.requiredArea)}`;
