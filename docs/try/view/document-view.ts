@@ -63,7 +63,26 @@ function Part({ part, name }: { readonly part: DocumentPart; readonly name: stri
       return h(TableView, { table: part, name });
     case "drawing":
       return null;
+    case "signatures":
+      return h(SignaturesView, part);
   }
+}
+
+/** Ruled lines to be signed by hand, on paper only. */
+function SignaturesView({
+  who,
+  fields,
+}: Pick<Extract<DocumentPart, { readonly kind: "signatures" }>, "who" | "fields">): JSX.Element {
+  const blanks = fields.map((field) => h("td", { key: field }, field));
+  return h(
+    "table",
+    { class: "signatures" },
+    h(
+      "tbody",
+      null,
+      who.map((name) => h("tr", { key: name }, h("th", { scope: "row" }, name), blanks)),
+    ),
+  );
 }
 
 /** A list; one that says what its items have in common is folded into that line. */
