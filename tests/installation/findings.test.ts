@@ -185,7 +185,11 @@ describe("what is found on site", () => {
     ]);
     const text = render(comparisonDocument(comparison), { as: "text", width: 10_000 });
     expect(text).toContain("C, not permitted: system bonding jumper of X1");
-    expect(text.indexOf("Not permitted")).toBeLessThan(text.indexOf("Columns"));
+    const [verdict, section, why] = ["C, not permitted", "\nNot permitted", "\nWhy"].map((one) =>
+      text.indexOf(one),
+    );
+    expect([verdict, section, why]).toEqual([verdict, section, why].sort((a = 0, b = 0) => a - b));
+    expect(verdict).toBeGreaterThan(0);
   });
 
   it("is placed lawfully in each of the arrangements that a drawing leaves open", () => {

@@ -116,7 +116,7 @@ function difference({ kind, what, of, before, after }: Change): string {
   const value = (one: Change["before"]): string =>
     kind === "place" ? `${one ?? "none"}` : shownValue(what, of, one);
   if (before === null) return `new: ${value(after)}`;
-  return after === null ? `no longer: ${value(before)}` : `${value(before)} before, ${value(after)} now`;
+  return after === null ? `no longer: ${value(before)}` : `before: ${value(before)}; now: ${value(after)}`;
 }
 
 function shownValue(what: ChangeSubject, of: string | null, value: Change["before"]): string {

@@ -210,10 +210,26 @@ describe("as text", () => {
   it("names every way and place, and says how it is connected", () => {
     const text = render(arrangementsDocument(arrangementsOf(groundingElectrodeConductor, service)), {
       as: "text",
+      width: 400,
     });
-    expect(text).toContain("A common electrode conductor with taps (250.64(D)(1)): permitted");
-    expect(text).toContain("One electrode conductor on the supply side (250.64(D)(3)): permitted");
-    expect(text).toContain("grounding electrode tap D3: 4 AWG copper.");
+    const rowOf = (start: string) =>
+      text
+        .split("\n")
+        .find((line) => line.startsWith(start))
+        ?.split(/ {2,}/);
+    expect(rowOf("conductor ")).toEqual([
+      "conductor",
+      "A common electrode conductor with taps",
+      "An electrode conductor from each",
+      "One electrode conductor on the supply side",
+    ]);
+    expect(rowOf("section ")).toEqual(["section", "250.64(D)(1)", "250.64(D)(2)", "250.64(D)(3)"]);
+    expect(rowOf("grounding electrode tap D3")).toEqual([
+      "grounding electrode tap D3",
+      "4 AWG Cu",
+      "none",
+      "none",
+    ]);
     expect(text).toContain("a tap runs into every enclosure");
   });
 });
