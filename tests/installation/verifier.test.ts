@@ -59,7 +59,7 @@ describe.skipIf(python.isMissing)(`the verifier${python.because}`, () => {
   });
 
   it("knows how numbers and texts are written for the fingerprint", () => {
-    const numbers = [1e-7, 1.5e-7, 0.000001, 0.0001234, 123456.789, 1e20, 1.25e21, 5e300, 0.1 + 0.2];
+    const numbers = [1e-7, 1.5e-7, 0.000001, 0.0001234, 123456.789, 1e9, 5e-300, 0.1 + 0.2];
     const lengths = numbers.map((lengthFeet, i) => ({
       id: `C${i}`,
       from: "P",
