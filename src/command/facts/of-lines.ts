@@ -22,7 +22,7 @@ export const givable = ["schedule", "rows", "check"] as const;
 /** The ways in which the published checks can be written. */
 export const corpusFormats = ["text", "json"] as const;
 
-/** Lines that GNU parallel is told to give each process: enough that starting one does not count. */
+/** Installations that GNU parallel is told to give each process: enough that starting one does not count. */
 export const linesOfAPart = 20_000;
 
 /** What goes over many inputs, and over the published checks. */

@@ -3,9 +3,17 @@ import { join } from "node:path";
 import { editionYears, standardSizes } from "bondmil";
 import { root } from "./command.js";
 
-const installation = JSON.stringify(
-  JSON.parse(readFileSync(join(root, "docs/installations/shop.json"), "utf8")),
-);
+const shop = JSON.parse(readFileSync(join(root, "docs/installations/shop.json"), "utf8")) as object;
+const installation = JSON.stringify(shop);
+
+/** Line of a stream of installations alone, no two alike. */
+export function installationAt(number: number): string {
+  return JSON.stringify({
+    ...shop,
+    title: `Shop ${number}`,
+    code: { year: editionYears[number % editionYears.length] },
+  });
+}
 
 /** Line of a long stream: questions of conductors that differ, an installation among every thousand of them, and a broken line. */
 export function lineAt(number: number): string {
