@@ -40,7 +40,7 @@ export type AnyComparison =
  * });
  * const document = comparisonDocument(editions, { title: "Riser" });
  * render(document, { as: "markdown" }).split("\n").find((line) => line.startsWith("- another number"));
- * // => "- another number: the table's size for the device, 800 kcmil before, 750 kcmil now \\[Table 250.122\\] (from memory / one source)"
+ * // => "- another number: the table's size for the device, before: 800 kcmil; now: 750 kcmil \\[Table 250.122\\] (from memory / one source)"
  * ```
  */
 export function comparisonDocument(comparison: AnyComparison, options: DocumentOptions = {}): Document {
