@@ -303,6 +303,8 @@ describe("why editions differ", () => {
     expect(short(tie, "2017", ["policy"])).toEqual([
       ["policy", "outcome", null, "refused: unknown-value termination", "conductor"],
     ]);
+    // Two editions that refuse alike have nothing to tell of each other.
+    expect(tie.slice(0, 3).map(({ changes }) => changes)).toEqual([[], [], []]);
     expect(JSON.parse(JSON.stringify(tie))).toStrictEqual(tie);
   });
 
