@@ -1,6 +1,6 @@
 import type { Arrangement, ArrangementComparison } from "../installation/arrangements/arrangement.js";
-import { endWords } from "../installation/conductor-words.js";
 import type { DocumentRow } from "./document.js";
+import { conductorRow } from "./schedule-rows.js";
 import { codedCautions, codedViolations } from "./words/coded.js";
 
 /** Arrangements side by side as flat rows, one for each conductor of each; areas in circular mils. */
@@ -9,34 +9,16 @@ export function arrangementRows({ edition, arrangements }: ArrangementComparison
 }
 
 function rowsOf(
-  { id: arrangement, status, violations, conductors, cautions: others, connections }: Arrangement,
+  { id: arrangement, status, violations, conductors, cautions, connections }: Arrangement,
   edition: string,
 ): readonly DocumentRow[] {
-  return conductors.map(({ id, from, to, quantity, result }) => {
-    const { role, purpose, outcome, material, requiredArea, governs, citation, evidence, cautions } = result;
-    return {
-      arrangement,
-      status,
-      notPermitted: codedViolations(violations),
-      id,
-      role,
-      purpose,
-      from: endWords(from),
-      to: endWords(to),
-      quantity,
-      size: outcome.kind === "conductor" ? outcome.size : null,
-      material,
-      requiredArea,
-      notRequired: outcome.kind === "not-required" ? outcome.why : null,
-      governs,
-      section: citation.section,
-      evidence,
-      cautions: cautions.map(({ code }) => code).join(" "),
-      otherCautions: codedCautions(others),
-      connections: connections
-        .map(({ kind, note, at, citation: cited }) => `${[kind, note, ...at].join(" ")} [${cited.section}]`)
-        .join("; "),
-      edition,
-    };
-  });
+  const notPermitted = codedViolations(violations);
+  const ofAll = {
+    otherCautions: codedCautions(cautions),
+    connections: connections
+      .map(({ kind, note, at, citation }) => `${[kind, note, ...at].join(" ")} [${citation.section}]`)
+      .join("; "),
+    edition,
+  };
+  return conductors.map((one) => ({ arrangement, status, notPermitted, ...conductorRow(one), ...ofAll }));
 }

@@ -88,7 +88,7 @@ function partsOf(arrangements: readonly Arrangement[]): readonly DocumentPart[] 
     grid("conductor", [
       ["section", ...arrangements.map(sectionWords)],
       ...conductors.filter(differs).map(({ name, short }) => [name, ...short]),
-      [assumedMetalName, ...metalCells(arrangements)],
+      [assumedMetalName(), ...metalCells(arrangements)],
     ]),
     ...listed("Not permitted", arrangements.flatMap(violationsOf)),
     heading("Why"),

@@ -10,6 +10,8 @@ export interface Document {
   readonly title: string;
   /** The title block: edition, library, who prepared it and when, fingerprint. */
   readonly facts: readonly DocumentFact[];
+  /** Who signs below the title block, where something is signed; on paper only. */
+  readonly signatures?: DocumentSignatures;
   /** What a person reads, in order. */
   readonly parts: readonly DocumentPart[];
   /** Flat rows with stable codes and numbers, areas in circular mils and lengths in feet. They are what CSV holds. */
@@ -25,13 +27,7 @@ export interface DocumentFact {
 }
 
 /** A part of a document. */
-export type DocumentPart =
-  | DocumentHeading
-  | DocumentText
-  | DocumentList
-  | DocumentTable
-  | DocumentDrawing
-  | DocumentSignatures;
+export type DocumentPart = DocumentHeading | DocumentText | DocumentList | DocumentTable | DocumentDrawing;
 
 /** A heading, over all that follows up to the next of its level. */
 export interface DocumentHeading {
@@ -101,10 +97,8 @@ export interface DocumentDrawing {
   readonly sheet: Sheet;
 }
 
-/** Ruled lines to be signed by hand: on paper only, below the title block. */
+/** Ruled lines to be signed by hand. */
 export interface DocumentSignatures {
-  /** Tells the members of the union apart. */
-  readonly kind: "signatures";
   /** Who signs, one below the other. */
   readonly who: readonly string[];
   /** What each writes, one line for each. */
@@ -142,7 +136,5 @@ function textsIn(part: DocumentPart): readonly string[] {
       return [...part.head, ...part.rows.flatMap((cells) => cells.map(cellText))];
     case "drawing":
       return part.sheet.labels.flatMap(({ lines }) => lines);
-    case "signatures":
-      return [];
   }
 }

@@ -10,7 +10,7 @@ import { closingNotes } from "./words/closing-notes.js";
 export type { DocumentOptions };
 
 /** What is in a document beside what every document says. */
-export interface Content extends Pick<Document, "title" | "parts" | "rows"> {
+export interface Content extends Pick<Document, "title" | "signatures" | "parts" | "rows"> {
   /** Those that it speaks of; none for what stands beside the code. */
   readonly editions: readonly EditionYear[];
   readonly facts?: readonly DocumentFact[];
@@ -23,7 +23,7 @@ export function readOptions(options: DocumentOptions): DocumentOptions {
 
 /** A document with what each of them says: place, edition, library, preparer and date before it, the fixed notes behind it. */
 export function framed(
-  { title, editions, facts = [], parts, rows }: Content,
+  { title, editions, facts = [], signatures, parts, rows }: Content,
   { title: other, place, preparedBy, date }: DocumentOptions,
 ): Document {
   return {
@@ -36,6 +36,7 @@ export function framed(
       ...(date === undefined ? [] : [{ name: "Date", text: date }]),
       { name: "Library", text: `bondmil ${version}` },
     ],
+    ...(signatures !== undefined && { signatures }),
     parts: [...parts, { kind: "heading", level: 2, text: "Notes" }, { kind: "list", items: closingNotes }],
     rows,
   };

@@ -46,7 +46,7 @@ function partsOf(comparison: InstallationComparison): readonly DocumentPart[] {
     {
       kind: "table",
       of: "records",
-      head: ["column", "what", assumedMetalName, "metal of known length", "fingerprint"],
+      head: ["column", "what", assumedMetalName(), "metal of known length", "fingerprint"],
       rows: variants.map((variant, i) => columnCells(variant, i, comparison)),
     },
     ...listed("Not permitted", variants.flatMap(violationsOf)),

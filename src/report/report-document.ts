@@ -6,7 +6,7 @@ import { type Numbered, numbered } from "../installation/numbered.js";
 import { readInstallation } from "../installation/read-installation.js";
 import type { Schedule, ScheduledConductor } from "../installation/schedule.js";
 import { scheduleOfRead } from "../installation/schedule-of.js";
-import { type Document, type DocumentPart, textsOf } from "./document.js";
+import { type Document, type DocumentPart, type DocumentSignatures, textsOf } from "./document.js";
 import { type DocumentOptions, editionWords, framed, listed, readOptions } from "./frame.js";
 import { type CalculationSheet, calculationsOf, sheetsTable } from "./report-calculations.js";
 import { notRequiredLines, numberedCautions, numbersWords } from "./report-remarks.js";
@@ -72,20 +72,15 @@ export function reportOfRead(installation: Installation, own: DocumentOptions): 
       title: `${title}: bonding and grounding conductors`,
       editions: [edition],
       facts: scheduleFacts(schedule),
-      parts: [
-        ...parts,
-        heading("Abbreviations"),
-        { kind: "text", text: glossaryOf(textsOf(parts)) },
-        signatures,
-      ],
+      signatures,
+      parts: [...parts, heading("Abbreviations"), { kind: "text", text: glossaryOf(textsOf(parts)) }],
       rows: rowsOfSchedule(schedule),
     },
     own,
   );
 }
 
-const signatures: DocumentPart = {
-  kind: "signatures",
+const signatures: DocumentSignatures = {
   who: ["Prepared by", "Reviewed by"],
   fields: ["Name", "License no.", "Signature", "Date"],
 };

@@ -62,10 +62,11 @@ export function plainRows({
     otherCautions: codedCautions(cautions),
     edition,
   };
-  return conductors.map((one) => ({ ...rowOf(one), ...ofAll }));
+  return conductors.map((one) => ({ ...conductorRow(one), ...ofAll }));
 }
 
-function rowOf(
+/** A conductor alone as a flat row. */
+export function conductorRow(
   one: ScheduledConductor,
 ): Omit<ScheduleRow, "notPermitted" | "otherCautions" | "edition" | "fingerprint"> {
   const { id, role, from, to, quantity, lengthFeet, alternative, by, result } = one;

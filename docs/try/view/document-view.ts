@@ -23,6 +23,7 @@ export function DocumentView({ document, name, parts = document.parts }: Documen
         h("div", { key: fact }, h("dt", null, fact), h("dd", null, text)),
       ),
     ),
+    document.signatures === undefined ? null : h(SignaturesView, document.signatures),
     h(PartsView, { parts, name }),
   );
 }
@@ -63,16 +64,11 @@ function Part({ part, name }: { readonly part: DocumentPart; readonly name: stri
       return h(TableView, { table: part, name });
     case "drawing":
       return null;
-    case "signatures":
-      return h(SignaturesView, part);
   }
 }
 
 /** Ruled lines to be signed by hand, on paper only. */
-function SignaturesView({
-  who,
-  fields,
-}: Pick<Extract<DocumentPart, { readonly kind: "signatures" }>, "who" | "fields">): JSX.Element {
+function SignaturesView({ who, fields }: NonNullable<Document["signatures"]>): JSX.Element {
   const blanks = fields.map((field) => h("td", { key: field }, field));
   return h(
     "table",

@@ -62,7 +62,7 @@ export const ofLines: readonly SubcommandFact[] = [
     examples: [
       ["bondmil stream < installations.ndjson > schedules.ndjson", "all of them, one process"],
       [
-        `parallel --pipe -N ${linesOfAPart} --keep-order 'bondmil stream --first-line {= $_ = (seq() - 1) * ${linesOfAPart} + 1 =}' < installations.ndjson > schedules.ndjson`,
+        `parallel --pipe -N ${linesOfAPart} --block 200M --keep-order 'bondmil stream --first-line {= $_ = (seq() - 1) * ${linesOfAPart} + 1 =}' < installations.ndjson > schedules.ndjson`,
         "GNU parallel: as many processes as there are cores, order and line numbers kept",
       ],
     ],

@@ -9,9 +9,8 @@ import { sheetElement } from "./sheet-svg.js";
 const leastSections = 3;
 
 /** A document as one HTML file that loads nothing, for a screen in two themes and for paper. */
-export function asHtml({ title, facts, parts: all }: Document): string {
+export function asHtml({ title, facts, signatures, parts }: Document): string {
   const name = escapeMarkup(title);
-  const parts = all.filter(({ kind }) => kind !== "signatures");
   const sections = sectionsIn(parts, 2);
   const first = parts.find(({ kind }) => kind === "drawing");
   const written = sections.map((one, i) => sectionElement(one, `part-${i}`, first));
@@ -31,7 +30,7 @@ ${htmlStyles({ title, foot: fingerprint === undefined ? "" : `Fingerprint ${fing
 <header>
 <h1>${name}</h1>
 <dl class="block">${facts.map(({ name: of, text }) => `<div><dt>${escapeMarkup(of)}</dt><dd>${escapeMarkup(text)}</dd></div>`).join("")}</dl>
-${all.flatMap((part) => (part.kind === "signatures" ? [signatures(part)] : [])).join("\n")}</header>
+${signatures === undefined ? "" : linesToSign(signatures)}</header>
 ${linksTo(sections)}<main>
 ${written.slice(0, wide).join("\n")}
 <div class="columns">
@@ -110,13 +109,11 @@ function element(part: DocumentPart, id: string, hasKey: boolean): string {
       return tableHtml(part);
     case "drawing":
       return figure(part.sheet, id, hasKey);
-    case "signatures":
-      return "";
   }
 }
 
 /** Ruled lines to be signed on paper; a screen does not show them. */
-function signatures({ who, fields }: DocumentSignatures): string {
+function linesToSign({ who, fields }: DocumentSignatures): string {
   const blanks = fields.map((name) => `<td>${escapeMarkup(name)}</td>`).join("");
   const rows = who.map((name) => `<tr><th scope="row">${escapeMarkup(name)}</th>${blanks}</tr>`);
   return `<table class="signatures">${rows.join("")}</table>`;

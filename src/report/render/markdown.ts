@@ -6,7 +6,7 @@ export function asMarkdown({ title, facts, parts }: Document): string {
   const blocks = [
     `# ${plainText(title)}`,
     ...(block.length === 0 ? [] : [markdownTable(["", ""], block)]),
-    ...parts.map(markdownOf).filter((one) => one !== ""),
+    ...parts.map(markdownOf),
   ];
   return `${blocks.join("\n\n")}\n`;
 }
@@ -32,8 +32,6 @@ function markdownOf(part: DocumentPart): string {
           ? []
           : [part.sheet.description.map((one) => `- ${plainText(one)}`).join("\n")]),
       ].join("\n\n");
-    case "signatures":
-      return "";
   }
 }
 

@@ -14,60 +14,26 @@ function winding(x1: number, y1: number, x2: number, y2: number): string {
 
 type Winding = "wye" | "delta" | "corner-grounded-delta" | "high-leg-delta" | "single-phase";
 
-/** From where to where each winding of a connection goes, and its lead. */
-const windings: Readonly<
-  Record<Winding, readonly [windings: readonly (readonly [number, number, number, number])[], lead: string]>
-> = {
-  wye: [
-    [
-      [30, 28, 8, 48],
-      [30, 28, 52, 48],
-      [30, 28, 30, 2],
-    ],
-    "M8 48v8",
-  ],
-  delta: [
-    [
-      [8, 48, 30, 6],
-      [30, 6, 52, 48],
-      [52, 48, 8, 48],
-    ],
-    "M8 48v8",
-  ],
-  "corner-grounded-delta": [
-    [
-      [8, 48, 8, 8],
-      [8, 8, 52, 28],
-      [52, 28, 8, 48],
-    ],
-    "M8 48v8",
-  ],
-  "high-leg-delta": [
-    [
-      [8, 28, 48, 4],
-      [48, 4, 48, 52],
-      [48, 52, 8, 28],
-    ],
-    "M8 28v28",
-  ],
-  "single-phase": [
-    [
-      [8, 2, 8, 28],
-      [8, 28, 8, 54],
-    ],
-    "M8 54v2",
-  ],
+const lead = (d: string): string => `<path d="${d}"/>`;
+
+/** The windings of each connection with their ungrounded leads down; made where they are drawn, so that nothing else carries them. */
+const windings: Readonly<Record<Winding, () => string>> = {
+  wye: () => `${winding(30, 28, 8, 48)}${winding(30, 28, 52, 48)}${winding(30, 28, 30, 2)}${lead("M8 48v8")}`,
+  delta: () => `${winding(8, 48, 30, 6)}${winding(30, 6, 52, 48)}${winding(52, 48, 8, 48)}${lead("M8 48v8")}`,
+  "corner-grounded-delta": () =>
+    `${winding(8, 48, 8, 8)}${winding(8, 8, 52, 28)}${winding(52, 28, 8, 48)}${lead("M8 48v8")}`,
+  "high-leg-delta": () =>
+    `${winding(8, 28, 48, 4)}${winding(48, 4, 48, 52)}${winding(48, 52, 8, 28)}${lead("M8 28v28")}`,
+  "single-phase": () => `${winding(8, 2, 8, 28)}${winding(8, 28, 8, 54)}${lead("M8 54v2")}`,
 };
 
 function isWinding(kind: SymbolKind): kind is Winding {
   return kind in windings;
 }
 
-/** The shape of a symbol, drawn by ourselves in the manner of IEC 60617 and IEEE 315; a winding with its ungrounded leads down. */
+/** The shape of a symbol, drawn by ourselves in the manner of IEC 60617 and IEEE 315. */
 export function symbolShape(kind: SymbolKind): string {
-  if (!isWinding(kind)) return shapes[kind];
-  const [all, lead] = windings[kind];
-  return `${all.map((one) => winding(...one)).join("")}<path d="${lead}"/>`;
+  return isWinding(kind) ? windings[kind]() : shapes[kind];
 }
 
 const shapes: Readonly<Record<Exclude<SymbolKind, Winding>, string>> = {

@@ -25,8 +25,7 @@ export function asText(
   ];
   for (const [i, part] of parts.entries()) {
     const isUnderHeading = parts[i - 1]?.kind === "heading" && part.kind !== "heading";
-    const own = linesOf(part, page);
-    if (own.length > 0) lines.push(...(isUnderHeading ? [] : [""]), ...own);
+    lines.push(...(isUnderHeading ? [] : [""]), ...linesOf(part, page));
   }
   return `${lines.join("\n")}\n`;
 }
@@ -48,8 +47,6 @@ function linesOf(part: DocumentPart, page: Page): readonly string[] {
         ...hanging(part.sheet.title, "", "", page),
         ...part.sheet.description.flatMap((item) => hanging(item, "- ", "  ", page)),
       ];
-    case "signatures":
-      return [];
   }
 }
 

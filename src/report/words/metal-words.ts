@@ -48,11 +48,13 @@ export function poundsWords(pounds: number): string {
   return `${withCommas(pounds < 100 ? Math.round(pounds * 10) / 10 : Math.round(pounds))} lb`;
 }
 
-/** Feet that each conductor of a choice counts where no length is given; {@link assumedMetalName} says so. */
+/** Feet that each conductor of a choice counts where no length is given. */
 const assumedFeet = 100;
 
 /** Head of what {@link assumedMetalWords} says. */
-export const assumedMetalName = "metal, if each conductor is 100 ft long";
+export function assumedMetalName(): string {
+  return `metal, if each conductor is ${assumedFeet} ft long`;
+}
 
 /** The metal of a choice whose conductors are equally long. */
 export interface AssumedMetal {
