@@ -1,11 +1,8 @@
 import {
   arrangementsDocument,
   arrangementsOf,
-  bondingAtDesignation,
-  cableTrayAsEquipmentGroundingConductor,
   checkDocument,
   checkOf,
-  classifySource,
   compare,
   compareInstallation,
   comparisonDocument,
@@ -13,7 +10,6 @@ import {
   type DocumentOptions,
   InputError,
   mainBondingJumper,
-  racewayFill,
   render,
   reportDocument,
   resultDocument,
@@ -23,11 +19,11 @@ import {
   shortTimeWithstand,
   size,
   version,
-  voltageDrop,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 import manifest from "../../package.json" with { type: "json" };
 import { installation, service } from "../installation/installations.js";
+import { otherResults } from "./other-results.js";
 
 const code = { year: "2017" } as const;
 const supply = { sets: [{ count: 1, size: "10 AWG", material: "copper" }] } as const;
@@ -45,8 +41,6 @@ const amended = {
 } as const;
 
 const drawn = installation({ code, services: [service()] });
-const source = { kind: "transformer", windings: "separate", overcurrentDevice: "not-integral" } as const;
-const grounding = "solidly-grounded";
 const sized = size(mainBondingJumper, { code, supply, conductor });
 
 const makers: Readonly<Record<string, (options?: DocumentOptions) => Document>> = {
@@ -79,38 +73,12 @@ const makers: Readonly<Record<string, (options?: DocumentOptions) => Document>> 
       options,
     ),
   "sized conductor": (options) => resultDocument(sized, options),
-  "cable tray": (options) =>
-    resultDocument(
-      size(cableTrayAsEquipmentGroundingConductor, { code, amperes: 225, metal: "steel" }),
-      options,
-    ),
-  designation: (options) =>
-    resultDocument(bondingAtDesignation({ code, designation: "meter-disconnect", grounding }), options),
-  source: (options) => resultDocument(classifySource({ code, source, grounding }), options),
-  "raceway fill": (options) =>
-    resultDocument(
-      racewayFill({
-        edition: "2017",
-        raceway: "rigid-metal",
-        conductors: [{ count: 3, size: "4/0 AWG", insulation: "THWN-2" }],
-        added: [{ count: 1, squareInches: 0.2 }],
-      }),
-      options,
-    ),
-  "voltage drop": (options) =>
-    resultDocument(
-      voltageDrop({
-        edition: "2017",
-        current: "single-phase",
-        volts: 240,
-        amperes: 100,
-        feet: 300,
-        conductors: { size: "2 AWG", material: "copper" },
-        impedance: { from: "table-8" },
-        permittedPercent: 3,
-      }),
-      options,
-    ),
+  ...Object.fromEntries(
+    Object.entries(otherResults).map(([of, result]) => [
+      of,
+      (options?: DocumentOptions) => resultDocument(result, options),
+    ]),
+  ),
   rows: (options) => rowsDocument([{ edition: "2017", size: "4 AWG" }], options),
 };
 

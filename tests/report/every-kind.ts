@@ -1,12 +1,9 @@
 import {
   arrangementsDocument,
   arrangementsOf,
-  bondingAtDesignation,
-  cableTrayAsEquipmentGroundingConductor,
   candidatesDocument,
   checkDocument,
   checkOf,
-  classifySource,
   compare,
   compareInstallation,
   comparisonDocument,
@@ -15,24 +12,22 @@ import {
   groundingElectrodeConductor,
   intersystemBondingConductor,
   mainBondingJumper,
-  racewayFill,
   reportDocument,
   resultDocument,
   rowsDocument,
   scheduleDocument,
   scheduleOf,
-  size,
   supplyCandidates,
   supplySideBondingJumper,
   sweep,
   systemBondingJumper,
   type Violation,
-  voltageDrop,
 } from "bondmil";
 import { demo, demoNames } from "../installation/installations.js";
 import { diceOf } from "../laws/installations/dice.js";
 import { drawInstallation } from "../laws/installations/drawn/installation.js";
 import { corpusResults } from "./corpus-results.js";
+import { otherResults } from "./other-results.js";
 
 /** A document, and what is forbidden in what it is about. */
 export interface Kind {
@@ -185,40 +180,7 @@ export const kinds: Readonly<Record<string, () => readonly Kind[]>> = {
     ).map((one) => ({ ...one, isMoreInCsv: true })),
   "sized conductor": () =>
     plain(...corpusResults.filter((_, i) => i % 40 === 0).map((one) => resultDocument(one))),
-  "result of another kind": () =>
-    plain(
-      resultDocument(size(cableTrayAsEquipmentGroundingConductor, { code, amperes: 225, metal: "steel" })),
-      resultDocument(
-        bondingAtDesignation({ code, designation: "meter-disconnect", grounding: "solidly-grounded" }),
-      ),
-      resultDocument(
-        classifySource({
-          code,
-          source: { kind: "transformer", windings: "separate", overcurrentDevice: "not-integral" },
-          grounding: "solidly-grounded",
-        }),
-      ),
-      resultDocument(
-        racewayFill({
-          edition: "2017",
-          raceway: "rigid-metal",
-          conductors: [{ count: 3, size: "4/0 AWG", insulation: "THWN-2" }],
-          added: [{ count: 1, squareInches: 0.2 }],
-        }),
-      ),
-      resultDocument(
-        voltageDrop({
-          edition: "2017",
-          current: "single-phase",
-          volts: 240,
-          amperes: 100,
-          feet: 300,
-          conductors: { size: "2 AWG", material: "copper" },
-          impedance: { from: "table-8" },
-          permittedPercent: 3,
-        }),
-      ),
-    ),
+  "result of another kind": () => plain(...Object.values(otherResults).map((one) => resultDocument(one))),
   "table of rows": () =>
     plain(
       rowsDocument([
