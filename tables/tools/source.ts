@@ -34,6 +34,8 @@ export interface Source {
   readonly copies: string | null;
   /** Whether the whole was read, or an extract. */
   readonly seen: "whole" | "extract";
+  /** Set of a chart, which prints values row by row, as the table does, and answers no question that somebody asked. */
+  readonly chart?: true;
   /** A remark. */
   readonly note?: string;
 }

@@ -88,6 +88,20 @@ describe("cells changed by one size", () => {
     expect(by(disputed)).toEqual(arithmetic);
   });
 
+  it("are noticed only by a chart where the source is the table once more", () => {
+    const chart: Sources = { handbook: { ...handbook, chart: true } };
+    const cells = mutated(check, copiesBy("elsewhere"), chart);
+    expect(fatesOf(cells, "2017")).toContainEqual([
+      "3/0 AWG",
+      "copper",
+      "by a chart",
+      ["by a chart", "by a chart"],
+    ]);
+    const of2017 = cells.filter(({ year }) => year === "2017");
+    expect(figuresOf(of2017).slice(1, 4)).toEqual(["0", "1", "0"]);
+    expect(figuresOf(of2017).slice(-4)).toEqual(["0.0 %", "4.2 %", "4.2 %", "0.0 %"]);
+  });
+
   it("are noticed by a check of supplies that asks an ampacity", () => {
     const table = readTable(folder, "raceway-ampacity");
     const asked = (amperes: number) =>
@@ -214,13 +228,25 @@ describe("the page of unnoticed cells", () => {
 
   it("counts a cell once, by what became of it", () => {
     const of2017 = cells.filter(({ year }) => year === "2017");
-    expect(figuresOf(of2017)).toEqual(["24", "1", "0", "1", "2", "20", "4.2 %", "4.2 %", "4.2 %"]);
+    expect(figuresOf(of2017)).toEqual([
+      "24",
+      "1",
+      "0",
+      "0",
+      "1",
+      "2",
+      "20",
+      "4.2 %",
+      "4.2 %",
+      "4.2 %",
+      "4.2 %",
+    ]);
   });
 
   it("lists a cell with the way that passes and its editions, and leaves out what is noticed in all", () => {
     const text = cellsPage(cells, new Map());
-    expect(text).toContain("| 3/0 AWG | supplyCopperThrough |  | 2017 up |  | 2014, 2020 to 2026 |");
-    expect(text).toContain("| 3/0 AWG | copper |  |  |  | 2014, 2020 to 2026 |");
+    expect(text).toContain("| 3/0 AWG | supplyCopperThrough |  |  | 2017 up |  | 2014, 2020 to 2026 |");
+    expect(text).toContain("| 3/0 AWG | copper |  |  |  |  | 2014, 2020 to 2026 |");
     const alone = cellsPage(
       cells.filter(({ year }) => year === "2017"),
       new Map(),

@@ -13,10 +13,10 @@ import { sourcesOfCell } from "./own-sources.js";
 import { oneSizeOff } from "./steps.js";
 import { placeKey, watched, withValue } from "./watch.js";
 
-/** A change of a cell: noticed by a source that states the edition, by one that does not, only by what follows from a rule, or not at all. */
+/** A change of a cell: noticed by an answer whose source states the edition, by one whose source does not, only by a chart, only by what follows from a rule, or not at all. */
 export interface Change {
   readonly to: Cell;
-  readonly noticed: "by its edition" | "by another edition" | "by arithmetic" | "not";
+  readonly noticed: "by its edition" | "by another edition" | "by a chart" | "by arithmetic" | "not";
 }
 
 /** What became of one cell of one edition. */
@@ -97,31 +97,36 @@ export function isMutable(table: TableFile, { isLabel, value }: TableCell): bool
 }
 
 /** The checks that hold under an edition, each for that edition alone, those first that count most. What comes from memory counts nothing. */
-function judgesOf({ entries, supplies = [], library }: Ground, year: EditionYear): readonly Judge[] {
+function judgesOf({ entries, supplies = [], sources, library }: Ground, year: EditionYear): readonly Judge[] {
   const isOf = ({ check }: Entry | SupplyEntry) => check.holds.includes(year) && check.standing !== "memory";
   const judges = [
     ...entries.filter(isOf).map((entry) => {
       const alone = [{ ...entry, check: { ...entry.check, holds: [year] } }];
       const isMet = () => runChecks(alone, library).every(({ verdict }) => verdict === "met");
-      return { source: entry.source, by: noticeOf(entry.check, year), isMet };
+      return { source: entry.source, by: noticeOf(entry, year, sources), isMet };
     }),
     ...supplies.filter(isOf).map((entry) => {
       const alone = [{ ...entry, check: { ...entry.check, holds: [year] } }];
       const isMet = () => runSupplies(alone).every(({ verdict }) => verdict === "met");
-      return { source: entry.source, by: noticeOf(entry.check, year), isMet };
+      return { source: entry.source, by: noticeOf(entry, year, sources), isMet };
     }),
   ];
   return ranks.flatMap((rank) => judges.filter(({ by }) => by === rank));
 }
 
-const ranks = ["by its edition", "by another edition", "by arithmetic"] as const;
+const ranks = ["by its edition", "by another edition", "by a chart", "by arithmetic"] as const;
 
-/** A disputed answer is not the source's own any more, and what follows from the cells themselves is no answer beside them. */
+/** A disputed answer is not the source's own any more, and what follows from the cells themselves is no answer beside them. A chart is the table once more, whoever prints it. */
 function noticeOf(
-  { standing, stated }: Pick<Check, "standing" | "stated">,
+  {
+    source,
+    check: { standing, stated },
+  }: Pick<Entry, "source"> & { readonly check: Pick<Check, "standing" | "stated"> },
   year: EditionYear,
+  sources: Sources,
 ): Change["noticed"] {
   if (standing !== "cited" && standing !== "common-practice") return "by arithmetic";
+  if (sources[source]?.chart === true) return "by a chart";
   return stated === year ? "by its edition" : "by another edition";
 }
 
