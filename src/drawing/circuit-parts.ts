@@ -5,7 +5,7 @@ import type { Link, Marked, Place } from "./group.js";
 import { place } from "./places.js";
 import type { Slots } from "./slots.js";
 import { transferNames, wiringNames } from "./words.js";
-import { shortMaterials, writeDrawnSupply } from "./write.js";
+import { shortMaterials, writeDrawnSupply, writeLength } from "./write.js";
 
 /** What follows the systems, before it is known on whose sheet it is drawn. */
 export interface Parts {
@@ -83,8 +83,7 @@ function writeCircuit({
 }: NonNullable<Installation["circuits"]>[number]): string {
   const what = conductors === undefined ? "" : `: ${shortMaterials(writeDrawnSupply(conductors))}`;
   const many = raceways === undefined || raceways === 1 ? "" : `${raceways} `;
-  const length = lengthFeet === undefined ? "" : `, ${lengthFeet} ft`;
-  return `${id}${what}, ${many}${wiringNames[wiring]}${length}`;
+  return `${id}${what}, ${many}${wiringNames[wiring]}${writeLength(lengthFeet)}`;
 }
 
 /** From what supplies a building to it, with what is not run there. */

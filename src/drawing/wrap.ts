@@ -14,14 +14,14 @@ function wideOr(letter: string): number {
   return "MW@%mw".includes(letter) ? 11.5 : LETTER_WIDTH;
 }
 
-/** Breaks a text into lines that fit; between words and after hyphens, and inside a word only where nothing else helps. */
+/** A length with its unit, a word with its hyphens, or what is left. */
+const pieces = /\d[\d.,]* ft\b\s?|[^\s-]+-*\s?|-+\s?|\s/g;
+
+/** Breaks a text into lines that fit; between words and after hyphens, and inside a word only where nothing else helps. A length keeps its unit. */
 export function wrap(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   let line = "";
-  for (const piece of text
-    .replace(/\s+/g, " ")
-    .trim()
-    .match(/[^\s-]+-*\s?|-+\s?|\s/g) ?? []) {
+  for (const piece of text.replace(/\s+/g, " ").trim().match(pieces) ?? []) {
     if (widthOf((line + piece).trimEnd()) <= width) {
       line += piece;
       continue;

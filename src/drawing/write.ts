@@ -37,8 +37,12 @@ export function writeRun({ id, supply, raceways, in: shared, lengthFeet }: Run):
       : raceways === undefined || raceways.kind === "nonmetallic"
         ? ""
         : `, ${racewayWords(raceways.count, raceways.kind)}`;
-  const length = lengthFeet === undefined ? "" : `, ${lengthFeet} ft`;
-  return `${id}: ${shortMaterials(writeDrawnSupply(supply))}${within}${length}`;
+  return `${id}: ${shortMaterials(writeDrawnSupply(supply))}${within}${writeLength(lengthFeet)}`;
+}
+
+/** A length behind what is that long; nothing where none is given. */
+export function writeLength(feet: number | undefined): string {
+  return feet === undefined ? "" : `, ${feet} ft`;
 }
 
 function racewayWords(count: number, kind: "nonflexible-metal" | "flexible-metal" | "unknown"): string {
