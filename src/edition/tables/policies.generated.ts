@@ -1909,7 +1909,7 @@ export const groundingElectrodeConductorServicePolicies: PolicySet = {
         cap: { section: "250.24(D)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.62", evidence: "single" },
+        material: { section: "250.62", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -2055,7 +2055,7 @@ export const groundingElectrodeConductorDerivedPolicies: PolicySet = {
         cap: { section: "250.30(A)(5)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.62", evidence: "single" },
+        material: { section: "250.62", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -2201,7 +2201,7 @@ export const groundingElectrodeConductorBuildingPolicies: PolicySet = {
         cap: { section: "250.32(E)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "250.62", evidence: "single" },
+        material: { section: "250.62", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -2347,7 +2347,7 @@ export const groundingElectrodeConductorCommonPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "250.64(D)(1)", evidence: "single" },
-        material: { section: "250.62", evidence: "single" },
+        material: { section: "250.62", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -2493,7 +2493,7 @@ export const groundingElectrodeConductorCommonFromDropPolicies: PolicySet = {
         cap: { section: "250.64(D)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66 note 1", evidence: "single" },
-        material: { section: "250.62", evidence: "single" },
+        material: { section: "250.62", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -2639,7 +2639,7 @@ export const electrodeBondingJumperPolicies: PolicySet = {
         cap: { section: "250.53(C)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "Table 250.66", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -2785,7 +2785,7 @@ export const impedanceBondingJumperPolicies: PolicySet = {
         cap: { section: "250.36(G)(1)", evidence: "single" },
         otherMaterial: { section: "Table 250.66", evidence: "bracketed" },
         sum: { section: "Table 250.66", evidence: "single" },
-        material: { section: "Table 250.66", evidence: "single" },
+        material: { section: "Table 250.66", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -2935,7 +2935,7 @@ export const waterPipingServicePolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "Table 250.102(C)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -3093,7 +3093,7 @@ export const waterPipingDerivedPolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "Table 250.102(C)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -3247,7 +3247,7 @@ export const waterPipingBuildingPolicies: PolicySet = {
         cap: { section: "250.104(A)(3)", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "carried" },
-        material: { section: "Table 250.102(C)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -3397,7 +3397,7 @@ export const structuralMetalServicePolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "Table 250.102(C)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "bracketed" },
       },
     },
     "2023": {
@@ -3555,7 +3555,7 @@ export const structuralMetalDerivedPolicies: PolicySet = {
         cap: { section: "Table 250.102(C)(1) note 1", evidence: "single" },
         otherMaterial: { section: "Table 250.102(C)(1) note 2", evidence: "single" },
         sum: { section: "Table 250.102(C)(1)", evidence: "single" },
-        material: { section: "Table 250.102(C)(1)", evidence: "single" },
+        material: { section: "Table 250.102(C)(1)", evidence: "bracketed" },
       },
     },
     "2023": {
