@@ -38,9 +38,8 @@ Where no sentence speaks of a case, a check has the flag \`text-is-silent\`: its
 - copper of 1250 kcmil and more against aluminum, where no single conductor carries as much; the library has the area of equal conductance;
 - the water piping of a building whose feeder has no device, from 2020.
 
-Ampacities of 2008 are checked as a copy of about 2005 prints them. No check is set where an answer would be a guess:
+Ampacities of 2008 are checked as a copy of about 2005 prints them, and the aluminum of 4000 A in 2008 as one who asks in a forum reads it from a table without a year. No check is set where an answer would be a guess:
 
-- the aluminum of 4000 A in 2008, 800 kcmil in the edition of 1999 and 750 kcmil from 2011;
 - the size at a busbar for communications in 2017 and 2020, which no text gives;
 - and in 2026 what only published answers notice before it, for these are not carried.`;
 
