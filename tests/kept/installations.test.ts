@@ -14,7 +14,7 @@ import { describe, expect, it } from "vitest";
 import type { Sheet } from "../../src/drawing/drawing.js";
 import { unversioned } from "./unversioned.js";
 
-// What these installations gave is kept beside them, so that a change shows all that it moves; whether it is right, other tests say. After a change on purpose:
+// The installations are of those drawn at random; they were chosen so that few of them go through much of the code. What they gave is kept beside them, so that a change shows all that it moves; whether it is right, other tests say. After a change on purpose:
 // npx vitest run --config tests/vitest.config.ts tests/kept -u, and then read the difference that git shows.
 
 const names = readdirSync(new URL(".", import.meta.url)).filter((name) => /^\d+$/.test(name));
