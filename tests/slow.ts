@@ -14,6 +14,7 @@ export const slow: readonly string[] = [
   "tests/drawing/random.test.ts",
   "tests/installation/verifier-drawn.test.ts",
   "tests/installation/verifier.test.ts",
+  "tests/kept/installations.test.ts",
   "tests/laws/arrangements.test.ts",
   "tests/laws/asking.test.ts",
   "tests/laws/containment.test.ts",

@@ -24,7 +24,9 @@ const config: ViteUserConfig = {
     ...shared.test,
     include: tests.map(asBundled),
     // The last one replaces a module, which is in the same file as the test here.
-    exclude: [...slow, "tests/command/corpus-missed.test.ts"].map(asBundled),
+    exclude: [...slow.filter((file) => !tests.includes(file)), "tests/command/corpus-missed.test.ts"].map(
+      asBundled,
+    ),
     setupFiles: ["tests/setup.ts", "tests/mutation/setup.ts"].map(asBundled),
     env: { FAST_CHECK_SEED: "20080101" },
     sequence: { sequencer: NearestFirst },
