@@ -15,7 +15,7 @@ import type { Sheet } from "../../src/drawing/drawing.js";
 import { unversioned } from "./unversioned.js";
 
 // The installations are of those drawn at random; they were chosen so that few of them go through much of the code. What they gave is kept beside them, so that a change shows all that it moves; whether it is right, other tests say. After a change on purpose:
-// npx vitest run --config tests/vitest.config.ts tests/kept -u, and then read the difference that git shows.
+// npx vitest run --config tests/vitest.slow.config.ts tests/kept -u, and then read the difference that git shows.
 
 const names = readdirSync(new URL(".", import.meta.url)).filter((name) => /^\d+$/.test(name));
 
