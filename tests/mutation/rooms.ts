@@ -45,7 +45,7 @@ export const rooms = {
   engineering: { tests: [all("engineering"), ...laws("voltage-drops"), ...ofRules] },
   candidates: { tests: [all("candidates"), ...laws("candidates"), "tests/corpus/supplies.test.ts"] },
   comparison: { tests: [all("comparison"), ...kept, ...laws("amendments")] },
-  installation: { tests: ofInstallations },
+  installation: { tests: [...ofInstallations, ...kept] },
   drawing: { tests: [all("drawing"), ...kept, pages] },
   report: { tests: [all("report"), ...kept, pages] },
   command: { tests: [all("command"), "tests/command/stream.test.ts", "tests/kept/commands.test.ts", pages] },
