@@ -32,10 +32,10 @@ export function decideByRating<Id extends Role>(
   const policy = policyUnder(code, policies);
   const sized = sizedUnder(facts.role, policy, input);
   return {
+    ...sized,
     facts,
     code,
     material: conductor.material,
-    ...sized,
     citation: policy.basis.rule,
     policies,
     cautions: () => byRatingCautions(input, policy, sized),
@@ -68,10 +68,10 @@ function sizeCircuit(
     policy,
     amperes: ratingOf(device),
     read: columnOf(conductor.material),
-    ...(conductors && { installed: conductors }),
-    ...(increasedFrom && counts && { baseline: increasedFrom.conductors }),
-    ...("aheadOfFeeder" in device && { capCitation: equipmentGroundingFeederTap[code.year] }),
-    ...(floors && { floors }),
+    installed: conductors,
+    baseline: counts ? increasedFrom?.conductors : undefined,
+    capCitation: "aheadOfFeeder" in device ? equipmentGroundingFeederTap[code.year] : undefined,
+    floors,
   });
 }
 

@@ -47,6 +47,6 @@ function requiredBy(policy: Policy, { caps }: SupplyRule, input: BySupplyInput):
     material,
     temperature,
     assume: () => assumedIn(code.year, supply, material, temperature),
-    ...(caps && { caps }),
+    caps,
   });
 }

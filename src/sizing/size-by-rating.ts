@@ -15,13 +15,13 @@ export interface RatingSizing {
   readonly amperes: number;
   readonly read: ConductorColumn;
   /** Ungrounded conductors of the circuit as installed. */
-  readonly installed?: Supply;
+  readonly installed?: Supply | undefined;
   /** Ungrounded conductors that an increase is counted from; absent where no increase counts. */
-  readonly baseline?: Supply;
+  readonly baseline?: Supply | undefined;
   /** The sentence that limits the size, where it is not that of the policy. */
-  readonly capCitation?: Citation;
+  readonly capCitation?: Citation | undefined;
   /** Further floors that the rule brings along. */
-  readonly floors?: readonly FloorStep[];
+  readonly floors?: readonly FloorStep[] | undefined;
 }
 
 /** Sizes a conductor from the rating of its overcurrent device: row, increase in proportion, cap, floors. */

@@ -20,13 +20,13 @@ const facts = electrodeBondingJumperFacts;
 export function decide(input: ElectrodeBondingJumperInput): SizedResult<Id> {
   const { conductor, electrodes } = input;
   return finish(input.code, (code) => {
-    const decided = decideSize({ ...input, code });
+    const decided = decideSize(code, input);
     return saying(decided, () => electrodeCautions(code, facts.role, electrodes, conductor.material));
   });
 }
 
-function decideSize(input: ElectrodeBondingJumperInput): Decided<Id> {
-  const { code, supply, conductor, electrodes, supplemental = false } = input;
+function decideSize(code: Code, input: Omit<ElectrodeBondingJumperInput, "code">): Decided<Id> {
+  const { supply, conductor, electrodes, supplemental = false } = input;
   const sole = supplemental ? supplementalCap(code, electrodes, conductor.material) : null;
   const cap = sole ?? electrodeCap(code, facts.role, electrodes, conductor.material);
   const caps = cap === null ? [] : [cap];

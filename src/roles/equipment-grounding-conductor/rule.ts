@@ -1,4 +1,4 @@
-import { type Citation, type EditionYear, policyUnder } from "../../edition/index.js";
+import { type Citation, type Code, type EditionYear, policyUnder } from "../../edition/index.js";
 import { cableGroundingConductorsCombined } from "../../edition/tables/placements.generated.js";
 import { equipmentGroundingConductorPolicies } from "../../edition/tables/rating-policies.generated.js";
 import { equipmentGroundingConductorFacts } from "../../edition/tables/roles.generated.js";
@@ -26,17 +26,19 @@ const rule = { facts: equipmentGroundingConductorFacts, policies: equipmentGroun
 
 /** Sizes an equipment grounding conductor. */
 export function decide(input: EquipmentGroundingConductorInput): SizedResult<Id> {
-  return finish(input.code, (code) => decideUnder({ ...input, code }));
+  return finish(input.code, (code) => decideUnder(code, input));
 }
 
-function decideUnder(input: EquipmentGroundingConductorInput): Decided<Id> {
-  const { code, circuits, conductor } = input;
-  const floors = trayFloors(code.year, input.run);
+type Drawn = Omit<EquipmentGroundingConductorInput, "code">;
+
+function decideUnder(code: Code, drawn: Drawn): Decided<Id> {
+  const { circuits, conductor, run } = drawn;
+  const floors = trayFloors(code.year, run);
   const decided = decideByRating(rule, { code, circuits, conductor, floors });
   const device = circuits[decided.decides]?.device;
   const { basis } = policyUnder(code, equipmentGroundingConductorPolicies);
   const citation = (device && citationOf(device, code.year)) ?? basis.rule;
-  return saying({ ...decided, citation }, () => runCautions(input));
+  return saying({ ...decided, citation }, () => runCautions(code, drawn));
 }
 
 function trayFloors(year: EditionYear, run: GroundingRun | undefined): readonly FloorStep[] {
@@ -53,7 +55,7 @@ function citationOf(device: CircuitDevice, year: EditionYear): Citation | null {
     : equipmentGroundingMotor[year];
 }
 
-function runCautions({ code, circuits, run }: EquipmentGroundingConductorInput): readonly Caution[] {
+function runCautions(code: Code, { circuits, run }: Drawn): readonly Caution[] {
   const { section } = equipmentGroundingParallel[code.year];
   const isParallel = circuits.some((one) => one.conductors !== undefined && countSets(one.conductors) > 1);
   const inEach =
