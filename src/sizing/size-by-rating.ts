@@ -36,6 +36,7 @@ export function sizeByRating(sizing: RatingSizing): SizedArea {
   const floors = [...floorFrom(policy.floor, read), ...(sizing.floors ?? [])].filter(
     (floor) => floor.requiredArea > capped.requiredArea,
   );
+  const least = limited(capped, [], floors);
   const showsSum = installed !== undefined && (increase !== null || acted.length > 0);
   return {
     steps: [
@@ -45,7 +46,8 @@ export function sizeByRating(sizing: RatingSizing): SizedArea {
       ...acted,
       ...floors,
     ],
-    ...limited(capped, [], floors),
+    requiredArea: least.requiredArea,
+    governs: least.governs,
   };
 }
 

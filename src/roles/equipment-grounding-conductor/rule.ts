@@ -1,4 +1,4 @@
-import { type Citation, type Code, type EditionYear, policyUnder } from "../../edition/index.js";
+import type { Citation, Code, EditionYear } from "../../edition/index.js";
 import { cableGroundingConductorsCombined } from "../../edition/tables/placements.generated.js";
 import { equipmentGroundingConductorPolicies } from "../../edition/tables/rating-policies.generated.js";
 import { equipmentGroundingConductorFacts } from "../../edition/tables/roles.generated.js";
@@ -11,7 +11,7 @@ import {
 } from "../../edition/tables/sections.generated.js";
 import { decideByRating } from "../../rules/by-rating.js";
 import type { Caution } from "../../rules/caution.js";
-import { type Decided, saying } from "../../rules/decided.js";
+import type { Decided } from "../../rules/decided.js";
 import { finish } from "../../rules/finish.js";
 import type { CircuitDevice } from "../../rules/protected-circuit.js";
 import type { SizedResult } from "../../rules/result.js";
@@ -22,8 +22,6 @@ import type { EquipmentGroundingConductorInput, GroundingRun } from "./shape.gen
 
 type Id = "equipment-grounding-conductor";
 
-const rule = { facts: equipmentGroundingConductorFacts, policies: equipmentGroundingConductorPolicies };
-
 /** Sizes an equipment grounding conductor. */
 export function decide(input: EquipmentGroundingConductorInput): SizedResult<Id> {
   return finish(input.code, (code) => decideUnder(code, input));
@@ -33,12 +31,13 @@ type Drawn = Omit<EquipmentGroundingConductorInput, "code">;
 
 function decideUnder(code: Code, drawn: Drawn): Decided<Id> {
   const { circuits, conductor, run } = drawn;
-  const floors = trayFloors(code.year, run);
-  const decided = decideByRating(rule, { code, circuits, conductor, floors });
-  const device = circuits[decided.decides]?.device;
-  const { basis } = policyUnder(code, equipmentGroundingConductorPolicies);
-  const citation = (device && citationOf(device, code.year)) ?? basis.rule;
-  return saying({ ...decided, citation }, () => runCautions(code, drawn));
+  const rule = {
+    facts: equipmentGroundingConductorFacts,
+    policies: equipmentGroundingConductorPolicies,
+    citation: (device: CircuitDevice) => citationOf(device, code.year),
+    cautions: () => runCautions(code, drawn),
+  };
+  return decideByRating(rule, { code, circuits, conductor, floors: trayFloors(code.year, run) });
 }
 
 function trayFloors(year: EditionYear, run: GroundingRun | undefined): readonly FloorStep[] {

@@ -26,7 +26,7 @@ import {
 import { isAlwaysWire } from "../../rules/amendment-effects.js";
 import { decideBySupply } from "../../rules/by-supply.js";
 import type { Caution } from "../../rules/caution.js";
-import { type Decided, saying } from "../../rules/decided.js";
+import type { Decided } from "../../rules/decided.js";
 import { electrodeCap, electrodeCautions } from "../../rules/electrode.js";
 import { finish, notRequired } from "../../rules/finish.js";
 import type { NotRequiredResult, SizedResult } from "../../rules/result.js";
@@ -62,10 +62,14 @@ function decideUnder(code: Code, drawn: Drawn): Decided<Id> {
   const { supply, conductor } = drawn;
   const cap = capFor(code, drawn);
   const caps = cap === null ? [] : [cap];
-  const rule = { facts, policies: policiesFor(drawn), caps };
-  const decided = decideBySupply(rule, { code, supply, conductor });
-  const citation = ruleOf(code, drawn) ?? decided.citation;
-  return saying({ ...decided, citation }, () => cautionsFor(code, drawn));
+  const rule = {
+    facts,
+    policies: policiesFor(drawn),
+    caps,
+    citation: ruleOf(code, drawn),
+    cautions: () => cautionsFor(code, drawn),
+  };
+  return decideBySupply(rule, { code, supply, conductor });
 }
 
 function policiesFor({ system, part, fromDrop = false }: Drawn): PolicySet {

@@ -70,10 +70,9 @@ function decide(input: SupplySideBondingJumperInput): SizedResult<Id> | NotRequi
   if (instead !== undefined && !isAlwaysWire(code, facts.role)) return served(input, system, instead);
   const policies = policySets[system][scope];
   const isOther = ungrounded && system === "separately-derived";
-  return finish(code, (under) => {
-    const decided = decideBySupply({ facts, policies }, { code: under, supply, conductor, temperature });
-    return isOther ? { ...decided, citation: ungroundedDerivedSupplySide[code.year] } : decided;
-  });
+  const citation = isOther ? ungroundedDerivedSupplySide[code.year] : null;
+  const rule = { facts, policies, citation };
+  return finish(code, (under) => decideBySupply(rule, { code: under, supply, conductor, temperature }));
 }
 
 /** What bonds in place of the jumper, and where the edition says that it may. */
