@@ -51,8 +51,11 @@ function laidOver<P extends object>(code: Code, policies: PolicySet<P>): P {
 
 /** The readings that have a say for a set of policies in an edition, in the order of the ledger. */
 export function readingsFor({ year }: Code, { id: set }: Pick<PolicySet, "id">): readonly (keyof Readings)[] {
-  const known = readingIdsIn.get(year) ?? readingIdsBySet(year);
-  readingIdsIn.set(year, known);
+  let known = readingIdsIn.get(year);
+  if (known === undefined) {
+    known = readingIdsBySet(year);
+    readingIdsIn.set(year, known);
+  }
   return known.get(set) ?? [];
 }
 

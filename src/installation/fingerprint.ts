@@ -31,8 +31,10 @@ const mostBytes = 134_217_728;
  * ```
  */
 export function fingerprintOf(data: unknown): string {
-  const hash: Hash = { ...offset, bytes: 0, texts: new Map(), orders: firstOrder() };
+  const { low, high } = offset;
+  const hash: Hash = { low, high, bytes: 0, waiting: "", texts: new Map(), orders: new Map() };
   writeCanonical(hash, data, "", null);
+  mixIn(hash);
   const digits = [hash.high >>> 16, hash.high & 0xffff, hash.low >>> 16, hash.low & 0xffff];
   return digits.map((one) => one.toString(16).padStart(4, "0")).join("-");
 }
@@ -41,17 +43,18 @@ interface Hash {
   low: number;
   high: number;
   bytes: number;
-  /** Texts as JSON writes them, one character for each byte of UTF-8; most stand at many places. */
+  /** Canonical JSON that is not mixed in yet: many pieces are mixed in faster as one. */
+  waiting: string;
+  /** Texts as JSON writes them; most stand at many places. */
   readonly texts: Map<string, string>;
-  /** Orders of members. */
-  readonly orders: Order;
+  /** Orders of members by the name of the first. */
+  readonly orders: Map<string | undefined, Order[]>;
 }
 
-/** Members in the order in which they stand, one step for each, and at the last what they are in the order of their names. */
+/** Members in the order in which they stand, and in that of their names. */
 interface Order {
-  readonly next: Map<string, Order>;
-  /** Worked out at the first object with these members. */
-  sorted: readonly SortedMember[] | null;
+  readonly keys: readonly string[];
+  readonly sorted: readonly SortedMember[];
 }
 
 /** A member, and how its name is written before its value: as the first of its object, and after another. */
@@ -61,19 +64,26 @@ interface SortedMember {
   readonly further: string;
 }
 
-function firstOrder(): Order {
-  return { next: new Map(), sorted: null };
+/** Characters that wait before they are mixed in. */
+const enough = 65_536;
+
+function write(hash: Hash, text: string): void {
+  hash.waiting += text;
+  if (hash.waiting.length > enough) mixIn(hash);
 }
 
-/** Mixes in bytes, each of which is a character. */
-function write(hash: Hash, bytes: string): void {
+const encoder = /* @__PURE__ */ new TextEncoder();
+
+function mixIn(hash: Hash): void {
+  const bytes = encoder.encode(hash.waiting);
+  hash.waiting = "";
   hash.bytes += bytes.length;
   if (hash.bytes > mostBytes) {
     throw refusal("out-of-range", [], `data of at most ${mostBytes} bytes`, "more of them");
   }
   let { low, high } = hash;
   for (let i = 0; i < bytes.length; i += 1) {
-    low ^= bytes.charCodeAt(i);
+    low ^= bytes[i] as number;
     const carried = (low >>> 16) * prime + (((low & 0xffff) * prime) >>> 16);
     high = (Math.imul(high, prime) + (low << 8) + (carried >>> 16)) | 0;
     low = Math.imul(low, prime);
@@ -92,7 +102,7 @@ interface Place {
 
 /** Writes JSON with keys sorted and no spaces; a place is only put together for what has places within. */
 function writeCanonical(hash: Hash, value: unknown, key: string | number, within: Place | null): void {
-  if (typeof value === "string") write(hash, bytesOf(hash, value));
+  if (typeof value === "string") write(hash, quoted(hash, value));
   else if (isScalar(value)) write(hash, String(value));
   else writeWhole(hash, value, { key, within, level: (within?.level ?? 0) + 1 });
 }
@@ -124,37 +134,35 @@ function writeWhole(hash: Hash, value: unknown, place: Place): void {
 /** The members of an object by name. Objects of one kind have the same members, so that they are sorted once. */
 function sortedMembers(hash: Hash, value: object): readonly SortedMember[] {
   const keys = Object.keys(value);
-  let order = hash.orders;
-  for (const key of keys) {
-    let next = order.next.get(key);
-    if (next === undefined) {
-      next = firstOrder();
-      order.next.set(key, next);
-    }
-    order = next;
+  const [first] = keys;
+  let orders = hash.orders.get(first);
+  if (orders === undefined) {
+    orders = [];
+    hash.orders.set(first, orders);
   }
-  order.sorted ??= keys.sort().map((key) => {
-    const name = `${bytesOf(hash, key)}:`;
-    return { key, first: `{${name}`, further: `,${name}` };
-  });
+  let order = orders.find((one) => areSame(one.keys, keys));
+  if (order === undefined) {
+    order = { keys, sorted: [...keys].sort().map((key) => sortedMember(quoted(hash, key), key)) };
+    orders.push(order);
+  }
   return order.sorted;
 }
 
-function bytesOf({ texts }: Hash, text: string): string {
-  let bytes = texts.get(text);
-  if (bytes === undefined) {
-    bytes = inBytes(JSON.stringify(text));
-    texts.set(text, bytes);
-  }
-  return bytes;
+function areSame(some: readonly string[], others: readonly string[]): boolean {
+  return some.length === others.length && some.every((one, i) => one === others[i]);
 }
 
-const encoder = /* @__PURE__ */ new TextEncoder();
+function sortedMember(name: string, key: string): SortedMember {
+  return { key, first: `{${name}:`, further: `,${name}:` };
+}
 
-/** A text with one character for each byte of its UTF-8, which most texts are as they stand. */
-function inBytes(text: string): string {
-  if (!/[\u0080-\uffff]/.test(text)) return text;
-  return Array.from(encoder.encode(text), (byte) => String.fromCharCode(byte)).join("");
+function quoted({ texts }: Hash, text: string): string {
+  let written = texts.get(text);
+  if (written === undefined) {
+    written = JSON.stringify(text);
+    texts.set(text, written);
+  }
+  return written;
 }
 
 function keysTo({ key, within }: Place): Keys {

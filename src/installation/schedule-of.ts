@@ -27,7 +27,7 @@ import { removablePart } from "./schedule-removable.js";
 import { servicePart } from "./schedule-service.js";
 import { totalsOf } from "./totals.js";
 import type { Violation } from "./violation.js";
-import { installationCautions, installationViolations } from "./violations/of-installation.js";
+import { installationFindings } from "./violations/of-installation.js";
 
 /**
  * Names every bonding and grounding conductor of an installation: where it goes, its minimum size, what decides it and the
@@ -114,6 +114,7 @@ export function plainScheduleOf(installation: Installation): PlainSchedule {
   const { code } = installation;
   const parts = partsOf({ installation, code });
   const conductors = parts.flatMap((part) => part.conductors).map((one) => told(installation, one));
+  const findings = installationFindings({ installation, code }, conductors);
   return {
     format: 1,
     library: { name: "bondmil", version },
@@ -122,15 +123,11 @@ export function plainScheduleOf(installation: Installation): PlainSchedule {
     code,
     violations: [
       ...parts.flatMap((part) => part.violations ?? []),
-      ...installationViolations({ installation, code }, conductors),
+      ...findings.violations,
       ...forbiddenMaterials(conductors),
     ],
     conductors,
-    cautions: [
-      ...overruled(code),
-      ...parts.flatMap((part) => part.cautions ?? []),
-      ...installationCautions({ installation, code }, conductors),
-    ],
+    cautions: [...overruled(code), ...parts.flatMap((part) => part.cautions ?? []), ...findings.cautions],
     notSized: parts.flatMap((part) => part.notSized ?? []),
     totals: totalsOf(conductors),
   };

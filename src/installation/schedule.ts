@@ -1,6 +1,6 @@
 import type { Citation, Code, EditionYear } from "../edition/index.js";
 import type { Marks } from "../input/given-result.js";
-import type { BySupplyInput } from "../rules/by-supply-input.js";
+import type { MainBondingJumperInput } from "../roles/main-bonding-jumper/input.js";
 import type { Caution } from "../rules/caution.js";
 import type { SizingResult } from "../rules/result.js";
 import type { ConductorEnd, ConductorIdentity } from "./conductor-identity.js";
@@ -113,7 +113,7 @@ export interface ScheduledPart {
 }
 
 /** Form, material and ampacity column of the bonding jumpers to be sized. */
-export type WantedJumper = Pick<BySupplyInput, "conductor" | "temperature">;
+export type WantedJumper = Pick<MainBondingJumperInput, "conductor" | "temperature">;
 
 /** An installation with its code as the rules take it. */
 export interface InstallationInCode {

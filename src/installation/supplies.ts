@@ -24,6 +24,8 @@ export function setCountsOf({ sets, forLoad }: DrawnSupply): readonly number[] {
 
 /** All sets of several runs as one supply. */
 export function joined(supplies: readonly Supply[]): Supply {
+  const [only] = supplies;
+  if (only !== undefined && supplies.length === 1) return only;
   const required = supplies.flatMap(({ requiredForAmperes }) => requiredForAmperes ?? []);
   const sets = supplies.flatMap((supply) => supply.sets);
   return required.length === 0

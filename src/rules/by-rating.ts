@@ -1,5 +1,6 @@
 import { columnOf } from "../conductor/index.js";
 import {
+  type Citation,
   type PolicySet,
   policyUnder,
   type RatingPolicy,
@@ -13,32 +14,38 @@ import type { SizedArea } from "../sizing/size-by-supply.js";
 import { isWithoutIncrease } from "./amendment-effects.js";
 import { byRatingCautions } from "./by-rating-cautions.js";
 import { countsIncrease, type RatedArea, type RatedInput } from "./by-rating-input.js";
+import type { Caution } from "./caution.js";
 import type { Decided } from "./decided.js";
-import { type ProtectedCircuit, ratingOf } from "./protected-circuit.js";
+import { type CircuitDevice, type ProtectedCircuit, ratingOf } from "./protected-circuit.js";
 import { ratingTable } from "./rating-table.js";
 
 /** By what a role is sized from its overcurrent devices. */
 export interface RatingRule<Id extends Role = Role> {
   readonly facts: RoleFacts<Id>;
   readonly policies: PolicySet<RatingPolicy>;
+  /** The sentence that sends the role to its table, where the deciding device has another than that of the policies. */
+  readonly citation?: (device: CircuitDevice) => Citation | null;
+  /** What the rule has to say beside what there is to say of any circuit. */
+  readonly cautions?: () => readonly Caution[];
 }
 
 /** Decides a conductor by the devices of its circuits: each with its own row, increase and cap, and the largest serves all. */
-export function decideByRating<Id extends Role>(
-  { facts, policies }: RatingRule<Id>,
-  input: RatedInput,
-): Decided<Id> & RatedArea {
-  const { code, conductor } = input;
-  const policy = policyUnder(code, policies);
-  const sized = sizedUnder(facts.role, policy, input);
+export function decideByRating<Id extends Role>(rule: RatingRule<Id>, input: RatedInput): Decided<Id> {
+  const { code, circuits, conductor } = input;
+  const policy = policyUnder(code, rule.policies);
+  const sized = sizedUnder(rule.facts.role, policy, input);
+  const { steps, governs, requiredArea } = sized;
+  const deciding = circuits[sized.decides];
   return {
-    facts,
+    facts: rule.facts,
     code,
     material: conductor.material,
-    ...sized,
-    citation: policy.basis.rule,
-    policies,
-    cautions: () => byRatingCautions(input, policy, sized),
+    steps,
+    governs,
+    requiredArea,
+    citation: (deciding && rule.citation?.(deciding.device)) ?? policy.basis.rule,
+    policies: rule.policies,
+    cautions: () => [...byRatingCautions(input, policy, sized), ...(rule.cautions?.() ?? [])],
   };
 }
 
@@ -52,7 +59,8 @@ function sizedUnder(role: Role, policy: RatingPolicy, input: RatedInput): RatedA
   const sized = each[decides];
   if (sized === undefined) throw new TypeError("no circuit decides");
   const shared: SharedStep = { kind: "shared", circuits, decides, citation: policy.basis.shared };
-  return { ...sized, steps: circuits.length > 1 ? [...sized.steps, shared] : sized.steps, decides };
+  const { steps, governs, requiredArea } = sized;
+  return { steps: circuits.length > 1 ? [...steps, shared] : steps, governs, requiredArea, decides };
 }
 
 function sizeCircuit(
@@ -68,10 +76,10 @@ function sizeCircuit(
     policy,
     amperes: ratingOf(device),
     read: columnOf(conductor.material),
-    ...(conductors && { installed: conductors }),
-    ...(increasedFrom && counts && { baseline: increasedFrom.conductors }),
-    ...("aheadOfFeeder" in device && { capCitation: equipmentGroundingFeederTap[code.year] }),
-    ...(floors && { floors }),
+    installed: conductors,
+    baseline: counts ? increasedFrom?.conductors : undefined,
+    capCitation: "aheadOfFeeder" in device ? equipmentGroundingFeederTap[code.year] : undefined,
+    floors,
   });
 }
 

@@ -10,5 +10,5 @@ export interface BySupplyInput {
   readonly code: Code;
   readonly supply: Supply;
   readonly conductor: WantedConductor;
-  readonly temperature?: TemperatureColumn;
+  readonly temperature?: TemperatureColumn | undefined;
 }

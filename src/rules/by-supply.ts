@@ -1,9 +1,17 @@
-import { type Policy, type PolicySet, policyUnder, type Role, type RoleFacts } from "../edition/index.js";
+import {
+  type Citation,
+  type Policy,
+  type PolicySet,
+  policyUnder,
+  type Role,
+  type RoleFacts,
+} from "../edition/index.js";
 import type { CapStep } from "../sizing/index.js";
 import { type SizedArea, sizeBySupply } from "../sizing/size-by-supply.js";
 import { assumedIn } from "../supply/equal-ampacity.js";
 import { bySupplyCautions } from "./by-supply-cautions.js";
 import type { BySupplyInput } from "./by-supply-input.js";
+import type { Caution } from "./caution.js";
 import type { Decided } from "./decided.js";
 import { tableOf } from "./tables.js";
 
@@ -15,6 +23,10 @@ export interface SupplyRule<Id extends Role = Role> {
   readonly caps?: readonly CapStep[];
   /** Whether listed equipment comes with this conductor. */
   readonly comesWithEquipment?: boolean;
+  /** The sentence that sends the role to its table, where it is another than that of the policies. */
+  readonly citation?: Citation | null;
+  /** What the rule has to say beside what there is to say of any supply. */
+  readonly cautions?: () => readonly Caution[];
 }
 
 /** Decides a conductor by its supply; a rule with further requirements lays them over this. */
@@ -31,9 +43,9 @@ export function decideBySupply<Id extends Role>(rule: SupplyRule<Id>, input: ByS
     steps,
     governs,
     requiredArea,
-    citation: policy.basis.rule,
+    citation: rule.citation ?? policy.basis.rule,
     policies: rule.policies,
-    cautions: () => bySupplyCautions(input, rule, policy, sized),
+    cautions: () => [...bySupplyCautions(input, rule, policy, sized), ...(rule.cautions?.() ?? [])],
   };
 }
 
@@ -47,6 +59,6 @@ function requiredBy(policy: Policy, { caps }: SupplyRule, input: BySupplyInput):
     material,
     temperature,
     assume: () => assumedIn(code.year, supply, material, temperature),
-    ...(caps && { caps }),
+    caps,
   });
 }

@@ -61,10 +61,10 @@ export function electrodeCap(
     const alike = others.every((other) => familyOf(other) === familyOf(first));
     if (several === "one-electrode-only" || (several === "all-of-a-kind" && !alike)) return null;
   }
-  const [largest] = [...known].sort((a, b) => b.requiredArea - a.requiredArea);
-  if (largest === undefined) return null;
+  const largest = known.reduce((so, one) => (one.requiredArea > so.requiredArea ? one : so));
   const wording = others.length > 0 ? [electrodeCeilingConnection[code.year]] : [];
-  return { kind: "cap", why: "electrode", ...largest, citation: restingOn(largest.citation, wording) };
+  const { requiredArea, citation } = largest;
+  return { kind: "cap", why: "electrode", requiredArea, citation: restingOn(citation, wording) };
 }
 
 /**

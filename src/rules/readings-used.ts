@@ -10,12 +10,10 @@ export function readingsUsed(
 ): readonly ReadingUsed[] {
   const used: ReadingUsed[] = [];
   for (const id of readingsFor(code, policies)) {
-    const others = otherReadings(code, id);
-    const areas = others.map((other) => areaUnder(other.code));
-    if (areas.every((area) => area === requiredArea)) continue;
-    const otherwise = others.map(({ alternative }, i) => {
-      return { alternative, requiredArea: areas[i] as number };
+    const otherwise = otherReadings(code, id).map((other) => {
+      return { alternative: other.alternative, requiredArea: areaUnder(other.code) };
     });
+    if (otherwise.every((one) => one.requiredArea === requiredArea)) continue;
     used.push({ id, chosen: chosenReading(code, id), otherwise });
   }
   return used;

@@ -15,13 +15,13 @@ export interface RatingSizing {
   readonly amperes: number;
   readonly read: ConductorColumn;
   /** Ungrounded conductors of the circuit as installed. */
-  readonly installed?: Supply;
+  readonly installed?: Supply | undefined;
   /** Ungrounded conductors that an increase is counted from; absent where no increase counts. */
-  readonly baseline?: Supply;
+  readonly baseline?: Supply | undefined;
   /** The sentence that limits the size, where it is not that of the policy. */
-  readonly capCitation?: Citation;
+  readonly capCitation?: Citation | undefined;
   /** Further floors that the rule brings along. */
-  readonly floors?: readonly FloorStep[];
+  readonly floors?: readonly FloorStep[] | undefined;
 }
 
 /** Sizes a conductor from the rating of its overcurrent device: row, increase in proportion, cap, floors. */
@@ -36,6 +36,7 @@ export function sizeByRating(sizing: RatingSizing): SizedArea {
   const floors = [...floorFrom(policy.floor, read), ...(sizing.floors ?? [])].filter(
     (floor) => floor.requiredArea > capped.requiredArea,
   );
+  const least = limited(capped, [], floors);
   const showsSum = installed !== undefined && (increase !== null || acted.length > 0);
   return {
     steps: [
@@ -45,7 +46,8 @@ export function sizeByRating(sizing: RatingSizing): SizedArea {
       ...acted,
       ...floors,
     ],
-    ...limited(capped, [], floors),
+    requiredArea: least.requiredArea,
+    governs: least.governs,
   };
 }
 

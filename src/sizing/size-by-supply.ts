@@ -41,7 +41,7 @@ export interface SupplySizing {
   /** Conductors of the sized material in place of the installed ones; called only if they are needed. */
   readonly assume: () => readonly AssumedConductor[];
   /** Further caps that the rule brings along. */
-  readonly caps?: readonly CapStep[];
+  readonly caps?: readonly CapStep[] | undefined;
 }
 
 /** A required area with the steps that led to it. */

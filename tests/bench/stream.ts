@@ -30,9 +30,9 @@ const questions = ["2/0 AWG", "250 kcmil", "500 kcmil", "750 kcmil"].flatMap((si
 
 const asked: readonly (readonly [name: string, lines: readonly string[], options: Partial<StreamOptions>])[] =
   [
-    ["installations, with fingerprints", repeated(installations, 10), { isFingerprinted: true }],
-    ["installations", repeated(installations, 10), {}],
-    ["installations, rows", repeated(installations, 10), { give: "rows" }],
+    ["installations, with fingerprints", repeated(installations, 100), { isFingerprinted: true }],
+    ["installations", repeated(installations, 100), {}],
+    ["installations, rows", repeated(installations, 100), { give: "rows" }],
     ["conductors", repeated(questions, 100), {}],
     ["conductors, rows", repeated(questions, 100), { give: "rows" }],
   ];

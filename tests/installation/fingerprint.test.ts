@@ -34,6 +34,11 @@ describe("the fingerprint", () => {
     );
   });
 
+  it("is the same hash where the text is long, also of letters of several bytes", () => {
+    const words = Array.from({ length: 40_000 }, (_, i) => `é${i}\ud83d\udd0c`);
+    expect(fingerprintOf(words)).toBe(fnv1a(JSON.stringify(words)));
+  });
+
   it("does not depend on the order of keys, and tells lists apart", () => {
     expect(fingerprintOf({ a: 1, b: 2 })).toBe(fingerprintOf({ b: 2, a: 1, c: undefined }));
     expect(fingerprintOf([1, 2])).not.toBe(fingerprintOf([2, 1]));

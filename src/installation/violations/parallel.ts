@@ -41,11 +41,14 @@ export function parallelViolations(
 ): readonly Violation[] {
   return bundlesOf(runs, year, boxes)
     .filter(({ isOneLoad }) => isOneLoad)
-    .flatMap((bundle) => [
-      ...smallConductors(bundle, year),
-      ...unlikeConductors(bundle, year),
-      ...smallGroundedConductors(bundle, year),
-    ]);
+    .flatMap((bundle) => {
+      const phases = phasesOf(bundle.supply);
+      return [
+        ...smallConductors(bundle, phases, year),
+        ...unlikeConductors(bundle, phases, year),
+        ...smallGroundedConductors(bundle, year),
+      ];
+    });
 }
 
 /** Runs through a box whose small sets may share one load, or serve one each. */
@@ -93,9 +96,13 @@ function endsTogether(
   return next !== undefined && others.length === 0 && endsTogether(next, runs, boxes);
 }
 
-function smallConductors({ runs, supply }: Bundle, year: EditionYear): readonly Violation[] {
+function smallConductors(
+  { runs }: Bundle,
+  phases: readonly Phase[],
+  year: EditionYear,
+): readonly Violation[] {
   if (runs.every((run) => isExcepted(run, year))) return [];
-  const small = phasesOf(supply).filter(({ count, kinds }) => count > 1 && kinds.some(isSmall));
+  const small = phases.filter(({ count, kinds }) => count > 1 && kinds.some(isSmall));
   if (small.length === 0) return [];
   return [
     {
@@ -121,8 +128,12 @@ function isExcepted({ parallelException }: ParallelRun, year: EditionYear): bool
 }
 
 /** Of each phase by itself: the conductors of one phase may differ from those of another. */
-function unlikeConductors({ runs, supply }: Bundle, year: EditionYear): readonly Violation[] {
-  const unlike = phasesOf(supply).filter(({ kinds }) => kinds.length > 1);
+function unlikeConductors(
+  { runs }: Bundle,
+  phases: readonly Phase[],
+  year: EditionYear,
+): readonly Violation[] {
+  const unlike = phases.filter(({ kinds }) => kinds.length > 1);
   if (unlike.length === 0) return [];
   return [
     {

@@ -14,34 +14,30 @@ import { identityOf } from "../conductor-identity.js";
 import type { Installation } from "../document.js";
 import { type DrawnElectrode, electrodesOf } from "../electrodes-of.js";
 import { foundOf } from "../found-conductors.js";
-import type { PlacedCaution, ScheduledConductor } from "../schedule.js";
+import type { ScheduledConductor, ScheduledPart } from "../schedule.js";
 import type { UnmetCondition, Violation } from "../violation.js";
 
 /** Inches from the earth within which aluminum does not end outdoors (250.64(A)). */
 const leastInches = 18;
 const smallestOpen = /* @__PURE__ */ areaOf("6 AWG");
 
-/** How the conductors and jumpers to the electrodes run, where that is not permitted. */
-export function routeViolations(
-  installation: Installation,
-  conductors: readonly ScheduledConductor[],
-): readonly Violation[] {
-  const { year } = installation.code;
-  return served(installation, conductors).flatMap((one) => [
-    ...aluminumOutOfPlace(one, year),
-    ...unprotected(one, year),
-  ]);
-}
+/** What is found of an installation as a whole. */
+export type Findings = Required<Pick<ScheduledPart, "violations" | "cautions">>;
 
-/** Conductors that must be protected, of which it is not told how they run. */
-export function routeCautions(
+/** Conductors and jumpers to the electrodes that run where it is not permitted; and those that must be protected, of which it is not told how they run. */
+export function routeFindings(
   installation: Installation,
   conductors: readonly ScheduledConductor[],
-): readonly PlacedCaution[] {
-  const { section } = electrodeConductorProtection[installation.code.year];
-  return served(installation, conductors)
-    .filter(({ electrode, small }) => small.length > 0 && protectionOf(electrode) === undefined)
-    .map(({ electrode: { id } }) => ({ code: "electrode-conductor-protection-unknown", section, at: id }));
+): Findings {
+  const { year } = installation.code;
+  const { section } = electrodeConductorProtection[year];
+  const drawn = served(installation, conductors);
+  return {
+    violations: drawn.flatMap((one) => [...aluminumOutOfPlace(one, year), ...unprotected(one, year)]),
+    cautions: drawn
+      .filter(({ electrode, small }) => small.length > 0 && protectionOf(electrode) === undefined)
+      .map(({ electrode: { id } }) => ({ code: "electrode-conductor-protection-unknown", section, at: id })),
+  };
 }
 
 /** A conductor to an electrode as it is drawn, with the conductors or jumpers of the schedule that it is. */

@@ -5,7 +5,7 @@ import { electrodeBondingJumperPolicies } from "../../edition/tables/policies.ge
 import { electrodeBondingJumperFacts } from "../../edition/tables/roles.generated.js";
 import { isWithoutCeiling } from "../../rules/amendment-effects.js";
 import { decideBySupply } from "../../rules/by-supply.js";
-import { type Decided, saying } from "../../rules/decided.js";
+import type { Decided } from "../../rules/decided.js";
 import { type Electrode, electrodeCap, electrodeCautions, namedLimit } from "../../rules/electrode.js";
 import { finish } from "../../rules/finish.js";
 import type { SizedResult } from "../../rules/result.js";
@@ -18,22 +18,21 @@ const facts = electrodeBondingJumperFacts;
 
 /** Sizes a bonding jumper between grounding electrodes. */
 export function decide(input: ElectrodeBondingJumperInput): SizedResult<Id> {
-  const { conductor, electrodes } = input;
-  return finish(input.code, (code) => {
-    const decided = decideSize({ ...input, code });
-    return saying(decided, () => electrodeCautions(code, facts.role, electrodes, conductor.material));
-  });
+  return finish(input.code, (code) => decideUnder(code, input));
 }
 
-function decideSize(input: ElectrodeBondingJumperInput): Decided<Id> {
-  const { code, supply, conductor, electrodes, supplemental = false } = input;
+function decideUnder(code: Code, input: Omit<ElectrodeBondingJumperInput, "code">): Decided<Id> {
+  const { supply, conductor, electrodes, supplemental = false } = input;
   const sole = supplemental ? supplementalCap(code, electrodes, conductor.material) : null;
   const cap = sole ?? electrodeCap(code, facts.role, electrodes, conductor.material);
   const caps = cap === null ? [] : [cap];
-  return decideBySupply(
-    { facts, policies: electrodeBondingJumperPolicies, caps },
-    { code, supply, conductor },
-  );
+  const rule = {
+    facts,
+    policies: electrodeBondingJumperPolicies,
+    caps,
+    cautions: () => electrodeCautions(code, facts.role, electrodes, conductor.material),
+  };
+  return decideBySupply(rule, { code, supply, conductor });
 }
 
 /** The limit for the sole connection to one supplemental rod, pipe or plate; several of them follow 250.66(A). */

@@ -40,7 +40,8 @@ export const equipmentBondingJumper: RoleByRating<
   policies: equipmentBondingJumperPolicies,
   "~standard": /* @__PURE__ */ standardSchema(readInput),
   read: readInput,
-  decide: (input) => finish(input.code, (code) => decideByRating(rule, { ...input, code })),
+  decide: ({ code, circuits, conductor }) =>
+    finish(code, (under) => decideByRating(rule, { code: under, circuits, conductor })),
   plainest: ({ code, amperes, material }) => ({
     code,
     circuits: [{ device: { amperes } }],

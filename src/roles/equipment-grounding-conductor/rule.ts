@@ -1,4 +1,4 @@
-import { type Citation, type EditionYear, policyUnder } from "../../edition/index.js";
+import type { Citation, Code, EditionYear } from "../../edition/index.js";
 import { cableGroundingConductorsCombined } from "../../edition/tables/placements.generated.js";
 import { equipmentGroundingConductorPolicies } from "../../edition/tables/rating-policies.generated.js";
 import { equipmentGroundingConductorFacts } from "../../edition/tables/roles.generated.js";
@@ -11,7 +11,7 @@ import {
 } from "../../edition/tables/sections.generated.js";
 import { decideByRating } from "../../rules/by-rating.js";
 import type { Caution } from "../../rules/caution.js";
-import { type Decided, saying } from "../../rules/decided.js";
+import type { Decided } from "../../rules/decided.js";
 import { finish } from "../../rules/finish.js";
 import type { CircuitDevice } from "../../rules/protected-circuit.js";
 import type { SizedResult } from "../../rules/result.js";
@@ -22,21 +22,22 @@ import type { EquipmentGroundingConductorInput, GroundingRun } from "./shape.gen
 
 type Id = "equipment-grounding-conductor";
 
-const rule = { facts: equipmentGroundingConductorFacts, policies: equipmentGroundingConductorPolicies };
-
 /** Sizes an equipment grounding conductor. */
 export function decide(input: EquipmentGroundingConductorInput): SizedResult<Id> {
-  return finish(input.code, (code) => decideUnder({ ...input, code }));
+  return finish(input.code, (code) => decideUnder(code, input));
 }
 
-function decideUnder(input: EquipmentGroundingConductorInput): Decided<Id> {
-  const { code, circuits, conductor } = input;
-  const floors = trayFloors(code.year, input.run);
-  const decided = decideByRating(rule, { code, circuits, conductor, floors });
-  const device = circuits[decided.decides]?.device;
-  const { basis } = policyUnder(code, equipmentGroundingConductorPolicies);
-  const citation = (device && citationOf(device, code.year)) ?? basis.rule;
-  return saying({ ...decided, citation }, () => runCautions(input));
+type Drawn = Omit<EquipmentGroundingConductorInput, "code">;
+
+function decideUnder(code: Code, drawn: Drawn): Decided<Id> {
+  const { circuits, conductor, run } = drawn;
+  const rule = {
+    facts: equipmentGroundingConductorFacts,
+    policies: equipmentGroundingConductorPolicies,
+    citation: (device: CircuitDevice) => citationOf(device, code.year),
+    cautions: () => runCautions(code, drawn),
+  };
+  return decideByRating(rule, { code, circuits, conductor, floors: trayFloors(code.year, run) });
 }
 
 function trayFloors(year: EditionYear, run: GroundingRun | undefined): readonly FloorStep[] {
@@ -53,7 +54,7 @@ function citationOf(device: CircuitDevice, year: EditionYear): Citation | null {
     : equipmentGroundingMotor[year];
 }
 
-function runCautions({ code, circuits, run }: EquipmentGroundingConductorInput): readonly Caution[] {
+function runCautions(code: Code, { circuits, run }: Drawn): readonly Caution[] {
   const { section } = equipmentGroundingParallel[code.year];
   const isParallel = circuits.some((one) => one.conductors !== undefined && countSets(one.conductors) > 1);
   const inEach =

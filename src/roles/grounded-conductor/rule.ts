@@ -91,7 +91,7 @@ function policiesOf({ system, scope = "all" }: GroundedConductorInput): PolicySe
 
 function bySupplyInputOf(input: GroundedConductorInput): BySupplyInput {
   const { code, supply, conductor, temperature } = input;
-  return { code, supply, conductor, ...(temperature && { temperature }) };
+  return { code, supply, conductor, temperature };
 }
 
 function inParallel({ scope }: GroundedConductorInput): boolean {

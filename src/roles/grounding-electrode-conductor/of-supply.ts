@@ -1,4 +1,4 @@
-import { type Citation, chosenReading, type PolicySet } from "../../edition/index.js";
+import { type Citation, type Code, chosenReading, type PolicySet } from "../../edition/index.js";
 import { commonConductorOfDerivedSystems } from "../../edition/tables/named-sizes.generated.js";
 import {
   commonConductorForFeeders,
@@ -26,7 +26,7 @@ import {
 import { isAlwaysWire } from "../../rules/amendment-effects.js";
 import { decideBySupply } from "../../rules/by-supply.js";
 import type { Caution } from "../../rules/caution.js";
-import { type Decided, saying } from "../../rules/decided.js";
+import type { Decided } from "../../rules/decided.js";
 import { electrodeCap, electrodeCautions } from "../../rules/electrode.js";
 import { finish, notRequired } from "../../rules/finish.js";
 import type { NotRequiredResult, SizedResult } from "../../rules/result.js";
@@ -53,24 +53,26 @@ export function ofSupply(input: ElectrodeConductorOfSupply): SizedResult<Id> | N
     const cautions = isLarge ? [{ code: "larger-than-shared-branch-circuit", section } as const] : [];
     return notRequired(facts, code, material, "building-on-one-branch-circuit", citation, cautions);
   }
-  return finish(code, (under) => decideUnder({ ...input, code: under }));
+  return finish(code, (under) => decideUnder(under, input));
 }
 
-function decideUnder(input: ElectrodeConductorOfSupply): Decided<Id> {
-  const policies = policiesFor(input);
-  const decided = decideSize(input, policies);
-  const citation = ruleOf(input) ?? decided.citation;
-  return saying({ ...decided, citation }, () => cautionsFor(input));
-}
+type Drawn = Omit<ElectrodeConductorOfSupply, "code">;
 
-function decideSize(input: ElectrodeConductorOfSupply, policies: PolicySet): Decided<Id> {
-  const { code, supply, conductor } = input;
-  const cap = capFor(input);
+function decideUnder(code: Code, drawn: Drawn): Decided<Id> {
+  const { supply, conductor } = drawn;
+  const cap = capFor(code, drawn);
   const caps = cap === null ? [] : [cap];
-  return decideBySupply({ facts, policies, caps }, { code, supply, conductor });
+  const rule = {
+    facts,
+    policies: policiesFor(drawn),
+    caps,
+    citation: ruleOf(code, drawn),
+    cautions: () => cautionsFor(code, drawn),
+  };
+  return decideBySupply(rule, { code, supply, conductor });
 }
 
-function policiesFor({ system, part, fromDrop = false }: ElectrodeConductorOfSupply): PolicySet {
+function policiesFor({ system, part, fromDrop = false }: Drawn): PolicySet {
   if (part !== "common") return policySets[system];
   return fromDrop
     ? groundingElectrodeConductorCommonFromDropPolicies
@@ -84,13 +86,7 @@ const policySets: Readonly<Record<ElectrodeConductorOfSupply["system"], PolicySe
 };
 
 /** The size for the electrodes, where it limits this conductor. A tap of a derived system has a sentence of its own since 2020. */
-function capFor({
-  code,
-  system,
-  part = "only",
-  electrodes,
-  conductor,
-}: ElectrodeConductorOfSupply): CapStep | null {
+function capFor(code: Code, { system, part = "only", electrodes, conductor }: Drawn): CapStep | null {
   const cap = electrodeCap(code, facts.role, electrodes, conductor.material);
   if (cap === null || part === "only") return cap;
   if (system === "separately-derived" && commonDerivedExceptionExists[code.year])
@@ -99,13 +95,7 @@ function capFor({
 }
 
 /** The rule of a tap and of an ungrounded system, which have another than that of their policies. */
-function ruleOf({
-  code: { year },
-  system,
-  part,
-  ungrounded,
-  impedance,
-}: ElectrodeConductorOfSupply): Citation | null {
+function ruleOf({ year }: Code, { system, part, ungrounded, impedance }: Drawn): Citation | null {
   if (part === "tap")
     return system === "separately-derived"
       ? commonConductorOfDerivedSystems[year].citation
@@ -116,13 +106,10 @@ function ruleOf({
   return system === "service" ? serviceUngroundedElectrode[year] : ungroundedDerivedElectrode[year];
 }
 
-function cautionsFor({
-  code,
-  system,
-  part = "only",
-  electrodes,
-  conductor,
-}: ElectrodeConductorOfSupply): readonly Caution[] {
+function cautionsFor(
+  code: Code,
+  { system, part = "only", electrodes, conductor }: Drawn,
+): readonly Caution[] {
   const servicesOnly = system === "building" && part !== "only" && !commonConductorForFeeders[code.year];
   const { section } = serviceElectrodeSeveralEnclosures[code.year];
   return [

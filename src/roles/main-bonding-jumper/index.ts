@@ -37,6 +37,7 @@ export const mainBondingJumper: RoleBySupply<
   policies: mainBondingJumperPolicies,
   "~standard": /* @__PURE__ */ standardSchema(readInput),
   read: readInput,
-  decide: (input) => finish(input.code, (code) => decideBySupply(rule, { ...input, code })),
+  decide: ({ code, supply, conductor, temperature }) =>
+    finish(code, (under) => decideBySupply(rule, { code: under, supply, conductor, temperature })),
   plainest: ({ code, supply, material }) => ({ code, supply, conductor: { material } }),
 };

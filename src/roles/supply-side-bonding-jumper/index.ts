@@ -65,14 +65,14 @@ export const supplySideBondingJumper: RoleBySupply<
 };
 
 function decide(input: SupplySideBondingJumperInput): SizedResult<Id> | NotRequiredResult<Id> {
-  const { system = "service", scope = "all", instead, ungrounded = false, ...members } = input;
-  if (instead !== undefined && !isAlwaysWire(input.code, facts.role)) return served(input, system, instead);
+  const { code, supply, conductor, temperature } = input;
+  const { system = "service", scope = "all", instead, ungrounded = false } = input;
+  if (instead !== undefined && !isAlwaysWire(code, facts.role)) return served(input, system, instead);
   const policies = policySets[system][scope];
   const isOther = ungrounded && system === "separately-derived";
-  return finish(input.code, (code) => {
-    const decided = decideBySupply({ facts, policies }, { ...members, code });
-    return isOther ? { ...decided, citation: ungroundedDerivedSupplySide[code.year] } : decided;
-  });
+  const citation = isOther ? ungroundedDerivedSupplySide[code.year] : null;
+  const rule = { facts, policies, citation };
+  return finish(code, (under) => decideBySupply(rule, { code: under, supply, conductor, temperature }));
 }
 
 /** What bonds in place of the jumper, and where the edition says that it may. */

@@ -41,9 +41,9 @@ export const systemBondingJumper: RoleBySupply<
   policies: systemBondingJumperPolicies,
   "~standard": /* @__PURE__ */ standardSchema(readInput),
   read: readInput,
-  decide: ({ controlTransformer = false, ...input }) =>
+  decide: ({ code, supply, conductor, temperature, controlTransformer = false }) =>
     controlTransformer
-      ? ofControlTransformer(input)
-      : finish(input.code, (code) => decideBySupply(rule, { ...input, code })),
+      ? ofControlTransformer({ code, supply, conductor, temperature })
+      : finish(code, (under) => decideBySupply(rule, { code: under, supply, conductor, temperature })),
   plainest: ({ code, supply, material }) => ({ code, supply, conductor: { material } }),
 };
