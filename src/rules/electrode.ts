@@ -51,16 +51,16 @@ export function electrodeCap(
 ): CapStep | null {
   const [first, ...others] = electrodes;
   if (first === undefined) return null;
-  const ceilings = electrodes.map((electrode) =>
-    isWithoutCeiling(code, role, electrode.kind) ? null : ceilingOf(code, electrode, material),
-  );
-  const known = ceilings.filter((ceiling) => ceiling !== null);
-  if (known.length < electrodes.length) return null;
   if (electrodeCeilingWording[code.year] === "sole-connection" && others.length > 0) {
     const several = chosenReading(code, "electrode-ceiling-for-several");
     const alike = others.every((other) => familyOf(other) === familyOf(first));
     if (several === "one-electrode-only" || (several === "all-of-a-kind" && !alike)) return null;
   }
+  const ceilings = electrodes.map((electrode) =>
+    isWithoutCeiling(code, role, electrode.kind) ? null : ceilingOf(code, electrode, material),
+  );
+  const known = ceilings.filter((ceiling) => ceiling !== null);
+  if (known.length < electrodes.length) return null;
   const largest = known.reduce((so, one) => (one.requiredArea > so.requiredArea ? one : so));
   const wording = others.length > 0 ? [electrodeCeilingConnection[code.year]] : [];
   const { requiredArea, citation } = largest;
