@@ -44,7 +44,9 @@ export const rooms = {
   systems: { tests: [all("systems"), all("installation"), ...ofRules] },
   engineering: { tests: [all("engineering"), ...laws("voltage-drops"), ...ofRules] },
   candidates: { tests: [all("candidates"), ...laws("candidates"), "tests/corpus/supplies.test.ts"] },
-  comparison: { tests: [all("comparison"), "tests/kept/comparisons.test.ts", ...kept, ...laws("amendments")] },
+  comparison: {
+    tests: [all("comparison"), "tests/kept/comparisons.test.ts", ...kept, ...laws("amendments")],
+  },
   installation: { tests: [...ofInstallations, ...kept] },
   drawing: { tests: [all("drawing"), ...kept, pages] },
   report: { tests: [all("report"), ...kept, pages] },
