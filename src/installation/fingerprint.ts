@@ -6,9 +6,6 @@ import { issueAt, show } from "../input/reader.js";
 /** The offset of 64-bit FNV-1a in halves of 32 bits, so that every product stays among the integers that are fast. */
 const offset = { low: 0x84222325 | 0, high: 0xcbf29ce4 | 0 };
 
-/** The prime of 64-bit FNV-1a is 2^40 and this. */
-const prime = 0x1b3;
-
 /** Deepest nesting that is walked: data that holds itself never ends. */
 const deepest = 100;
 
@@ -81,6 +78,9 @@ function mixIn(hash: Hash): void {
   if (hash.bytes > mostBytes) {
     throw refusal("out-of-range", [], `data of at most ${mostBytes} bytes`, "more of them");
   }
+  // The prime of 64-bit FNV-1a is 2^40 and this. It stands here because bundlers turn the constants of a module into variables, which are
+  // slower to multiply by: an eighth of all the time of a fingerprint.
+  const prime = 0x1b3;
   let { low, high } = hash;
   for (let i = 0; i < bytes.length; i += 1) {
     low ^= bytes[i] as number;

@@ -1,4 +1,4 @@
-import { fingerprintOf } from "bondmil";
+import { fingerprintOf, InputError, type Issue } from "bondmil";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
@@ -11,6 +11,22 @@ function fnv1a(text: string): string {
     .toString(16)
     .padStart(16, "0")
     .replace(/(.{4})(?=.)/g, "$1-");
+}
+
+function issueOf(run: () => unknown): Issue {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof InputError && error.issues[0] !== undefined) return error.issues[0];
+  }
+  throw new Error("one issue was expected");
+}
+
+function pathOf(keys: readonly (string | number)[]): string {
+  return keys
+    .map((key) => (typeof key === "number" ? `[${key}]` : `.${key}`))
+    .join("")
+    .replace(/^\./, "");
 }
 
 describe("the fingerprint", () => {
@@ -37,6 +53,32 @@ describe("the fingerprint", () => {
   it("is the same hash where the text is long, also of letters of several bytes", () => {
     const words = Array.from({ length: 40_000 }, (_, i) => `é${i}\ud83d\udd0c`);
     expect(fingerprintOf(words)).toBe(fnv1a(JSON.stringify(words)));
+  });
+
+  it("names what JSON cannot write by its place, whatever was written before", () => {
+    const before = { deep: [[{ deeper: [1, 2, 3] }]] };
+    const place = fc.array(fc.oneof(fc.stringMatching(/^[b-z]{1,4}$/), fc.nat({ max: 3 })), { maxLength: 6 });
+    fc.assert(
+      fc.property(place, fc.constantFrom(Number.NaN, new Date(0), 1n), (keys, strange) => {
+        const data = keys.reduceRight<unknown>(
+          (inner, key) =>
+            typeof key === "string"
+              ? { a: before, [key]: inner }
+              : [...Array.from({ length: key }, () => before), inner],
+          strange,
+        );
+        expect(issueOf(() => fingerprintOf(data))).toMatchObject({ path: pathOf(keys), code: "wrong-type" });
+      }),
+    );
+  });
+
+  it("refuses data that holds itself, and writes a hundred levels", () => {
+    const own: unknown[] = [];
+    own.push(own);
+    expect(issueOf(() => fingerprintOf(own)).message).toContain("expected at most 100 levels");
+    const nested = (levels: number): unknown => (levels === 0 ? 7 : [nested(levels - 1)]);
+    expect(fingerprintOf(nested(100))).toBe(fnv1a(JSON.stringify(nested(100))));
+    expect(() => fingerprintOf(nested(101))).toThrow(InputError);
   });
 
   it("does not depend on the order of keys, and tells lists apart", () => {
