@@ -1,22 +1,13 @@
 import { readFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { dirname } from "node:path";
 import { pathToFileURL } from "node:url";
 import { build, type Plugin } from "esbuild";
 import { bundled } from "./bundled.js";
-import { measuredRoom } from "./rooms.js";
-
-const entries: Readonly<Record<string, string>> = {
-  bondmil: "src",
-  "bondmil/corpus": "corpus/tools",
-  "bondmil/tables": "tables/tools",
-};
+import { measuredTests } from "./rooms.js";
 
 const asInPlace: Plugin = {
   name: "as in place",
   setup(builder) {
-    builder.onResolve({ filter: /^bondmil(\/corpus|\/tables)?$/ }, ({ path }) => ({
-      path: join(process.cwd(), entries[path] ?? "", "index.ts"),
-    }));
     // A module that reads a file beside it has to find it from where it lay.
     builder.onLoad({ filter: /\.ts$/ }, async ({ path }) => {
       if (path.includes("node_modules")) return undefined;
@@ -32,7 +23,7 @@ const asInPlace: Plugin = {
 };
 
 await build({
-  entryPoints: [...measuredRoom().tests, "tests/setup.ts", "tests/mutation/setup.ts"],
+  entryPoints: [...measuredTests(), "tests/setup.ts", "tests/mutation/setup.ts"],
   outdir: bundled,
   outbase: ".",
   bundle: true,

@@ -1,14 +1,10 @@
-/** The tests that can notice a change in a room of the library, nearest first: the first failure ends the run of a change. */
-export interface MeasuredRoom {
-  readonly tests: readonly string[];
-}
-
 const all = (folder: string) => `tests/${folder}/**/*.test.ts`;
 
 const ofRules = ["sizing", "supply", "roles", "rules", "asking", "systems", "conductor", "corpus"].map(all);
 
-// The other laws go over a whole grid: four fifths of the time, so a change that only they would notice counts as unnoticed.
 const laws = (...names: readonly string[]) => names.map((name) => `tests/laws/${name}.test.ts`);
+
+// The other laws go over a whole grid: four fifths of the time, so a change that only they would notice counts as unnoticed.
 const quickLaws = [
   ...laws("amendments", "evidence", "impedance-grounding", "limits", "materials", "metal-parts", "order"),
   ...laws("plain-data", "prepared", "sizes", "source", "voltage-drops"),
@@ -28,37 +24,37 @@ const kept = ["tests/kept/installations.test.ts", "tests/kept/documents.test.ts"
 /** What `.ci/run` holds fresh by `npm run pages -- --check`. */
 const pages = "tests/mutation/generated-pages.ts";
 
-const beside = [all("corpus"), ...quickLaws];
-
+/** The tests that can notice a change in a room of the library, nearest first: the first failure ends the run of a change. */
 export const rooms = {
-  input: { tests: [...ofRules, ...ofInstallations] },
-  units: { tests: [all("units"), ...ofRules] },
-  conductor: { tests: [all("conductor"), all("roles"), all("supply"), ...beside] },
-  edition: { tests: [all("tables"), ...ofRules, ...quickLaws] },
-  ampacity: { tests: [all("ampacity"), "tests/corpus/corpus.test.ts", ...laws("ampacity")] },
-  supply: { tests: [...ofRules, ...quickLaws] },
-  sizing: { tests: [...ofRules, ...quickLaws] },
-  rules: { tests: [...ofRules, ...quickLaws] },
-  roles: { tests: [...ofRules, ...quickLaws] },
-  asking: { tests: [all("asking"), ...ofRules, ...quickLaws] },
-  systems: { tests: [all("systems"), all("installation"), ...ofRules] },
-  engineering: { tests: [all("engineering"), ...laws("voltage-drops"), ...ofRules] },
-  candidates: { tests: [all("candidates"), ...laws("candidates"), "tests/corpus/supplies.test.ts"] },
-  comparison: {
-    tests: [all("comparison"), "tests/kept/comparisons.test.ts", ...kept, ...laws("amendments")],
-  },
-  installation: { tests: [...ofInstallations, ...kept] },
-  drawing: { tests: [all("drawing"), ...kept, pages] },
-  report: { tests: [all("report"), ...kept, pages] },
-  command: { tests: [all("command"), "tests/command/stream.test.ts", "tests/kept/commands.test.ts", pages] },
-} as const satisfies Record<string, MeasuredRoom>;
+  input: [...ofRules, ...ofInstallations],
+  units: [all("units"), ...ofRules],
+  conductor: [all("conductor"), all("roles"), all("supply"), all("corpus"), ...quickLaws],
+  edition: [all("tables"), ...ofRules, ...quickLaws],
+  ampacity: [all("ampacity"), "tests/corpus/corpus.test.ts", ...laws("ampacity")],
+  supply: [...ofRules, ...quickLaws],
+  sizing: [...ofRules, ...quickLaws],
+  rules: [...ofRules, ...quickLaws],
+  roles: [...ofRules, ...quickLaws],
+  asking: [all("asking"), ...ofRules, ...quickLaws],
+  systems: [all("systems"), all("installation"), ...ofRules],
+  engineering: [all("engineering"), ...laws("voltage-drops"), ...ofRules],
+  candidates: [all("candidates"), ...laws("candidates"), "tests/corpus/supplies.test.ts"],
+  comparison: [all("comparison"), "tests/kept/comparisons.test.ts", ...kept, ...laws("amendments")],
+  installation: [...ofInstallations, ...kept],
+  drawing: [all("drawing"), ...kept, pages],
+  report: [all("report"), ...kept, pages],
+  command: [all("command"), "tests/command/stream.test.ts", "tests/kept/commands.test.ts", pages],
+} satisfies Record<string, readonly string[]>;
 
-export type Room = keyof typeof rooms;
+/** Whether it is the name of a room. */
+export function isRoom(name: string): name is keyof typeof rooms {
+  return Object.hasOwn(rooms, name);
+}
 
-/** The room that the tests are made and run for, which a process of the measurement is told by its environment. */
-export function measuredRoom(): MeasuredRoom {
+/** The tests of the room that is measured, which each process of the measurement is told by its environment. */
+export function measuredTests(): readonly string[] {
   const name = process.env.MEASURED_ROOM ?? "";
-  if (!Object.hasOwn(rooms, name))
+  if (!isRoom(name))
     throw new Error(`MEASURED_ROOM must be one of ${Object.keys(rooms).join(", ")}; it is "${name}"`);
-  return rooms[name as Room];
+  return rooms[name];
 }

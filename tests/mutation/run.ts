@@ -1,13 +1,13 @@
 import { parseArgs } from "node:util";
 import { Stryker } from "@stryker-mutator/core";
-import { rooms } from "./rooms.js";
+import { isRoom, rooms } from "./rooms.js";
 
 const { positionals, values } = parseArgs({
   allowPositionals: true,
   options: { sample: { type: "string" } },
 });
 const [room = "", ...files] = positionals;
-if (!Object.hasOwn(rooms, room) || !/^([1-9]\d*)?$/.test(values.sample ?? "")) {
+if (!isRoom(room) || !/^([1-9]\d*)?$/.test(values.sample ?? "")) {
   console.error("usage: npm run proof:mutation -- ROOM [FILE...] [--sample NUMBER]");
   console.error(`ROOM is one of ${Object.keys(rooms).join(", ")}`);
   process.exit(2);

@@ -3,11 +3,11 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 import { slow } from "../slow.js";
 import shared from "../vitest.config.js";
 import { bundled } from "./bundled.js";
-import { measuredRoom } from "./rooms.js";
+import { measuredTests } from "./rooms.js";
 
 const asBundled = (file: string) => `${bundled}/${file.replace(/\.ts$/, ".js")}`;
 
-const { tests } = measuredRoom();
+const tests = measuredTests();
 const folders = tests.map((pattern) => pattern.split("/").slice(0, 2).join("/"));
 
 class NearestFirst extends BaseSequencer {
