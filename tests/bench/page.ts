@@ -17,12 +17,16 @@ export interface Measured {
     readonly goal: number;
     readonly esbuild: number;
     readonly rollup: number;
+    readonly rooms: ByRoom;
   }[];
   readonly profiles: readonly {
     readonly what: string;
-    readonly shares: readonly (readonly [string, number])[];
+    readonly shares: ByRoom;
   }[];
 }
+
+/** A number by room of the library. */
+type ByRoom = readonly (readonly [string, number])[];
 
 /** The times of a loop for one area. */
 export function ratioOf(one: Timed, asked: number, baseline: Timed, areas: number): number {
@@ -91,7 +95,7 @@ ${schedules.map((one) => `| ${one.name} | ${micro(least(one))} | ${micro(median(
 
 Hundredths of the time of the processor by room of the library, whoever called; rooms below 1 left out.
 
-${profiles.map(({ what, shares }) => `- ${what}: ${shares.map(([at, share]) => `${at} ${Math.round(share)}`).join(", ")}.`).join("\n")}
+${profiles.map(({ what, shares }) => `- ${what}: ${shares.map(([room, share]) => `${room} ${Math.round(share)}`).join(", ")}.`).join("\n")}
 
 ## How large it is
 
@@ -102,6 +106,11 @@ What a program carries that imports this and nothing else, from the one module t
 ${bundles.map(({ what, goal, esbuild, rollup }) => `| ${what} | ${goal} | ${esbuild.toFixed(1)} | ${rollup.toFixed(1)} |`).join("\n")}
 
 There is one entry for all of it: nothing of the module stays in a program that does not use it, which a test holds, so that entries by size would save no byte.
+
+What of it is whose: kilobytes of each room of the library, compressed by itself, so that they add up to more than the whole. \`edition/tables\` is what the code says: sizes,
+sections, policies, readings.
+
+${bundles.map(({ what, rooms }) => `- ${what}: ${rooms.map(([room, own]) => `\`${room}\` ${own.toFixed(1)}`).join(", ")}.`).join("\n")}
 
 Where a goal is not met, this is why. The value of a role holds its input check and its whole rule, so that whoever prepares one carries what explains it. Every code is checked with its
 amendments: their kinds, cells and conditions, the readings of every edition, and the ampacities by which a supply of another material is replaced. The budgets in \`package.json\` are what is reached, and are only lowered.

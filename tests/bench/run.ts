@@ -5,7 +5,7 @@
 import { writeFileSync } from "node:fs";
 import { do_not_optimize } from "mitata";
 import { filesOf } from "../../docs/pages/pictures/picture.js";
-import { byEsbuild, byRollup, imported, kilobytes } from "./bundles.js";
+import { byEsbuild, byRollup, imported, kilobytes, kilobytesByRoom } from "./bundles.js";
 import { calls } from "./calls.js";
 import { areas, type Contender, contenders, everyRole, preparedRoles, warm } from "./contenders.js";
 import { engines } from "./engines.js";
@@ -35,7 +35,7 @@ const bundles = [];
 for (const one of imported) {
   const { what, goal } = one;
   const [esbuild, rollup] = [kilobytes(await byEsbuild(one)), kilobytes(await byRollup(one))];
-  bundles.push({ what, goal, esbuild, rollup });
+  bundles.push({ what, goal, esbuild, rollup, rooms: await kilobytesByRoom(one) });
 }
 const profiles = [];
 for (const [what, times, run] of [
