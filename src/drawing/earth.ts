@@ -27,7 +27,7 @@ interface Join {
 }
 
 /** The most electrodes side by side above one ground line. */
-const MOST_BESIDE = 5;
+export const MOST_BESIDE = 5;
 const WIDEST = 230;
 
 /** Draws what goes to electrodes: lanes, common conductors, and the electrodes below a ground line; gives the lower end. */
@@ -249,7 +249,7 @@ function drawShelf(
     } else {
       symbol(canvas, place.symbol ?? "electrode", x, ground);
       say(canvas, below, place.name, { isStrong: true, forbidden: place.forbidden });
-      if (place.details.length > 0) say(canvas, below, place.details.join(", "));
+      say(canvas, below, place.details.join(", "));
     }
     bottom = Math.max(bottom, below.y + 6);
   });

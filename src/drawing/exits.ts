@@ -88,29 +88,27 @@ export function drawExits(
   const stack: Stack = { x, width: columns.right - BESIDE - x, y: row };
   sayMissing(canvas, stack, links);
   row = stack.y;
-  const put = (one: Leaving, start: readonly Point[], isSpliced = false): void => {
+  const rowOf = (one: Leaving): number => {
     stack.y = row + 4;
     if (one.isToElectrode)
       say(canvas, stack, `${nameOf(one.marked)} to ${one.to}`, { conductor: one.marked.conductor.id });
     else sayConductor(canvas, stack, one.marked);
     if (one.kind !== "electrode") say(canvas, stack, `to ${one.to}`);
     row = stack.y + 6;
-    const last = start.at(-1);
-    const points =
-      last === undefined
-        ? [{ x: columns.right, y: row }]
-        : isSpliced
-          ? [{ x: last.x, y: row }]
-          : [...start, { x: last.x, y: row }];
-    exits.push({ points, marked: one.marked, around: one.around, to: one.to, kind: one.kind });
+    return row;
+  };
+  const leave = ({ marked, around, to, kind }: Leaving, points: readonly Point[]): void => {
+    exits.push({ points, marked, around, to, kind });
   };
   const risers = (list: readonly Leaving[], start: Point | undefined, isBar: boolean): void =>
     list.forEach((one, i) => {
       if (start === undefined) return;
-      put(one, [{ x: isBar ? start.x + 4 + STEP * (list.length - i) : start.x, y: start.y }], !isBar);
+      const x = isBar ? start.x + 4 + STEP * (list.length - i) : start.x;
+      const end = { x, y: rowOf(one) };
+      leave(one, isBar ? [{ x, y: start.y }, end] : [end]);
     });
   risers(grounding, starts.grounding, true);
   risers(grounded, starts.grounded, starts.isBar);
-  for (const one of metal) put(one, []);
+  for (const one of metal) leave(one, [{ x: columns.right, y: rowOf(one) }]);
   return row;
 }

@@ -43,7 +43,7 @@ export function drawLeaf(
   const stack: Stack = { x: box + 36, width: columns.right - BESIDE - box - 36, y: top + 2 };
   say(canvas, stack, place.name, { isStrong: true, forbidden: place.forbidden });
   const details = [...place.details, ...(isElsewhere ? ["drawn elsewhere"] : [])];
-  if (details.length > 0) say(canvas, stack, details.join(", "));
+  say(canvas, stack, details.join(", "));
   const rows = new Map<End, number>();
   const rowOf = (text: () => void): number => {
     const row = stack.y + LINE_HEIGHT / 2;

@@ -43,13 +43,13 @@ function withFittings(group: Group, left: readonly Marked[], taken: Set<Marked>)
   const kinds = new Map(group.places.map(({ key, kind }) => [key, kind]));
   const led = new Set(group.links.flatMap(({ to, conductors }) => (conductors.some(isThere) ? [to] : [])));
   const links = left.flatMap((one): readonly Link[] => {
-    const { from, to } = one.conductor;
-    if (taken.has(one) || from.kind !== "place" || to.kind !== "place") return [];
-    const kind = kinds.get(from.id);
-    const isShown = kind === "part" || (kind === "electrode" && led.has(from.id));
-    if (kinds.has(to.id) || !isShown) return [];
+    const { from } = one.conductor;
+    if (taken.has(one) || from.kind !== "pipe-side") return [];
+    const kind = kinds.get(from.of);
+    const isShown = kind === "part" || (kind === "electrode" && led.has(from.of));
+    if (!isShown) return [];
     taken.add(one);
-    return [{ from: from.id, to: to.id, conductors: [one] }];
+    return [{ from: from.of, to: from.fitting, conductors: [one] }];
   });
   if (links.length === 0) return group;
   const fittings = links.map(({ from, to }) =>

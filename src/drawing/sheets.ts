@@ -3,7 +3,7 @@ import { newCanvas } from "./canvas.js";
 import { columnsOf, MARGIN } from "./columns.js";
 import { describe } from "./describe.js";
 import { SHEET_WIDTH, type Sheet } from "./drawing.js";
-import { drawEarth } from "./earth.js";
+import { drawEarth, MOST_BESIDE } from "./earth.js";
 import type { Group } from "./group.js";
 import { joined } from "./joints.js";
 import { partsOf, type WholeSheet } from "./parts.js";
@@ -69,8 +69,11 @@ function lanesOf(group: Group, { roots }: Forest): number {
         role === "impedance-bonding-jumper" || from.kind === "grounding-electrode-conductor",
     ).length +
     children.reduce((sum, one) => sum + of(one), 0);
-  const jumpers = group.links.filter(({ from }) => kinds.get(from) === "electrode").length;
+  const toElectrodes = group.links.filter(({ to }) => kinds.get(to) === "electrode");
+  const jumpers = toElectrodes.filter(({ from }) => kinds.get(from) === "electrode").length;
   const hasCommon = group.places.some(({ kind }) => kind === "common");
   const own = roots.reduce((sum, one) => sum + of(one), 0);
-  return own + (own + jumpers > 5 ? jumpers : 0) + (hasCommon ? 1 : 0);
+  // Only jumpers to a further row of electrodes go around by a lane.
+  const mostBeside = Math.max(own + jumpers, toElectrodes.length);
+  return own + (mostBeside > MOST_BESIDE ? jumpers : 0) + (hasCommon ? 1 : 0);
 }

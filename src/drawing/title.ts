@@ -22,7 +22,7 @@ export function drawTitle(
   const end = isIn || comes("grounded") ? n - 12 : comes("grounding") ? g - 12 : right - BESIDE;
   const stack: Stack = { x, width: end - x, y: top + PAD };
   say(canvas, stack, place.name, { isStrong: true });
-  if (place.details.length > 0) say(canvas, stack, place.details.join(", "));
+  say(canvas, stack, place.details.join(", "));
   if (place.windings !== undefined) say(canvas, stack, place.windings.words);
   say(canvas, stack, "", { forbidden: place.forbidden });
   return stack.y;

@@ -14,8 +14,8 @@ function wideOr(letter: string): number {
   return "MW@%mw".includes(letter) ? 11.5 : LETTER_WIDTH;
 }
 
-/** A length with its unit, a word with its hyphens, or what is left. */
-const pieces = /\d[\d.,]* ft\b\s?|[^\s-]+-*\s?|-+\s?|\s/g;
+/** A length with its unit, a word with its hyphens, or hyphens alone, each with the blank behind it. */
+const pieces = /\d[\d.,]* ft\b\s?|[^\s-]+-*\s?|-+\s?/g;
 
 /** Breaks a text into lines that fit; between words and after hyphens, and inside a word only where nothing else helps. A length keeps its unit. */
 export function wrap(text: string, width: number): readonly string[] {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Sheet } from "../../src/drawing/drawing.js";
 import { labelOf } from "../../src/drawing/write.js";
 import { numbered } from "../../src/installation/numbered.js";
-import { demo, derived, installation } from "../installation/installations.js";
+import { demo, derived, installation, service } from "../installation/installations.js";
 import { cases, ends, installations, lineOf, shop, whole } from "./cases.js";
 import { crossed, isOn, lyingOn, outside, overlapping, segmentsOf, traced } from "./geometry.js";
 
@@ -127,6 +127,18 @@ describe("the rest of a picture", () => {
     scheduleOf(one).conductors.forEach((conductor, i) => {
       expect(texts).toContain(labelOf({ mark: i + 1, conductor }));
     });
+  });
+
+  it("shows jumpers around meters and fittings on the sheet of their pipe", () => {
+    const water = { id: "water", of: "S1", kind: "water", removable: [{ id: "M", kind: "meter" }] } as const;
+    const removable = [{ id: "strainer", kind: "filter" }] as const;
+    const electrodes = [{ id: "pipe", kind: "metal-water-pipe", from: "D1", removable }] as const;
+    const sheets = whole(installation({ services: [service({ electrodes })], piping: [water] }));
+    expect(sheets).toHaveLength(1);
+    const [pipe, beyond] = ["water", "M"].map((name) => sheets[0]?.outlines.find(({ of }) => of === name));
+    const [start, end] = ends(lineOf(sheets[0], "water-piping-bonding-jumper M"));
+    expect([start.y, end.y]).toEqual([pipe?.points[2]?.y, beyond?.points[0]?.y]);
+    expect(ends(lineOf(sheets[0], "electrode-bonding-jumper strainer"))[1].y).toBe(sheets[0]?.grounds[0]?.y);
   });
 
   it("says what a box without supply conductors is", () => {

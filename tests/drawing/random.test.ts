@@ -6,15 +6,17 @@ import { groupsOf } from "../../src/drawing/groups.js";
 import { MOST_HEIGHT } from "../../src/drawing/parts.js";
 import { sheetsOf, wholeSheetsOf } from "../../src/drawing/sheets.js";
 import { demo, demoNames } from "../installation/installations.js";
+import { keptInstallation, keptNames } from "../kept/installations.js";
 import { built } from "../laws/installations/built.js";
 import { diceOf } from "../laws/installations/dice.js";
 import { drawInstallation } from "../laws/installations/drawn/installation.js";
 import { connectionsOf, metal, neutral } from "../laws/installations/laws/connections.js";
 import { crossed, lyingOn, outside, overlapping, traced } from "./geometry.js";
 
-/** The demo installations, and two hundred as the dice fall. */
+/** The demo installations, those whose drawings are kept, and two hundred as the dice fall. */
 const cases: readonly (readonly [string, Installation])[] = [
   ...demoNames.map((name) => [name, demo(name)] as const),
+  ...keptNames.map((name) => [`kept ${name}`, keptInstallation(name)] as const),
   ...Array.from({ length: 200 }, (_, i) => [`seed ${i + 1}`, drawInstallation(diceOf(i + 1))] as const),
 ];
 

@@ -28,6 +28,8 @@ const results = await new Stryker({
     import.meta.resolve("./sample.mjs"),
   ],
   checkers: values.sample === undefined ? ["typescript"] : ["sample", "typescript"],
+  // Nothing is compiled but by the bundler, which takes types away unread.
+  disableTypeChecks: false,
   tsconfigFile: "tests/mutation/tsconfig.json",
   coverageAnalysis: "perTest",
   concurrency: 2,
