@@ -18,6 +18,7 @@ export const slow: readonly string[] = [
   "tests/kept/comparisons.test.ts",
   "tests/kept/documents.test.ts",
   "tests/kept/installations.test.ts",
+  "tests/kept/refusals.test.ts",
   "tests/laws/arrangements.test.ts",
   "tests/laws/asking.test.ts",
   "tests/laws/containment.test.ts",

@@ -20,13 +20,14 @@ const ofInstallations = [
 
 /** Slow as some are, they notice most. */
 const kept = ["tests/kept/installations.test.ts", "tests/kept/documents.test.ts"];
+const keptRefusals = "tests/kept/refusals.test.ts";
 
 /** What `.ci/run` holds fresh by `npm run pages -- --check`. */
 const pages = "tests/mutation/generated-pages.ts";
 
 /** The tests that can notice a change in a room of the library, nearest first: the first failure ends the run of a change. */
 export const rooms = {
-  input: [...ofRules, ...ofInstallations],
+  input: [...ofRules, ...ofInstallations, keptRefusals],
   units: [all("units"), ...ofRules],
   conductor: [all("conductor"), all("roles"), all("supply"), all("corpus"), ...quickLaws],
   edition: [all("tables"), ...ofRules, ...quickLaws],
@@ -40,7 +41,7 @@ export const rooms = {
   engineering: [all("engineering"), ...laws("voltage-drops"), ...ofRules],
   candidates: [all("candidates"), ...laws("candidates"), "tests/corpus/supplies.test.ts"],
   comparison: [all("comparison"), "tests/kept/comparisons.test.ts", ...kept, ...laws("amendments")],
-  installation: [...ofInstallations, ...kept],
+  installation: [...ofInstallations, ...kept, keptRefusals],
   drawing: [all("drawing"), ...kept, pages],
   report: [all("report"), ...kept, pages],
   command: [all("command"), "tests/command/stream.test.ts", "tests/kept/commands.test.ts", pages],
