@@ -2,6 +2,7 @@ import { InputError, type Issue, type IssueCode } from "./input-error.js";
 import { mostItems, mostOfACount, mostOfAnAmount } from "./limits.js";
 import { nearest } from "./nearest.js";
 import { objectWith } from "./object-with.js";
+import { oneOf } from "./one-of.js";
 import { type Keys, pathOf } from "./place.js";
 import { isTrial, refuseUntold, trial } from "./trial.js";
 
@@ -186,9 +187,7 @@ export function readList<T>(
 /** Checks for one of a closed list of words; of many only the near ones are shown. */
 export function readOneOf<const T extends string>(at: Reader, allowed: readonly T[]): T | undefined {
   if (typeof at.value === "string" && (allowed as readonly string[]).includes(at.value)) return at.value as T;
-  const quoted = allowed.slice(0, mostWords).map((word) => JSON.stringify(word));
-  const more = allowed.length > mostWords ? ` or ${allowed.length - mostWords} more` : "";
-  const expected = `one of ${quoted.join(", ")}${more}`;
+  const expected = oneOf(allowed, mostWords);
   if (at.value === undefined) return refuse(at, "missing", expected, "", allowed);
   const near = typeof at.value === "string" ? nearestWord(at.value, allowed) : undefined;
   const others = allowed.filter((word) => word !== near);

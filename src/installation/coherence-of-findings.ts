@@ -1,3 +1,4 @@
+import { oneOf } from "../input/one-of.js";
 import type { Installation } from "./document.js";
 import type { ElectrodeEntry } from "./electrodes-of.js";
 import { type Fault, fault, type Keys } from "./fault.js";
@@ -86,7 +87,7 @@ function electrodeFaults(electrodes: readonly ElectrodeEntry[] = [], at: Keys): 
             fault(
               "unknown-value",
               [...keys, "route", "protection"],
-              ferrous.map((one) => `"${one}"`).join(", "),
+              oneOf(ferrous),
               protection,
               "ferrousRaceway says that a ferrous raceway is around it; mend one of the two",
             ),

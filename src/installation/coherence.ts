@@ -1,4 +1,5 @@
 import { columnOf } from "../conductor/index.js";
+import { oneOf } from "../input/one-of.js";
 import { mostControlTransformerAmperes } from "../rules/small-supplies.js";
 import { conductorsOf } from "../supply/sums.js";
 import { coherenceOfFindings } from "./coherence-of-findings.js";
@@ -157,7 +158,7 @@ function groundingFaults(
   const fitting = allowed[connection];
   if (fitting.includes(grounding)) return [];
   const advice = `a ${connection} system is not grounded so`;
-  return [fault("unknown-value", keys, fitting.map((one) => `"${one}"`).join(", "), grounding, advice)];
+  return [fault("unknown-value", keys, oneOf(fitting), grounding, advice)];
 }
 
 function bondFaults(system: Service, bondedBy: string | undefined, at: Keys): readonly Fault[] {

@@ -1,8 +1,12 @@
 import { nearest } from "../input/nearest.js";
+import { oneOf } from "../input/one-of.js";
 import { type Fault, fault, type Keys } from "./fault.js";
 
 /** Ids among which a near one is looked for; an installation with more has to do without the hint for the rest. */
 const mostCompared = 100;
+
+/** Ids that an issue lists. */
+const mostListed = 6;
 
 /** Notes a reference to something that is not there; a near one is suggested. */
 export function dangling(
@@ -13,9 +17,7 @@ export function dangling(
 ): readonly Fault[] {
   if (among.has(id)) return [];
   const near = nearest(id, ids.slice(0, mostCompared));
-  const shown = near === undefined ? ids.slice(0, 6) : [near];
-  const more = near === undefined && ids.length > shown.length ? ` or ${ids.length - shown.length} more` : "";
-  const expected =
-    shown.length === 0 ? "an id of this document" : `${shown.map((one) => `"${one}"`).join(", ")}${more}`;
+  const meant = near === undefined ? ids : [near];
+  const expected = meant.length === 0 ? "an id of this document" : oneOf(meant, mostListed);
   return [fault("dangling-reference", keys, expected, id, "name something that is there")];
 }
