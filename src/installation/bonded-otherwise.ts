@@ -23,12 +23,21 @@ export function metalParts({ piping = [], structuralMetal = [] }: Installation):
 }
 
 /**
- * Whether a metal part is an electrode of a system: it says so, or the system has it among its electrodes. A control transformer has no electrode
- * conductor, so that no conductor to an electrode bonds the part (250.30(A)).
+ * Whether a system or building has to have no electrode conductor, so that none bonds what would be its electrode: a control transformer (250.30(A)), a
+ * building on one branch circuit (250.32(A)).
  */
+export function needsNoElectrode(
+  { code, derivedSystems = [], buildings = [] }: Installation,
+  owner: string,
+): boolean {
+  const system = derivedSystems.find(({ id }) => id === owner);
+  if (system !== undefined) return isExcusedFromElectrode(code, system);
+  return buildings.some(({ id, onSingleBranchCircuit }) => id === owner && onSingleBranchCircuit);
+}
+
+/** Whether a metal part is an electrode of a system: it says so, or the system has it among its electrodes. */
 export function isElectrodeOf(installation: Installation, part: MetalPart, owner: string): boolean {
-  const system = installation.derivedSystems?.find(({ id }) => id === owner);
-  if (system !== undefined && isExcusedFromElectrode(installation.code, system)) return false;
+  if (needsNoElectrode(installation, owner)) return false;
   const isSaid = part.isElectrode === true && ownerIds(part).includes(owner);
   return isSaid || isReachedBy(installation, part.id, owner);
 }
@@ -54,6 +63,7 @@ export function continuesElectrode(
   { id, bondedTo }: MetalPart,
   owner: string,
 ): boolean {
+  if (needsNoElectrode(installation, owner)) return false;
   const list = listsOf(installation).find((one) => one.id === owner);
   const electrode = list?.electrodes?.find((one) => one.id === bondedTo && bondedTo !== undefined);
   return electrode?.kind === "metal-water-pipe" && metalKind(installation, id) === "metal-water-pipe";

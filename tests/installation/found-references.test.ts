@@ -63,7 +63,7 @@ it("names the places among which a found one has to choose by their ids", () => 
       found: [{ role: "grounding-electrode-conductor", of: "E1", size: "4 AWG", material: "copper" }],
     },
   };
-  expect(() => checkOf(drawn as never)).toThrow('installed.found[0].at: missing, expected "D1" or "M1"');
+  expect(() => checkOf(drawn as never)).toThrow('installed.found[0].at: missing, expected one of "D1", "M1"');
 });
 
 const found = (one: object) =>
@@ -75,11 +75,11 @@ describe("what is installed is refused", () => {
       {
         code: "missing",
         path: "installed.found[0].of",
-        expected: '"E1" or "E2"',
+        expected: 'one of "E1", "E2"',
         alternatives: ["E1", "E2"],
       },
     ]);
-    expect(found({ role: "grounded-conductor" })).toMatchObject([{ expected: '"R1" or "Y1"' }]);
+    expect(found({ role: "grounded-conductor" })).toMatchObject([{ expected: 'one of "R1", "Y1"' }]);
   });
 
   it("where it has no place and that decides", () => {
@@ -97,7 +97,7 @@ describe("what is installed is refused", () => {
       {
         code: "dangling-reference",
         path: "installed.found[0].of",
-        expected: expect.stringContaining('"E1" or "E2"'),
+        expected: expect.stringContaining('one of "E1", "E2"'),
       },
     ]);
     expect(refused({ asScheduled: ["nowhere at all"] })).toMatchObject([

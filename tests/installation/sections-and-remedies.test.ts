@@ -118,7 +118,9 @@ describe("a reference to what is not there", () => {
 
   it("names six that are, and how many more there are", () => {
     expect(messageOf(astray(1))).toContain('expected one of "D1", "R1", "E1", "last", received "far away"');
-    expect(messageOf(astray(9))).toContain('expected one of "D1", "R1", "E1", "E2", "E3", "E4" or 6 more, received');
+    expect(messageOf(astray(9))).toContain(
+      'expected one of "D1", "R1", "E1", "E2", "E3", "E4" or 6 more, received',
+    );
   });
 });
 

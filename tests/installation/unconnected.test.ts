@@ -42,6 +42,22 @@ describe("a system without any electrode conductor", () => {
     expect(violations(installation(parts as Partial<Installation>))).toEqual([expected]);
   });
 
+  it("bonds water piping of a building on one branch circuit, which has to have no electrode", () => {
+    const drawn = (onSingleBranchCircuit: boolean) =>
+      installation({
+        services: [service()],
+        circuits,
+        buildings: [{ ...building, onSingleBranchCircuit }],
+        piping: [{ id: "W1", of: "B1", kind: "water", isElectrode: true }],
+      });
+    const outcomeOf = (one: Installation) =>
+      scheduleOf(one).conductors.find(({ id }) => id === "water-piping-bonding-jumper W1")?.result.outcome;
+    expect(outcomeOf(drawn(true))).toMatchObject({ kind: "conductor", size: "8 AWG" });
+    expect(violations(drawn(true))).toEqual([]);
+    expect(outcomeOf(drawn(false))).toMatchObject({ kind: "not-required", why: "part-is-the-electrode" });
+    expect(violations(drawn(false)).map(([code]) => code)).toContain("electrode-not-connected");
+  });
+
   it.each([
     ["2008", "250.24(D)", "250.30(A)(3)"],
     ["2020", "250.24(D)", "250.30(A)(5)"],

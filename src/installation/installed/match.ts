@@ -1,3 +1,4 @@
+import { oneOf } from "../../input/one-of.js";
 import type { NotRequiredReason } from "../../rules/result.js";
 import { type Alternative, idsOfEnd } from "../conductor-identity.js";
 import { roleName } from "../conductor-words.js";
@@ -38,13 +39,21 @@ export function matchOf({ installed = {} }: Installation, schedule: Schedule, in
     const meant = isPlaced ? required : candidates.filter(({ all }) => !all.every(isNamedForNone));
     return { purpose, candidates: meant.length > 0 ? meant : candidates };
   });
-  const shared = sharedOut(tried);
+  const named = new Set(tried.flatMap(({ candidates }) => (candidates.length === 1 ? candidates : [])));
+  const placed = tried.map(({ purpose, candidates }) => {
+    if (candidates.length > 0 || isConnection(purpose.role)) return { purpose, candidates };
+    const { at: _, ...anywhere } = purpose;
+    const left = candidatesOf(anywhere, index, isBegun).filter((one) => !named.has(one));
+    // Of several conductors to one electrode, what starts elsewhere is the one that nothing else was found of.
+    return { purpose, candidates: left.length === 1 && purpose.of !== undefined ? left : [] };
+  });
+  const shared = sharedOut(placed);
   return {
     begun,
-    matched: tried.flatMap(({ purpose, candidates }) =>
+    matched: placed.flatMap(({ purpose, candidates }) =>
       (shared.get(purpose) ?? [candidates[0] ?? null]).map((lines) => ({ purpose, lines })),
     ),
-    faults: tried.flatMap(({ purpose, candidates }) => unclear(purpose, candidates)),
+    faults: placed.flatMap(({ purpose, candidates }) => unclear(purpose, candidates)),
   };
 }
 
@@ -112,10 +121,8 @@ function unclear({ role, of, at, keys }: Purposed, candidates: readonly Lines[])
     key === "of" ? subjects : [...new Set(lines.flatMap(({ place, from }) => place ?? idsOfEnd(from)))];
   const given = key === "of" ? of : at;
   const advice = `the schedule has ${candidates.length} such conductors (${what}); say which one it is`;
-  const shown = names.slice(0, 6).map((one) => `"${one}"`);
-  const more = names.length > shown.length ? ` or ${names.length - shown.length} more` : "";
   const code = given === undefined ? "missing" : "unknown-value";
-  return [fault(code, [...keys, key], `${shown.join(" or ")}${more}`, given, advice, names)];
+  return [fault(code, [...keys, key], oneOf(names, 6), given, advice, names)];
 }
 
 /** Of each system whose arrangements are compared, the first of which anything is installed that no other has. */

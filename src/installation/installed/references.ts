@@ -1,4 +1,5 @@
 import { equallyNear } from "../../input/nearest.js";
+import { oneOf } from "../../input/one-of.js";
 import type { Installation } from "../document.js";
 import { type Fault, fault, type Keys } from "../fault.js";
 import { allIds } from "../ids.js";
@@ -46,11 +47,8 @@ function namesOf(installation: Installation): readonly string[] {
 
 function dangling(keys: Keys, id: string, known: readonly string[]): Fault {
   const near = equallyNear(id, known.slice(0, mostCompared));
-  const shown = near.length > 0 ? near.slice(0, 6) : known.slice(0, 6);
-  const more =
-    near.length === 0 && known.length > shown.length ? ` or ${known.length - shown.length} more` : "";
-  const expected =
-    shown.length === 0 ? "an id of this document" : `${shown.map((one) => `"${one}"`).join(" or ")}${more}`;
+  const meant = near.length > 0 ? near : known;
+  const expected = meant.length === 0 ? "an id of this document" : oneOf(meant, 6);
   const advice = near.length > 0 ? "correct it" : "name something that is there, or draw what was found";
   return fault("dangling-reference", keys, expected, id, advice, near);
 }

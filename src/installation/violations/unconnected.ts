@@ -9,8 +9,13 @@ import {
   serviceUngroundedElectrode,
   ungroundedDerivedElectrode,
 } from "../../edition/tables/sections.generated.js";
-import { isReached, type MetalPart, metalParts, servesAsCommon } from "../bonded-otherwise.js";
-import { isExcusedFromElectrode } from "../derived-system.js";
+import {
+  isReached,
+  type MetalPart,
+  metalParts,
+  needsNoElectrode,
+  servesAsCommon,
+} from "../bonded-otherwise.js";
 import type { Installation } from "../document.js";
 import { listsOf, metalKind } from "../electrodes-of.js";
 import { ownerIds } from "../metal-owners.js";
@@ -36,12 +41,8 @@ interface Lacking {
 }
 
 /** A common conductor counts, for the electrodes on it may stand in the drawing of another system. */
-function withoutElectrode({
-  code,
-  services = [],
-  derivedSystems = [],
-  buildings = [],
-}: Installation): readonly Lacking[] {
+function withoutElectrode(installation: Installation): readonly Lacking[] {
+  const { services = [], derivedSystems = [], buildings = [] } = installation;
   const lacks = ({ electrodes = [] }: { readonly electrodes?: readonly unknown[] }): boolean =>
     electrodes.length === 0;
   return [
@@ -53,13 +54,13 @@ function withoutElectrode({
       })),
     ...derivedSystems
       .filter((one) => lacks(one) && one.commonElectrodeConductor === undefined)
-      .filter((one) => !isExcusedFromElectrode(code, one))
+      .filter(({ id }) => !needsNoElectrode(installation, id))
       .map((one) => ({
         id: one.id,
         by: sectionOf(one, derivedElectrodeConnection, ungroundedDerivedElectrode),
       })),
     ...buildings
-      .filter((one) => lacks(one) && !one.onSingleBranchCircuit)
+      .filter((one) => lacks(one) && !needsNoElectrode(installation, one.id))
       .map(({ id }) => ({ id, by: buildingElectrodes })),
   ];
 }
@@ -89,6 +90,7 @@ function isUnconnected(installation: Installation, part: MetalPart): boolean {
   const { id, isElectrode = false } = part;
   if (!isElectrode || listsOf(installation).some((list) => isReached(list, id))) return false;
   const owners = ownerIds(part);
+  if (owners.every((owner) => needsNoElectrode(installation, owner))) return false;
   const kind = metalKind(installation, id);
   const isNamedAgain = listsOf(installation)
     .filter((list) => owners.includes(list.id))
