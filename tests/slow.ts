@@ -17,6 +17,7 @@ export const slow: readonly string[] = [
   "tests/kept/commands.test.ts",
   "tests/kept/comparisons.test.ts",
   "tests/kept/documents.test.ts",
+  "tests/kept/findings.test.ts",
   "tests/kept/installations.test.ts",
   "tests/kept/refusals.test.ts",
   "tests/laws/arrangements.test.ts",

@@ -41,7 +41,7 @@ export const rooms = {
   engineering: [all("engineering"), ...laws("voltage-drops"), ...ofRules],
   candidates: [all("candidates"), ...laws("candidates"), "tests/corpus/supplies.test.ts"],
   comparison: [all("comparison"), "tests/kept/comparisons.test.ts", ...kept, ...laws("amendments")],
-  installation: [...ofInstallations, ...kept, keptRefusals],
+  installation: [...ofInstallations, ...kept, keptRefusals, "tests/kept/findings.test.ts"],
   drawing: [all("drawing"), ...kept, pages],
   report: [all("report"), ...kept, pages],
   command: [all("command"), "tests/command/stream.test.ts", "tests/kept/commands.test.ts", pages],
