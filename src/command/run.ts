@@ -77,11 +77,10 @@ async function said(text: string, around: Surroundings): Promise<Outcome<Ending>
 }
 
 /** Text for reading is fitted to a terminal; everything else goes out as it is. */
-async function written(
-  { text, isForReading, ending }: Answer,
-  around: Surroundings,
-): Promise<Outcome<Ending>> {
-  if (text === null) return { value: ending };
+async function written(given: Answer, around: Surroundings): Promise<Outcome<Ending>> {
+  const { ending } = given;
+  if (given.text === null) return { value: ending };
+  const { text, isForReading } = given;
   const { output } = around;
   const shown = isForReading ? await toWidth(printable(text), readingWidth(output)) : text;
   const whole = shown.endsWith("\n") ? shown : `${shown}\n`;

@@ -139,6 +139,12 @@ const narrow: readonly string[] = [
   `compare ${shop} --editions 2017,2023`,
   "schedule",
   "begin",
+  "begin --edition 2020",
+  `report ${shop} --as markdown`,
+  `schedule ${shop} --as csv`,
+  "sweep equipment-grounding-conductor --material copper --amperes 100 --editions 2023",
+  "corpus --role intersystem-bonding-conductor",
+  "corpus --role intersystem-bonding-conductor --edition 2023 --as json",
   "stream",
 ];
 

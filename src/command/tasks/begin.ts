@@ -27,7 +27,7 @@ export const beginTask: RunTask = async ({ path, options }, around) => {
     return failed("output", `${file} is there already and is left as it is; name another file.`);
   }
   await tell(nextSteps(file, holds as First, around.home), around);
-  return { value: { text: null, isForReading: true, ending: "done" } };
+  return { value: { text: null, ending: "done" } };
 };
 
 function nextSteps(file: string, holds: First, home: string): string {
