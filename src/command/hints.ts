@@ -18,11 +18,19 @@ function ofInstallation(line: string): Hint {
   };
 }
 
+/** What is said where the amendments are to come from a terminal. */
+export const hintForAmendments =
+  "no amendments are given; name the path of their file, or send them to standard input. See bondmil compare --help.";
+
 const hints: { readonly [Name in SubcommandName]?: Hint } = {
   report: ofInstallation("bondmil report shop.json > shop.html"),
   supplies: {
     missing: "no question is given; name the path of its file, or send it to standard input. To begin:",
     lines: ["bondmil begin feeder.json --edition 2020 --holds load", "bondmil supplies feeder.json"],
+  },
+  size: {
+    missing: "no question is given; name the path of its file, send it to standard input, or ask by options:",
+    lines: ["bondmil size main-bonding-jumper --edition 2023 --supply '3 x 600 kcmil Cu' --material copper"],
   },
   stream: {
     missing:

@@ -16,12 +16,10 @@ export async function* linesOf(
   const keep = (part: Uint8Array): void => {
     size += part.length;
     if (size > most) parts = [];
-    else if (part.length > 0) parts.push(part);
+    else parts.push(part);
   };
   const taken = (): Line => {
-    const [first] = parts;
-    const whole = parts.length === 1 && first !== undefined ? first : Buffer.concat(parts);
-    const line = size > most ? null : whole;
+    const line = size > most ? null : Buffer.concat(parts);
     parts = [];
     size = 0;
     return line;

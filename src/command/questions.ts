@@ -13,12 +13,13 @@ export function isQuestion(data: unknown): data is object {
 /** Sizes the conductor for which a line asks; whatever is wrong has its path in the line. */
 export function resultOf(data: object): SizingResult {
   const decide = readAll(data, (at) => {
-    const isWhole = readObject(at, ["role", "input"]);
+    readObject(at, ["role", "input"]);
     const id = readOneOf(member(at, "role"), roleIds);
     if (id === undefined) return undefined;
     const role: AnyRole = roles[id];
     const input = role.read(member(at, "input"));
-    return isWhole && input !== undefined ? () => role.decide(input as never) as SizingResult : undefined;
+    // It is not called where anything was refused.
+    return () => role.decide(input as never) as SizingResult;
   });
   return decide();
 }

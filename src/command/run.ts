@@ -14,7 +14,7 @@ import { alarm, colored, isColored, printable, readingWidth } from "./terminal.j
 const pageWidth = 80;
 
 /** What a subcommand requires is loaded when it runs. */
-const tasks: { readonly [Name in SubcommandName]: () => Promise<RunTask> } = {
+export const tasks: { readonly [Name in SubcommandName]: () => Promise<RunTask> } = {
   begin: async () => (await import("./tasks/begin.js")).beginTask,
   schedule: async () => (await import("./tasks/of-installation.js")).scheduleTask,
   report: async () => (await import("./tasks/of-installation.js")).reportTask,
@@ -77,11 +77,10 @@ async function said(text: string, around: Surroundings): Promise<Outcome<Ending>
 }
 
 /** Text for reading is fitted to a terminal; everything else goes out as it is. */
-async function written(
-  { text, isForReading, ending }: Answer,
-  around: Surroundings,
-): Promise<Outcome<Ending>> {
-  if (text === null) return { value: ending };
+async function written(given: Answer, around: Surroundings): Promise<Outcome<Ending>> {
+  const { ending } = given;
+  if (given.text === null) return { value: ending };
+  const { text, isForReading } = given;
   const { output } = around;
   const shown = isForReading ? await toWidth(printable(text), readingWidth(output)) : text;
   const whole = shown.endsWith("\n") ? shown : `${shown}\n`;
@@ -93,8 +92,9 @@ async function written(
 async function complain(message: string, around: Surroundings): Promise<void> {
   const { errors } = around;
   const name = isColored(errors, around) ? alarm("bondmil:") : "bondmil:";
-  const room = (readingWidth(errors) ?? 0) - "bondmil: ".length;
-  const shown = await toWidth(printable(message), room > 0 ? room : undefined);
+  const width = readingWidth(errors);
+  const room = width === undefined ? undefined : width - "bondmil: ".length;
+  const shown = await toWidth(printable(message), room);
   await errors.write(`${name} ${shown}\n`).catch(() => {});
 }
 

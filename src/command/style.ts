@@ -1,6 +1,7 @@
 import type { DocumentOptions } from "../report/frame.js";
 import type { Options, Task } from "./arguments.js";
 import { failed, type Outcome } from "./failure.js";
+import { shellWord } from "./shell-word.js";
 import { nameOf } from "./source.js";
 import type { Surroundings } from "./surroundings.js";
 import { readingWidth } from "./terminal.js";
@@ -67,9 +68,4 @@ export function refusePage(
 
 function hasMore(options: Options): boolean {
   return Object.keys(options).some((name) => name !== "as");
-}
-
-/** As a shell takes it for one word. */
-function shellWord(text: string): string {
-  return /^[\w./\\:-]+$/.test(text) ? text : `'${text}'`;
 }

@@ -54,5 +54,5 @@ export function alarm(text: string): string {
 }
 
 function paint(text: string, color: string): string {
-  return text === "" ? text : `\u001b[${color}m${text}\u001b[0m`;
+  return `\u001b[${color}m${text}\u001b[0m`;
 }

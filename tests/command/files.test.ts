@@ -32,6 +32,17 @@ describe("an output that fails", () => {
     }
   });
 
+  it("is told where it is a file to begin with", async () => {
+    const create = async () => {
+      throw error("EACCES");
+    };
+    expect(await runHere(["begin", "shop.json", "--edition", "2020"], { create })).toEqual({
+      code: exitCodes.output.code,
+      output: "",
+      errors: "bondmil: shop.json cannot be written, what is there is not all: EACCES: as told\n",
+    });
+  });
+
   it("ends a stream, which reads no further", async () => {
     let read = 0;
     let ended = false;

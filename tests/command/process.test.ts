@@ -6,7 +6,7 @@ import { render, reportDocument, scheduleOf } from "bondmil";
 import { afterAll, describe, expect, it } from "vitest";
 import { mostBytes } from "../../src/command/source.js";
 import { demo } from "../installation/installations.js";
-import { need } from "../needs.js";
+import { answers, need } from "../needs.js";
 import { root } from "./run-here.js";
 
 const shop = "docs/installations/shop.json";
@@ -89,5 +89,25 @@ describe("a source of the process that has no end, or is none", () => {
           errors: expect.stringMatching(new RegExp(`^bondmil: .* ${why.replaceAll(".", "\\.")}\n$`)),
         },
       ]);
+  });
+});
+
+describe("a process at a terminal", () => {
+  const script = need(
+    "script",
+    answers("script", ["--version"], /util-linux/),
+    "a terminal is not tried; on Debian apt-get install bsdutils",
+  );
+
+  it.skipIf(script.isMissing)(`fits what it says, in color, and waits for nobody${script.because}`, () => {
+    const line = `stty cols 60; NO_COLOR= TERM=xterm "$node" --import tsx "$main" schedule -`;
+    const { code, output } = inShell(`script -qec '${line}' /dev/null < /dev/null`);
+    expect([code, output.replaceAll("\r", "").split("\n").slice(0, 2)]).toEqual([
+      3,
+      [
+        "\u001b[31mbondmil:\u001b[0m no installation is given; name its path, or send",
+        "  it to standard input. To begin:",
+      ],
+    ]);
   });
 });

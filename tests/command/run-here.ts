@@ -25,6 +25,7 @@ export interface World {
   /** Files that were created, by their paths. */
   readonly created?: Map<string, string>;
   readonly open?: Surroundings["open"];
+  readonly create?: Surroundings["create"];
   /** What hinders a write to standard output, or to standard error. */
   readonly hinders?: (to: "output" | "errors", text: string) => NodeJS.ErrnoException | undefined;
 }
@@ -51,10 +52,12 @@ export async function runHere(words: readonly string[], world: World = {}): Prom
       output: outlet("output", columns),
       errors: outlet("errors", world.errorColumns ?? columns),
       open: world.open ?? ((path) => createReadStream(join(root, path))),
-      create: async (path, text) => {
-        if (world.created?.has(path) !== false) throw Object.assign(new Error(path), { code: "EEXIST" });
-        world.created.set(path, text);
-      },
+      create:
+        world.create ??
+        (async (path, text) => {
+          if (world.created?.has(path) !== false) throw Object.assign(new Error(path), { code: "EEXIST" });
+          world.created.set(path, text);
+        }),
       home: "node_modules/bondmil",
       schemaFor: () => "node_modules/bondmil/docs/schema/installation.schema.json",
       environment,

@@ -84,6 +84,8 @@ describe("bondmil size", () => {
     expect([code, errors]).toEqual([2, expect.stringContaining("amperes: expected at most 6000 A")]);
     const supply = await runHere([...jumper, "--supply", "3 x 600 kcmil iron"]);
     expect([supply.code, supply.errors]).toEqual([3, expect.stringContaining("such as '4 x 500 kcmil Al'")]);
+    const lines = await runHere([...jumper, "--supply", "2\n3 x 600 kcmil Cu"]);
+    expect([lines.code, lines.output]).toEqual([3, ""]);
   });
 });
 

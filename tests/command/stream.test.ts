@@ -3,6 +3,8 @@ import { once } from "node:events";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
 import {
   checkOf,
   type Issue,
@@ -19,7 +21,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { linesOf } from "../../src/command/lines.js";
 import { mostBytes } from "../../src/command/source.js";
-import { answerLines } from "../../src/command/stream.js";
+import { answerLines, type StreamOptions } from "../../src/command/stream.js";
 import { demo, installation, service } from "../installation/installations.js";
 import { answers, need } from "../needs.js";
 import { root, runHere } from "./run-here.js";
@@ -81,6 +83,72 @@ describe("the lines of a stream", () => {
       null,
       "",
       null,
+    ]);
+  });
+
+  it("come together as they end in one piece, and never none", async () => {
+    const text = Buffer.from("1\n2\n34\n5");
+    const found = await collected(linesOf(pieces(text, [5, 6]), 5));
+    expect(found.map((lines) => lines.map((line) => Buffer.from(line ?? []).toString()))).toEqual([
+      ["1", "2"],
+      ["34"],
+      ["5"],
+    ]);
+  });
+
+  it("keep nothing of one that is too long", async () => {
+    const mebibyte = 2 ** 20;
+    setFlagsFromString("--expose-gc");
+    const collect = runInNewContext("gc") as () => void;
+    const kept = (): number => {
+      collect();
+      return process.memoryUsage().arrayBuffers;
+    };
+    const before = kept();
+    async function* long(): AsyncGenerator<Uint8Array> {
+      for (let i = 0; i < 100; i += 1) yield new Uint8Array(mebibyte);
+      expect(kept() - before).toBeLessThan(20 * mebibyte);
+    }
+    expect(await collected(linesOf(long(), mebibyte))).toEqual([[null]]);
+  });
+});
+
+describe("the answers of a stream", () => {
+  const options = { give: "rows", isFingerprinted: false, firstLine: 1 } as const;
+  const answered = async (text: string, given: StreamOptions = options) =>
+    collected(answerLines(pieces(Buffer.from(text), []), given));
+
+  it("are handed on together, but no more than are worth a write", async () => {
+    const [few, ...none] = await answered(`${barn}\n{\n${barn}\n`);
+    expect([few?.lines, few?.refused, none]).toEqual([3, 1, []]);
+    const long = "x".repeat(40_000);
+    const [one] = await answered(`${titled(long)}\n`);
+    const enough = Math.ceil(65_537 / (one?.text.length ?? 0));
+    const parts = await answered(`${titled(long)}\n`.repeat(2 * enough));
+    expect(parts.map(({ lines }) => lines)).toEqual([enough, enough]);
+  });
+
+  it("refuse a line with more letters than an installation has, wherever they are", async () => {
+    const most = barn.padEnd(5_000_000);
+    const parts = await answered(`${most}\n${most} \n`);
+    expect(parts.map(({ refused }) => refused)).toEqual([1]);
+    expect(parts[0]?.text).toContain("expected at most 5000000 characters");
+  });
+
+  it("tell a defect in the shape of what is refused", async () => {
+    const [part] = await answered(barn, { ...options, give: "nothing" as never });
+    const [answer] = answersIn(part?.text ?? "");
+    expect(answer?.error?.issues).toEqual([
+      {
+        path: "",
+        keys: [],
+        expected: "a line of output",
+        alternatives: [],
+        received: "a defect",
+        message: expect.stringMatching(
+          /^this is a defect of bondmil, please report it with the installation: Cannot /,
+        ),
+      },
     ]);
   });
 });
@@ -183,9 +251,9 @@ describe("bondmil stream", () => {
     const long = Array.from({ length: 21 }, () => new Uint8Array(1_000_000).fill(0x20));
     const input = [Uint8Array.of(0xff, 0x0a), ...long, Buffer.from(`\n${barn}\n`)];
     const answers = answersIn((await runHere(["stream"], { input })).output);
-    expect(answers.map(({ error }) => error?.issues[0]?.expected)).toEqual([
-      "UTF-8 text",
-      `at most ${mostBytes} bytes`,
+    expect(answers.map(({ error }) => error?.issues.map(({ path, expected }) => [path, expected]))).toEqual([
+      [["", "UTF-8 text"]],
+      [["", `at most ${mostBytes} bytes`]],
       undefined,
     ]);
   });
@@ -212,6 +280,9 @@ describe("bondmil stream", () => {
     expect(stream.errors).toContain("\r\u001b[K3 lines, 1 refused, 10 in a second");
     expect(stream.errors.endsWith("\r\u001b[Kbondmil: 5 of 10 lines refused\n")).toBe(true);
     expect((await runHere(["stream"], { input })).errors).toBe("bondmil: 5 of 10 lines refused\n");
+    const shared = await runHere(["stream"], { input, columns: 80 });
+    expect(shared.errors).toBe("bondmil: 5 of 10 lines refused\n");
+    expect((await runHere(["stream"], { input: barn, errorColumns: 80 })).errors).toBe("");
   });
 });
 

@@ -1,3 +1,4 @@
+import { type SupplyCandidates, type SupplyCandidatesQuestion, supplyCandidates } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { runHere } from "./run-here.js";
 
@@ -65,8 +66,9 @@ describe("bondmil supplies", () => {
 
   it("has a row for each candidate in CSV, and all of them in JSON", async () => {
     const [csv, json] = [await asking(question, "--as", "csv"), await asking(question, "--as", "json")];
-    const { total } = JSON.parse(json.output) as { readonly total: number };
-    expect(csv.output.trimEnd().split("\r\n")).toHaveLength(total + 1);
+    const found = JSON.parse(json.output) as SupplyCandidates;
+    expect(found).toEqual(supplyCandidates(question as SupplyCandidatesQuestion));
+    expect(csv.output.trimEnd().split("\r\n")).toHaveLength(found.total + 1);
   });
 
   it("draws the trade-off of a question", async () => {

@@ -3,6 +3,25 @@ import { fitted } from "../../src/command/fitted.js";
 import { shownLetters } from "../../src/command/shown-letters.js";
 import { textTable, wrapped } from "../../src/report/render/text-table.js";
 
+describe("a text for a narrow terminal", () => {
+  it.each([
+    ["one two three", "one two\n  three"],
+    ["  one two three", "  one two\n  three"],
+    ["- one two three", "- one two\n  three"],
+    ["   - one two", "   - one\n     two"],
+    ["=".repeat(12), "=".repeat(10)],
+    ["-".repeat(12), "-".repeat(10)],
+    ["one two ---", "one two\n  ---"],
+    ["--- one two", "--- one\n  two"],
+    ["   bondmil schedule", "   bondmil schedule"],
+    ["  echo one two", "  echo one two"],
+    ["see bondmil schedule", "see\n  bondmil\n  schedule"],
+    ["one two\n\nthree", "one two\n\nthree"],
+  ])("%j becomes %j", (text, shown) => {
+    expect(fitted(text, 10)).toBe(shown);
+  });
+});
+
 describe("letters of other widths", () => {
   // Unicode Standard Annex 11: wide and fullwidth characters take two columns of a terminal, combining marks none.
   it.each([

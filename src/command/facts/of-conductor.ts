@@ -31,7 +31,7 @@ export const ofConductor: readonly SubcommandFact[] = [
       },
       {
         name: "supply",
-        value: "sets",
+        value: "supply",
         says: "Ungrounded conductors as schedules write them, such as '4 x 500 kcmil Al': sets, size and material; unlike sets with + between.",
       },
       {

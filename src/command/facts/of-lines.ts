@@ -87,7 +87,7 @@ export const ofLines: readonly SubcommandFact[] = [
       },
       {
         name: "source",
-        value: "id",
+        value: "source",
         says: "Only checks of this source, by its id, as a miss and the JSON name it.",
       },
       { name: "flag", value: "flag", says: "Only checks with this flag." },

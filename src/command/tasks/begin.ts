@@ -4,6 +4,7 @@ import type { RunTask } from "../answer.js";
 import { failed } from "../failure.js";
 import { type First, firstDocument } from "../first-documents.js";
 import { tell, Unwritten } from "../output.js";
+import { shellWord } from "../shell-word.js";
 
 /** Writes a first document; a file that is there is left as it is. */
 export const beginTask: RunTask = async ({ path, options }, around) => {
@@ -26,7 +27,7 @@ export const beginTask: RunTask = async ({ path, options }, around) => {
     return failed("output", `${file} is there already and is left as it is; name another file.`);
   }
   await tell(nextSteps(file, holds as First, around.home), around);
-  return { value: { text: null, isForReading: true, ending: "done" } };
+  return { value: { text: null, ending: "done" } };
 };
 
 function nextSteps(file: string, holds: First, home: string): string {
@@ -34,7 +35,7 @@ function nextSteps(file: string, holds: First, home: string): string {
   const paper = holds === "load" ? "choosing-a-supply.md" : "installation.md";
   return [
     `${file} is written. Edit it to what is in your drawing, then:`,
-    `  bondmil ${next} ${/\s/.test(file) ? `'${file}'` : file}`,
+    `  bondmil ${next} ${shellWord(file)}`,
     `What each member means: ${home}/docs/${paper}${holds === "load" ? "" : ", and in an editor that knows JSON Schema"}.`,
     "",
   ].join("\n");

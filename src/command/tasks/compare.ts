@@ -7,7 +7,7 @@ import type { Options } from "../arguments.js";
 import type { Ending } from "../exit-codes.js";
 import type { comparable } from "../facts/of-installation.js";
 import { failed, type Outcome } from "../failure.js";
-import { hintFor } from "../hints.js";
+import { hintFor, hintForAmendments } from "../hints.js";
 import { readJson, readSource } from "../source.js";
 import { formatOf, refusePage, styleOf } from "../style.js";
 import type { Surroundings } from "../surroundings.js";
@@ -47,8 +47,8 @@ async function comparisonOf(options: Options, around: Surroundings): Promise<Out
       value: { over, ...(editions !== undefined && { editions: editions.split(",") as EditionYear[] }) },
     };
   }
-  if (over !== "amendments" || amendments === undefined) return { value: { over } };
-  const file = await readJson(amendments, around, hintFor("compare"));
+  if (amendments === undefined) return { value: { over } };
+  const file = await readJson(amendments, around, hintForAmendments);
   return file.failure !== undefined
     ? file
     : { value: { over, amendments: file.value as readonly Amendment[] } };

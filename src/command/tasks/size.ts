@@ -12,6 +12,7 @@ import type { RunTask } from "../answer.js";
 import type { Options, Task } from "../arguments.js";
 import { failed, type Outcome } from "../failure.js";
 import { numberOf, sizeOf, supplyOf } from "../given.js";
+import { hintFor } from "../hints.js";
 import { refusal } from "../refusal.js";
 import { readJson } from "../source.js";
 import { formatOf, refusePage, styleOf } from "../style.js";
@@ -57,7 +58,7 @@ async function inputOf(
   const given = ofTheQuestion.filter((name) => options[name] !== undefined);
   if (path !== undefined) {
     return given.length === 0
-      ? ((await readJson(path, around, "")) as Outcome<object>)
+      ? ((await readJson(path, around, hintFor("size"))) as Outcome<object>)
       : wrong(`--${given[0]} asks the plainest question; leave it out beside a file, or leave the file out`);
   }
   return question(role, options);
@@ -87,7 +88,7 @@ function question(role: AnyRole, options: Options): Outcome<object> {
   if (what.failure !== undefined) return what;
   const code = { year: options["edition"] as EditionYear };
   // The choices were checked with the command line; a role without a material looks at none.
-  const material = (options["material"] ?? "copper") as Material;
+  const material = options["material"] as Material;
   return { value: plainly<object>(role, { code, material, ...what.value }) };
 }
 

@@ -36,5 +36,5 @@ export const streamTask: RunTask = async ({ options: given }, around) => {
   }
   if (refused > 0) await tell(`bondmil: ${refused} of ${lines} lines refused\n`, around);
   const ending = refused > 0 && strict !== undefined ? "refused" : "done";
-  return { value: { text: null, isForReading: false, ending } };
+  return { value: { text: null, ending } };
 };
