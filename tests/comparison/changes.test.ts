@@ -146,6 +146,21 @@ describe("what another edition could change", () => {
     });
   });
 
+  it("another way to add the sets is a policy, and so is what follows, though a value changed beside it", () => {
+    const jumper = size(mainBondingJumper, {
+      code,
+      supply: { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] },
+      conductor,
+    });
+    const row = edited(jumper, "row", () => ({ size: "3/0 AWG", requiredArea: 167_800 }));
+    const added = { ...edited(row, "sum", () => ({ rule: "largest" })), governs: "cap" } as const;
+    expect(told(jumper, added)).toEqual([
+      ["policy", "sum", null, "corresponding", "largest"],
+      ["value", "row", "copper", "1/0 AWG", "3/0 AWG"],
+      ["policy", "governs", null, "row", "cap"],
+    ]);
+  });
+
   it("an area that no step explains is told itself", () => {
     const jumper = size(mainBondingJumper, {
       code,
