@@ -23,12 +23,12 @@ const after = withSteps(({ kind, citation }) =>
 );
 
 /** Kind and subject of the changes, if the alternative gives a result. */
-const explained = (alternative: SizingResult) =>
+const explained = (alternative: SizingResult, later = after) =>
   explainedByReadings(
     () => alternative,
     { edition: "2020", input, result: before },
-    { edition: "2023", input, result: after },
-    changesBetween(before, after),
+    { edition: "2023", input, result: later },
+    changesBetween(before, later),
   ).map(({ kind, what, because }) => [kind, what, because?.alternative]);
 
 describe("what an open reading explains", () => {
@@ -45,6 +45,25 @@ describe("what an open reading explains", () => {
     expect(explained(another).slice(0, 2)).toEqual([
       ["policy", "sum", undefined],
       ["place", "cap", undefined],
+    ]);
+  });
+
+  it("is nothing where the alternative brings another limit of the same kind of step, or lets another step decide", () => {
+    const lower = withSteps(({ kind }) => (kind === "cap" ? { requiredArea: 9000 } : otherSum(kind)));
+    const limit = before.steps.flatMap((step) => (step.kind === "cap" ? [step] : []));
+    const another = limit.map((step) => ({ ...step, why: "largest-size", requiredArea: 1 }) as const);
+    const alternative = { ...lower, steps: [...lower.steps, ...another] };
+    expect(explained(alternative, lower).slice(0, 2)).toEqual([
+      ["policy", "sum", undefined],
+      ["policy", "cap", undefined],
+    ]);
+    expect(explained({ ...lower, governs: "row" }, lower).slice(0, 2)).toEqual([
+      ["policy", "sum", undefined],
+      ["policy", "cap", undefined],
+    ]);
+    expect(explained(lower, lower).slice(0, 2)).toEqual([
+      ["reading", "sum", "large-supplies-only"],
+      ["reading", "cap", "large-supplies-only"],
     ]);
   });
 
