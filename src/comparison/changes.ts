@@ -34,8 +34,9 @@ export function isAbout(one: Change, other: Change): boolean {
 export function effectOf(before: ComparedResult, after: ComparedResult): Effect {
   const [areaBefore, areaAfter] = [areaIn(before), areaIn(after)];
   if ((areaBefore === null) !== (areaAfter === null)) return "other-outcome";
-  if (areaBefore === null || areaAfter === null || areaBefore === areaAfter) return "same";
-  return areaAfter > areaBefore ? "larger" : "smaller";
+  if (areaBefore === null || areaAfter === null) return "same";
+  if (areaAfter > areaBefore) return "larger";
+  return areaAfter < areaBefore ? "smaller" : "same";
 }
 
 /** How an outcome is called in a change. */
@@ -91,9 +92,7 @@ function withFollowing(found: readonly Found[]): readonly Change[] {
     .filter(({ change, follows }) => !follows || change.kind === "value")
     .map(({ change }) => change);
   const onlyValues = own.some(({ kind }) => kind === "value") && !own.some(({ kind }) => kind === "policy");
-  return found.map(({ change, follows }) =>
-    follows && onlyValues && change.kind === "policy" ? { ...change, kind: "value" } : change,
-  );
+  return found.map(({ change, follows }) => (follows && onlyValues ? { ...change, kind: "value" } : change));
 }
 
 /** What stands where the step or the rule stands that tells its place already. */

@@ -161,6 +161,15 @@ describe("what another edition could change", () => {
     ]);
   });
 
+  it("an area without a standard size is no other outcome than a conductor", () => {
+    const jumper = size(mainBondingJumper, {
+      code,
+      supply: { sets: [{ count: 1, size: "500 kcmil", material: "copper" }] },
+      conductor,
+    });
+    expect(told(jumper, { ...jumper, outcome: { kind: "area-only" } as never })).toEqual([]);
+  });
+
   it("an area that no step explains is told itself", () => {
     const jumper = size(mainBondingJumper, {
       code,
