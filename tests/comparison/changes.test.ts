@@ -161,6 +161,28 @@ describe("what another edition could change", () => {
     ]);
   });
 
+  it("a place beside a new value stays a place, and an increase that is gone is told though more is required", () => {
+    const set = (size: "4 AWG" | "6 AWG") => ({ sets: [{ count: 1, size, material: "copper" }] }) as const;
+    const circuit = { device: { amperes: 100 }, conductors: set("4 AWG") } as const;
+    const increasedFrom = { conductors: set("6 AWG"), reason: "voltage-drop" } as const;
+    const increased = size(equipmentGroundingConductor, {
+      code,
+      circuits: [{ ...circuit, increasedFrom }],
+      conductor,
+    });
+    const plain = size(equipmentGroundingConductor, { code, circuits: [circuit], conductor });
+    const larger = edited(plain, "rating-row", () => ({ size: "3 AWG", requiredArea: 52_620 }));
+    const after = { ...larger, requiredArea: 52_620 };
+    expect(told(increased, after)).toContainEqual(["policy", "increase", null, expect.any(Number), null]);
+
+    const elsewhere = { ...plain, citation: { ...plain.citation, section: "Elsewhere" } };
+    const moved = edited(elsewhere, "rating-row", () => ({ size: "3 AWG", requiredArea: 52_620 }));
+    expect(told(plain, moved).slice(0, 2)).toEqual([
+      ["place", "rule", null, plain.citation.section, "Elsewhere"],
+      ["value", "rating-row", null, "8 AWG", "3 AWG"],
+    ]);
+  });
+
   it("an area without a standard size is no other outcome than a conductor", () => {
     const jumper = size(mainBondingJumper, {
       code,
