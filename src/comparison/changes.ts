@@ -34,8 +34,9 @@ export function isAbout(one: Change, other: Change): boolean {
 export function effectOf(before: ComparedResult, after: ComparedResult): Effect {
   const [areaBefore, areaAfter] = [areaIn(before), areaIn(after)];
   if ((areaBefore === null) !== (areaAfter === null)) return "other-outcome";
-  if (areaBefore === null || areaAfter === null || areaBefore === areaAfter) return "same";
-  return areaAfter > areaBefore ? "larger" : "smaller";
+  if (areaBefore === null || areaAfter === null) return "same";
+  if (areaAfter > areaBefore) return "larger";
+  return areaAfter < areaBefore ? "smaller" : "same";
 }
 
 /** How an outcome is called in a change. */
@@ -85,13 +86,13 @@ interface Found {
   readonly follows: boolean;
 }
 
-/** A difference that follows from others is a matter of values where all of them are. */
+/** A difference that follows from others is a matter of values where all of them are; another value under the same entry follows from none. */
 function withFollowing(found: readonly Found[]): readonly Change[] {
-  const own = found.filter(({ follows }) => !follows).map(({ change }) => change);
+  const own = found
+    .filter(({ change, follows }) => !follows || change.kind === "value")
+    .map(({ change }) => change);
   const onlyValues = own.some(({ kind }) => kind === "value") && !own.some(({ kind }) => kind === "policy");
-  return found.map(({ change, follows }) =>
-    follows && onlyValues && change.kind === "policy" ? { ...change, kind: "value" } : change,
-  );
+  return found.map(({ change, follows }) => (follows && onlyValues ? { ...change, kind: "value" } : change));
 }
 
 /** What stands where the step or the rule stands that tells its place already. */
@@ -129,9 +130,9 @@ function isHidden(fact: Fact, elsewhere: ComparedResult, facts: ReadonlyMap<stri
   return fact.what === "floor" && byDevice && (areaIn(elsewhere) ?? 0) >= area;
 }
 
-/** What the rules require before caps and floors. */
+/** What the rules require before caps and floors; a cap is told only where it lies below that. */
 function unlimitedArea(facts: ReadonlyMap<string, Fact>): number {
-  const deciding = [...facts.values()].filter(({ what }) => what !== "cap" && what !== "floor");
+  const deciding = [...facts.values()].filter(({ what }) => what !== "floor");
   return Math.max(0, ...deciding.map(({ area = 0 }) => area));
 }
 

@@ -21,7 +21,6 @@ export function explainedByReadings<Input extends CodedInput, Result extends Com
   changes: readonly Change[],
 ): readonly Change[] {
   const rules = changes.filter(isOfRules);
-  if (rules.length === 0) return changes;
   const tried = [
     ...alternativesOf(before).map((because) => {
       const result = readOtherwise(ask, before.input, because);
@@ -39,9 +38,7 @@ export function explainedByReadings<Input extends CodedInput, Result extends Com
     }),
   ];
   const explanations = tried.flatMap(({ because, left }) =>
-    left?.every((one) => rules.some((rule) => isAbout(rule, one))) && left.length < rules.length
-      ? [{ because, left }]
-      : [],
+    left?.every((one) => rules.some((rule) => isAbout(rule, one))) ? [{ because, left }] : [],
   );
   const [best] = [...explanations].sort((a, b) => a.left.length - b.left.length);
   if (best === undefined) return changes;

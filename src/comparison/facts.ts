@@ -41,11 +41,9 @@ function keyOf({ what, of }: Pick<Fact, "what" | "of">): string {
 
 function factsOfSizing({ outcome, citation, governs, steps }: SizingResult): readonly Fact[] {
   const cited = citation;
-  const rule: Fact = { what: "rule", of: null, kind: "policy", value: null, cited };
-  if (outcome.kind === "not-required") return [rule];
   const quantity = outcome.kind === "conductor" ? outcome.quantity : 1;
   return [
-    rule,
+    { what: "rule", of: null, kind: "policy", value: null, cited },
     { what: "quantity", of: null, kind: "policy", value: quantity, cited },
     ...steps.flatMap((step, place) => factsOfStep(step, place)),
     { what: "governs", of: null, kind: "policy", value: governs, cited, follows: true },
@@ -70,17 +68,7 @@ function factsOfStep(step: Step, place: number): readonly Fact[] {
   switch (step.kind) {
     case "sum": {
       const of = place === 0 ? null : step.column;
-      return [
-        {
-          what: "sum",
-          of,
-          kind: "policy",
-          value: step.rule,
-          cited,
-          shownOnlyIf: "it-is-used",
-          follows: true,
-        },
-      ];
+      return [{ what: "sum", of, kind: "policy", value: step.rule, cited, shownOnlyIf: "it-is-used" }];
     }
     case "assumed":
       return [

@@ -358,6 +358,12 @@ describe("a request that is wrong", () => {
     expect(issues(() => compare(undefined as never, request))).toEqual([["missing", "role"]]);
     expect(issues(() => compare("main-bonding-jumper" as never, request))).toEqual([["wrong-type", "role"]]);
     expect(issues(() => compare(mainBondingJumper, { input } as never))).toEqual([["missing", "over"]]);
+    expect(issues(() => compare(mainBondingJumper, { over: "editions", input: null } as never))).toEqual([
+      ["wrong-type", "input"],
+    ]);
+    expect(issues(() => compare(mainBondingJumper, { over: "editions" } as never))).toEqual([
+      ["missing", "input"],
+    ]);
     const code = { yaer: "2020" };
     expect(
       issues(() => compare(mainBondingJumper, { over: "editions", input: { ...input, code } as never })),

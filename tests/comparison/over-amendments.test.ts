@@ -1,7 +1,10 @@
 import {
   type Amendment,
+  type Change,
   cableTrayAsEquipmentGroundingConductor,
   compare,
+  equipmentGroundingConductor,
+  groundingElectrodeConductor,
   type Input,
   InputError,
   mainBondingJumper,
@@ -37,6 +40,9 @@ const input = (...amendments: readonly Amendment[]): Input<typeof mainBondingJum
 const over = (...amendments: readonly Amendment[]) =>
   compare(mainBondingJumper, { over: "amendments", input: input(...amendments) });
 
+const short = (changes: readonly Change[]) =>
+  changes.map(({ kind, what, before, after }) => [kind, what, before, after]);
+
 describe("comparing amendments", () => {
   it("puts the edition as printed, each amendment alone and all of them side by side", () => {
     const { edition, asPrinted, each, all } = over(...cited([floor, cell]));
@@ -60,6 +66,63 @@ describe("comparing amendments", () => {
     expect(changes).toEqual([
       ["governs", "row", "floor", "250.28(D)(1)"],
       ["floor", null, "4 AWG", "Nowhere, Sec. 0"],
+    ]);
+  });
+
+  it("takes what follows from another cell as a value, and no limit that was in force unseen as a new one", () => {
+    const rod = {
+      system: "service",
+      supply: { sets: [{ count: 1, size: "2 AWG", material: "copper" }] },
+      conductor: { material: "copper" },
+      electrodes: [{ kind: "rod" }],
+    } as const;
+    const larger = { ...cell, table: "electrode-conductor", size: "4 AWG" } as const;
+    const amendments = cited([larger, { ...larger, row: "1/0 AWG" }]);
+    const { all } = compare(groundingElectrodeConductor, {
+      over: "amendments",
+      input: { ...rod, code: { year: "2020", amendments } },
+    });
+    expect(short(all.changes)).toEqual([
+      ["value", "row", "8 AWG", "4 AWG"],
+      ["value", "governs", "row", "cap"],
+    ]);
+
+    // Without the floor of the other amendment too little is required for the limit to show: it may be in force all the same.
+    const less = { ...larger, row: "350 kcmil", size: "8 AWG" } as const;
+    const rows = ["1/0 AWG", "3/0 AWG", "350 kcmil"].map((row) => ({ ...less, row }));
+    const least: Uncited = { kind: "floor", role: "grounding-electrode-conductor", copper: "4 AWG" };
+    const service = {
+      ...rod,
+      supply: { sets: [{ count: 1, size: "250 kcmil", material: "copper" }] },
+    } as const;
+    const limited = compare(groundingElectrodeConductor, {
+      over: "amendments",
+      input: { ...service, code: { year: "2020", amendments: cited([...rows, least]) } },
+    });
+    expect(short(limited.all.changes)).toEqual([
+      ["value", "row", "2 AWG", "8 AWG"],
+      ["policy", "governs", "cap", "floor"],
+      ["policy", "floor", null, "4 AWG"],
+    ]);
+  });
+
+  it("does not say that a floor is gone where the row of the device lies above it", () => {
+    const input = {
+      circuits: [{ device: { amperes: 200 } }],
+      conductor: { material: "copper" },
+      run: { kind: "tray", conductor: "single" },
+    } as const;
+    const row = { ...cell, table: "equipment-grounding", row: 200 } as const;
+    const under = (...amendments: readonly Uncited[]) =>
+      compare(equipmentGroundingConductor, {
+        over: "amendments",
+        input: { ...input, code: { year: "2020", amendments: cited(amendments) } },
+      });
+    const { asPrinted, all } = under({ ...row, size: "4 AWG" });
+    expect(asPrinted.governs).toBe("floor");
+    expect(short(all.changes)).toEqual([
+      ["value", "rating-row", "6 AWG", "4 AWG"],
+      ["value", "governs", "floor", "rating-row"],
     ]);
   });
 

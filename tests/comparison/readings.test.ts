@@ -2,6 +2,7 @@ import {
   type Amendment,
   cableTrayAsEquipmentGroundingConductor,
   compare,
+  comparisonDocument,
   type Input,
   InputError,
   mainBondingJumper,
@@ -110,5 +111,16 @@ describe("comparing readings", () => {
     const bad = { ...small, code: { year: "2019" } } as never;
     expect(() => compare(mainBondingJumper, { over: "readings", input: bad })).toThrow(InputError);
     expect(() => compare(undefined as never, { over: "readings", input: small })).toThrow(InputError);
+    // The role itself checks its code, and names what is wrong in it as it does elsewhere.
+    const misspelled = { ...small, code: { yaer: "2020" } } as never;
+    expect(() => compare(mainBondingJumper, { over: "readings", input: misspelled })).toThrow(
+      /^code\.yaer: /,
+    );
+  });
+
+  it("is written only where it is whole", () => {
+    expect(() => comparisonDocument({ otherwise: 1 } as never)).toThrow(
+      /^edition: .*\nresult: .*\notherwise: /,
+    );
   });
 });

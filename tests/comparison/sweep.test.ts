@@ -7,6 +7,7 @@ import {
   otherPipingBondingJumper,
   size,
   standardSizes,
+  supplySideBondingJumper,
   sweep,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
@@ -71,6 +72,42 @@ describe("a sweep over supplies", () => {
     expect(rows.at(-1)?.outcome).toBe("area-only");
   });
 
+  it("names the place of the step that governs where two are of its kind, and of the rule where none does", () => {
+    const least = (copper: "6 AWG" | "2 AWG", section: string) =>
+      ({
+        kind: "floor",
+        role: "main-bonding-jumper",
+        copper,
+        citation: { jurisdiction: "Nowhere", section },
+      }) as const;
+    const request = {
+      editions: ["2020"],
+      supplyMaterial: "copper",
+      material: "copper",
+      sizes: ["2 AWG"],
+      counts: [1],
+    } as const;
+    const amendments = [least("6 AWG", "Sec. 1"), least("2 AWG", "Sec. 2")];
+    const [row] = sweep(mainBondingJumper, { ...request, with: { code: { year: "2020", amendments } } });
+    expect(row).toMatchObject({ governs: "floor", size: "2 AWG", section: "Nowhere, Sec. 2" });
+
+    const excused = sweep(supplySideBondingJumper, {
+      ...request,
+      with: { instead: "nonflexible-metal-raceway" },
+    });
+    expect(excused).toMatchObject([
+      { outcome: "not-required", requiredArea: 0, size: null, governs: null, refused: null },
+    ]);
+    expect(excused[0]?.section).toBe(
+      size(supplySideBondingJumper, {
+        code: { year: "2020" },
+        supply: { sets: [{ count: 1, size: "2 AWG", material: "copper" }] },
+        conductor: { material: "copper" },
+        instead: "nonflexible-metal-raceway",
+      }).citation.section,
+    );
+  });
+
   it("refuses a wrong request with everything that is wrong", () => {
     const wrong = { supplyMaterial: "iron", sizes: ["4"], counts: [0], editions: ["2024"], years: ["2023"] };
     expect(issues(() => sweep(mainBondingJumper, wrong as never))).toEqual([
@@ -123,6 +160,22 @@ describe("a sweep over devices", () => {
         refused: "out-of-range",
       },
     ]);
+  });
+
+  it("names the place of the limit where it brings an increase back to the row", () => {
+    const set = (size: "8 AWG" | "10 AWG") => ({ sets: [{ count: 1, size, material: "copper" }] }) as const;
+    const circuit = {
+      device: { amperes: 100 },
+      conductors: set("8 AWG"),
+      increasedFrom: { conductors: set("10 AWG"), reason: "voltage-drop" },
+    } as const;
+    const [row] = sweep(equipmentGroundingConductor, {
+      editions: ["2020"],
+      material: "copper",
+      ratings: [100],
+      with: { circuits: [circuit] },
+    });
+    expect(row).toMatchObject({ governs: "cap", size: "8 AWG", section: "250.122(A)" });
   });
 
   it("takes another role that goes by the device", () => {
