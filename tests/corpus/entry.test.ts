@@ -60,6 +60,13 @@ describe("bondmil/corpus", () => {
     );
   });
 
+  it("ends with an answer that only says to be long", () => {
+    const [one] = corpusCases({ edition: "2017" });
+    if (one === undefined) throw new Error("there is no case of 2017");
+    const errors = new Array<string>(2 ** 32 - 1);
+    expect(() => judgeCase(one, { errors } as never)).toThrow("expected null, or an object with size");
+  });
+
   it("names the mistakes that the schema explains", () => {
     const { mistake } = read("corpus/schema/checks.schema.json").$defs;
     expect(mistake.oneOf.map((one: { readonly const: string }) => one.const)).toEqual(mistakes);

@@ -1,4 +1,5 @@
 import type { EditionYear, Role } from "../../../src/index.js";
+import { mostItems } from "../../../src/input/limits.js";
 import type { CheckInputs } from "./check-input.js";
 
 /**
@@ -70,7 +71,10 @@ export function isGiven(value: unknown): value is Given {
   if (typeof value !== "object") return false;
   const { size, outcome, errors, thrown } = value as Readonly<Record<string, unknown>>;
   if ([size, outcome, thrown].some((one) => typeof one === "string")) return true;
-  return Array.isArray(errors) && errors.every((one) => typeof one === "string");
+  // A list that only says to be long never ends.
+  return (
+    Array.isArray(errors) && errors.length <= mostItems && errors.every((one) => typeof one === "string")
+  );
 }
 
 /**
