@@ -4,16 +4,18 @@ import { isRoom, rooms } from "./rooms.js";
 
 const { positionals, values } = parseArgs({
   allowPositionals: true,
-  options: { sample: { type: "string" } },
+  options: { sample: { type: "string" }, from: { type: "string", default: "0" } },
 });
 const [room = "", ...files] = positionals;
-if (!isRoom(room) || !/^([1-9]\d*)?$/.test(values.sample ?? "")) {
-  console.error("usage: npm run proof:mutation -- ROOM [FILE...] [--sample NUMBER]");
+const isNumber = (text: string) => /^\d+$/.test(text);
+if (!isRoom(room) || !isNumber(values.sample ?? "1") || !isNumber(values.from)) {
+  console.error("usage: npm run proof:mutation -- ROOM [FILE...] [--sample NUMBER [--from NUMBER]]");
   console.error(`ROOM is one of ${Object.keys(rooms).join(", ")}`);
   process.exit(2);
 }
 process.env.MEASURED_ROOM = room;
-if (values.sample !== undefined) process.env.MUTATION_SAMPLE = values.sample;
+if (values.sample !== undefined)
+  process.env.MUTATION_SAMPLE = JSON.stringify([Number(values.from), Number(values.sample)]);
 
 const results = await new Stryker({
   mutate: files.length > 0 ? files : [`src/${room}/**/*.ts`, "!src/**/*.generated.ts", "!src/**/shape.ts"],

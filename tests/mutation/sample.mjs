@@ -15,7 +15,8 @@ class Sample {
     const byRank = changes
       .map((change) => [rank(change), change.id])
       .sort(([one], [other]) => (one < other ? -1 : 1));
-    this.#drawn = new Set(byRank.slice(0, Number(process.env.MUTATION_SAMPLE)).map(([, id]) => id));
+    const [from, many] = JSON.parse(process.env.MUTATION_SAMPLE);
+    this.#drawn = new Set(byRank.slice(from, from + many).map(([, id]) => id));
     return [changes.map(({ id }) => id)];
   }
 
