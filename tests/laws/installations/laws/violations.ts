@@ -99,14 +99,23 @@ function causesOf({ installation }: Built): string[] {
   ];
 }
 
-/** Metal that is said to be an electrode, of owners that have none of its kind, and that is named in no list and serves as no common conductor. */
+/**
+ * Metal that is said to be an electrode, of owners that have none of its kind, and that is named in no list and serves as no common conductor. A building
+ * on one branch circuit has to have none.
+ */
 function unconnectedMetal(installation: Built["installation"]): readonly string[] {
-  const { piping = [], structuralMetal = [], derivedSystems = [] } = installation;
+  const { piping = [], structuralMetal = [], derivedSystems = [], buildings = [] } = installation;
+  const excused = buildings.filter((one) => one.onSingleBranchCircuit).map(({ id }) => id);
   const named = listsOf(installation).flatMap(({ electrodes = [] }) => electrodes.map(endOf));
   const said = [
     ...piping.flatMap((one) => (one.kind === "water" ? [{ one, kind: "metal-water-pipe" }] : [])),
     ...structuralMetal.map((one) => ({ one, kind: "structural-metal" })),
-  ].filter(({ one }) => one.isElectrode === true && !named.includes(one.id));
+  ].filter(
+    ({ one }) =>
+      one.isElectrode === true &&
+      !named.includes(one.id) &&
+      !ownersOf(one).every((owner) => excused.includes(owner)),
+  );
   return said
     .filter(({ one, kind }) => {
       const owners = ownersOf(one);
