@@ -5,14 +5,14 @@ import type { DrawnService } from "./service.js";
 import { hasGroundedConductor } from "./supplies.js";
 
 /**
- * What an electrode conductor of a service is connected to at a place: the bar of the grounded conductor in a service disconnect, the conductor
- * itself in what stands ahead (250.24(A)(1)). Elsewhere the place alone is known.
+ * What an electrode conductor of a service is connected to at a place: the bar of the grounded conductor in a service disconnect or a switchboard, the
+ * conductor itself in what stands ahead (250.24(A)(1)). Elsewhere the place alone is known.
  */
 export function landingAtService(service: DrawnService, from: string): ConductorEnd {
   const isGrounded = hasGroundedConductor(service) && service.grounding !== "impedance";
-  const disconnect = service.disconnects.find(({ id }) => id === from);
+  const isBar = [...service.disconnects, ...(service.buses ?? [])].some(({ id }) => id === from);
   const isAhead = (service.boxes ?? []).some(({ id }) => id === from);
-  if (disconnect === undefined && !isAhead) return { kind: "place", id: from };
+  if (!isBar && !isAhead) return { kind: "place", id: from };
   if (!isGrounded) return landing(from, isAhead ? "enclosure" : "grounding-bar");
   return isAhead ? landing(from, "grounded-conductor") : groundedBar(service, from);
 }

@@ -7,34 +7,9 @@ import { dataOf, inWordsOfPiping } from "./examine.js";
 import { duplicateIds } from "./ids.js";
 import { installedFaults } from "./installed/references.js";
 import { installedShape } from "./installed/shape.generated.js";
-import { loadSideJumperShape } from "./jumpers/shape.generated.js";
 import { referenceFaults } from "./references.js";
-import {
-  buildingShape,
-  circuitShape,
-  type Installation,
-  installationShape,
-  intersystemTerminationShape,
-  pipingShape,
-  structuralMetalShape,
-} from "./shape.generated.js";
-import { generatorShape, transferSwitchShape } from "./sources/shape.generated.js";
-import { derivedSystemShape, serviceShape } from "./systems/shape.generated.js";
+import { type Installation, installationShape } from "./shape.generated.js";
 import { tableFaults } from "./table-limits.js";
-
-/** The lists of an installation whose items stand for themselves. */
-const lists: Readonly<Record<string, Shape>> = {
-  services: serviceShape,
-  derivedSystems: derivedSystemShape,
-  generators: generatorShape,
-  transferSwitches: transferSwitchShape,
-  circuits: circuitShape,
-  loadSideJumpers: loadSideJumperShape,
-  buildings: buildingShape,
-  piping: pipingShape,
-  structuralMetal: structuralMetalShape,
-  intersystem: intersystemTerminationShape,
-};
 
 /**
  * What is wrong in an installation that is still being filled in: what is missing is not wrong yet, and what is there is checked as far as
@@ -77,24 +52,29 @@ interface Parts {
   readonly places: Readonly<Record<string, readonly number[]>>;
 }
 
+/** The lists of an installation, whose items stand for themselves. */
+function listsOf(shape: Shape): readonly (readonly [list: string, item: Shape])[] {
+  const members = shape.is === "object" ? Object.entries(shape.members) : [];
+  return members.flatMap(([name, member]) => (member.is === "list" ? [[name, member.of] as const] : []));
+}
+
 /** The parts of an installation that are whole, as an installation. */
 function wholeParts(data: unknown): Parts {
   const given = isRecord(data) ? data : {};
-  const found = Object.entries(lists).map(([list, shape]) => {
+  const found = listsOf(installationShape).map(([list, shape]) => {
     const items = Array.isArray(given[list]) ? (given[list] as readonly unknown[]) : [];
     const read = items.map((item) => readShape<object>(wholeOf(item), shape));
     return [list, read.flatMap((item, place) => (item === undefined ? [] : [{ item, place }]))] as const;
   });
   const whole = Object.fromEntries(found.map(([list, items]) => [list, items.map(({ item }) => item)]));
   const places = Object.fromEntries(found.map(([list, items]) => [list, items.map(({ place }) => place)]));
-  const { code, materials, existing } = given;
+  const { code, materials } = given;
   const installed = readShape<Installation["installed"]>(wholeOf(given["installed"]), installedShape);
   return {
     whole: {
       ...whole,
       code,
       materials,
-      ...(Array.isArray(existing) && { existing }),
       ...(installed && { installed }),
     } as unknown as Installation,
     places,

@@ -74,7 +74,7 @@ function mainJumperOfBus(drawn: ServiceInCode, bus: Bus): ScheduledConductor {
     none === null
       ? mainBondingJumper.decide({ code, supply, ...wanted })
       : notRequired(mainBondingJumper.facts, code, wanted.conductor.material, ...none);
-  return scheduled({ subject: id }, { kind: "grounded-conductor" }, id, result, { by });
+  return scheduled({ subject: id }, groundedBar(service, id), landing(id, "grounding-bar"), result, { by });
 }
 
 function mainJumperOf(drawn: ServiceInCode, disconnect: DrawnDisconnect): ScheduledConductor {

@@ -47,6 +47,13 @@ describe("sections of a switchboard on one bus", () => {
     ]);
   });
 
+  it("have jumper and electrode conductor on the bars of the switchboard", () => {
+    const from = { kind: "place", id: "B1", on: "neutral-bar" };
+    const to = { kind: "place", id: "B1", on: "grounding-bar" };
+    expect(find(switchboard(), "main-bonding-jumper B1")).toMatchObject({ from, to });
+    expect(find(switchboard(), "grounding-electrode-conductor E1")).toMatchObject({ from });
+  });
+
   it("have a jumper in bus form where it is drawn so, as the role itself gives it", () => {
     const data = switchboard({ buses: [{ id: "B1", jumperForm: "bus" }] });
     const alone = size(mainBondingJumper, {

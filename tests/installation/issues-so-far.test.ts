@@ -15,6 +15,14 @@ describe("an installation that is still being filled in", () => {
     }
   });
 
+  it("takes something existing without a name for something that is still being filled in", () => {
+    const circuits = [{ id: "C1", from: "old panel", to: "P1", device: { amperes: 20 }, wiring: "raceway" }];
+    expect(issuesSoFar({ format: 1, existing: [{}], circuits }).map(({ path }) => path)).toEqual([
+      "circuits[0].from",
+    ]);
+    expect(issuesSoFar({ format: 1, existing: [{ id: "old panel" }], circuits })).toEqual([]);
+  });
+
   it("may begin with nothing", () => {
     expect(found({})).toEqual([]);
     expect(found({ services: [{}], circuits: [] })).toEqual([]);
