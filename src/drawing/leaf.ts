@@ -76,7 +76,7 @@ export function drawLeaf(
     rows.set(port, Math.max(rows.get(port) ?? 0, y));
   }
   say(canvas, stack, "", { forbidden: link.forbidden });
-  const bottom = Math.max(stack.y + 4, top + 34);
+  const bottom = stack.y + 4;
   rectangle(canvas, isElsewhere ? "elsewhere" : "part", place.name, [box, top + 2, box + 30, bottom - 4]);
   const kind = place.symbol;
   if (!isElsewhere && (kind === "pipe" || kind === "termination" || kind === "frame"))
@@ -100,7 +100,7 @@ function drawAcross(
       sayConductor(canvas, stack, one);
       const start = { x: left + 15, y: y - 4 };
       if (isThere(one)) conductorLine(canvas, one, [start, { x: start.x, y: y + 10 }], undefined);
-      const bottom = Math.max(stack.y + 4, y + 32);
+      const bottom = stack.y + 4;
       rectangle(canvas, "part", to, [left, y + 10, left + 30, bottom - 4]);
       y = bottom;
     }
