@@ -130,3 +130,41 @@ it("a load-side connection may be in a disconnect of a system with its jumper at
     refused(installation({ derivedSystems: [derived()], loadSideConnections: [...loadSideConnections] })),
   ).toEqual([]);
 });
+
+it("three parts of one id are each held against the first", () => {
+  const existing = [{ id: "A" }, { id: "A" }, { id: "A" }];
+  const said = "existing[0].id has it already";
+  expect(
+    messageOf(installation({ existing }))
+      .split("; ")
+      .filter((one) => one === said),
+  ).toHaveLength(2);
+});
+
+it("only piping is told why it has no owner", () => {
+  const circuit = { id: "C1", from: "D1", to: "P1", device: { amperes: 20 }, wiring: "raceway", of: "S1" };
+  const message = messageOf(installation({ services: [service()], circuits: [circuit] as never }));
+  expect(message).toContain('"of" is not known here');
+  expect(message).not.toContain("piping");
+});
+
+it("a tap is of the material of the disconnect that it starts from", () => {
+  const disconnects = ["D1", "D2"].map((id) => {
+    const materials = id === "D2" ? { materials: { electrodeConductors: "aluminum" as const } } : {};
+    return { id, designation: "service-disconnect" as const, amperes: 400, ...materials };
+  });
+  const [run] = service().runs;
+  const drawn = service({
+    disconnects,
+    runs: disconnects.flatMap(({ id }) => (run === undefined ? [] : [{ ...run, id: `R ${id}`, to: id }])),
+    commonElectrodeConductor: { id: "common" },
+    electrodes: [{ id: "E1", kind: "other", from: "common" }],
+  });
+  const taps = scheduleOf(installation({ services: [drawn] })).conductors.filter(
+    ({ part }) => part === "tap",
+  );
+  expect(taps.map(({ subject, result }) => [subject, result.material])).toEqual([
+    ["D1", "copper"],
+    ["D2", "aluminum"],
+  ]);
+});
