@@ -27,14 +27,14 @@ const pages = "tests/mutation/generated-pages.ts";
 
 /** The tests that can notice a change in a room of the library, nearest first: the first failure ends the run of a change. */
 export const rooms = {
-  input: [...ofRules, ...ofInstallations, keptRefusals],
+  input: [all("input"), ...ofRules, ...ofInstallations, keptRefusals],
   units: [all("units"), ...ofRules],
   conductor: [all("conductor"), all("roles"), all("supply"), all("corpus"), ...quickLaws],
   edition: [all("tables"), ...ofRules, ...quickLaws],
   ampacity: [all("ampacity"), "tests/corpus/corpus.test.ts", ...laws("ampacity")],
   supply: [...ofRules, ...quickLaws],
   sizing: [...ofRules, ...quickLaws],
-  rules: [...ofRules, ...quickLaws],
+  rules: [all("input"), ...ofRules, ...quickLaws],
   roles: [...ofRules, ...quickLaws],
   asking: [all("asking"), ...ofRules, ...quickLaws],
   systems: [all("systems"), all("installation"), ...ofRules],
