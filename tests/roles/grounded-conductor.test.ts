@@ -447,6 +447,11 @@ describe("bad input", () => {
   it.each([
     [{ system: "separately-derived" }, "missing", "jumperAt"],
     [{ jumperAt: "source" }, "unknown-key", "jumperAt"],
+    [
+      { system: "separately-derived", feederDeviceAmperes: 200, jumperAt: "source" },
+      "unknown-key",
+      "jumperAt",
+    ],
     [{ load: { amperes: -1, circuitAmperes: 100 } }, "not-positive", "load.amperes"],
     [{ load: { amperes: 900, circuitAmperes: 1200 } }, "out-of-range", "load.amperes"],
     [{ load: { amperes: 9, circuitAmperes: 100, listedFor75: "yes" } }, "wrong-type", "load.listedFor75"],

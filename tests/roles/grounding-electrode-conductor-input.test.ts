@@ -74,6 +74,17 @@ describe("a grounding electrode conductor is refused with", () => {
       ["electrodes[1].conductor: out-of-range"],
     ],
     [
+      "a ring that is too small for a common conductor of several derived systems",
+      {
+        code,
+        system: "separately-derived",
+        part: "common",
+        conductor: { material: "copper" },
+        electrodes: [{ kind: "ring", conductor: "3 AWG" }],
+      },
+      ["electrodes[0].conductor: out-of-range"],
+    ],
+    [
       "a conductor on another electrode than a ring",
       { ...service, electrodes: [{ kind: "rod", conductor: "4 AWG" }] },
       ["electrodes[0].conductor: unknown-key"],
