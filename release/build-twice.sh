@@ -7,7 +7,8 @@ trap 'rm -rf "$work"' EXIT
 for name in first second/deeper; do
   mkdir -p "$work/$name"
   git archive HEAD | tar -x -C "$work/$name"
-  ln -s "$PWD/node_modules" "$work/$name/node_modules"
+  # Copied, and not linked: the names of chunks hold where a package lies, which is within the folder on every machine.
+  cp -R "$PWD/node_modules" "$work/$name/node_modules"
   (cd "$work/$name" && npm run --silent build > build.log 2>&1) || { cat "$work/$name/build.log" >&2; exit 1; }
   (cd "$work/$name/dist" && find . -type f -print0 | sort -z | xargs -0 sha256sum) > "$work/${name%%/*}.sums"
 done
