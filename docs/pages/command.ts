@@ -90,7 +90,7 @@ python3 node_modules/bondmil/docs/many-machines/stream.py tcp://127.0.0.1:8786 -
 [The script](many-machines/stream.py) sends parts of whole lines to the workers, keeps order and line numbers, and has at most \`--ahead\` parts under way, so that its memory stays flat too. The
 part of a worker that is lost is done again by another; each part is written once, and one that gave another number of lines than it got ends the run.
 
-\`npm run proof:stream\` runs all of this: 1,000,000 lines through one process, GNU parallel over two, and Dask with two workers of which one is killed on the way, whose answers must be the same bytes as those of one process.
+\`npm run proof:stream\` runs all of this: 3,000,000 lines through one process, GNU parallel over two, and Dask with two workers of which one is killed on the way, whose answers must be the same bytes as those of one process.
 `;
 }
 
