@@ -130,9 +130,9 @@ function isHidden(fact: Fact, elsewhere: ComparedResult, facts: ReadonlyMap<stri
   return fact.what === "floor" && byDevice && (areaIn(elsewhere) ?? 0) >= area;
 }
 
-/** What the rules require before caps and floors; a cap is told only where it lies below that. */
+/** What the rules require before caps and floors. */
 function unlimitedArea(facts: ReadonlyMap<string, Fact>): number {
-  const deciding = [...facts.values()].filter(({ what }) => what !== "floor");
+  const deciding = [...facts.values()].filter(({ what }) => what !== "cap" && what !== "floor");
   return Math.max(0, ...deciding.map(({ area = 0 }) => area));
 }
 

@@ -8,6 +8,11 @@ const mostCompared = 100;
 /** Ids that an issue lists. */
 const mostListed = 6;
 
+/** The ids that may be meant, as an issue words them; the first ones of many. */
+export function idsMeant(ids: readonly string[]): string {
+  return ids.length === 0 ? "an id of this document" : oneOf(ids, mostListed);
+}
+
 /** Notes a reference to something that is not there; a near one is suggested. */
 export function dangling(
   keys: Keys,
@@ -17,7 +22,6 @@ export function dangling(
 ): readonly Fault[] {
   if (among.has(id)) return [];
   const near = nearest(id, ids.slice(0, mostCompared));
-  const meant = near === undefined ? ids : [near];
-  const expected = meant.length === 0 ? "an id of this document" : oneOf(meant, mostListed);
+  const expected = idsMeant(near === undefined ? ids : [near]);
   return [fault("dangling-reference", keys, expected, id, "name something that is there")];
 }

@@ -53,7 +53,7 @@ interface Parts {
 }
 
 /** The lists of an installation, whose items stand for themselves. */
-function listsOf(shape: Shape): readonly (readonly [list: string, item: Shape])[] {
+function listShapesOf(shape: Shape): readonly (readonly [list: string, item: Shape])[] {
   const members = shape.is === "object" ? Object.entries(shape.members) : [];
   return members.flatMap(([name, member]) => (member.is === "list" ? [[name, member.of] as const] : []));
 }
@@ -61,7 +61,7 @@ function listsOf(shape: Shape): readonly (readonly [list: string, item: Shape])[
 /** The parts of an installation that are whole, as an installation. */
 function wholeParts(data: unknown): Parts {
   const given = isRecord(data) ? data : {};
-  const found = listsOf(installationShape).map(([list, shape]) => {
+  const found = listShapesOf(installationShape).map(([list, shape]) => {
     const items = Array.isArray(given[list]) ? (given[list] as readonly unknown[]) : [];
     const read = items.map((item) => readShape<object>(wholeOf(item), shape));
     return [list, read.flatMap((item, place) => (item === undefined ? [] : [{ item, place }]))] as const;

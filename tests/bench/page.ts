@@ -107,7 +107,7 @@ ${bundles.map(({ what, goal, esbuild, rollup }) => `| ${what} | ${goal} | ${esbu
 
 There is one entry for all of it: nothing of the module stays in a program that does not use it, which a test holds, so that entries by size would save no byte.
 
-What of it is whose: kilobytes of each room of the library, compressed by itself, so that they add up to more than the whole. \`edition/tables\` is what the code says: sizes,
+What each room of the library brings to it: kilobytes, compressed by itself, so that they add up to more than the whole. \`edition/tables\` is what the code says: sizes,
 sections, policies, readings.
 
 ${bundles.map(({ what, rooms }) => `- ${what}: ${rooms.map(([room, own]) => `\`${room}\` ${own.toFixed(1)}`).join(", ")}.`).join("\n")}

@@ -15,7 +15,7 @@ type FindingKind = CheckFinding["kind"];
 
 const shop = "docs/installations/shop.json";
 const bare = installation({ services: [service()] });
-const unearthed = installation({ services: [service({ electrodes: [] })] });
+const withoutElectrode = installation({ services: [service({ electrodes: [] })] });
 const { installed: _, ...store } = demo("cold-store");
 
 /** A found conductor beside a rest that is as scheduled. */
@@ -40,7 +40,7 @@ describe("a check ends by its findings", () => {
     [undefined, 0, besides(bare, piece(jumper, "500 kcmil"))],
     [undefined, 1, bare],
     // Without an electrode nothing that is listed is wrong, but what is drawn is forbidden.
-    [undefined, 1, { ...unearthed, installed: { rest: "as-scheduled" } }],
+    [undefined, 1, { ...withoutElectrode, installed: { rest: "as-scheduled" } }],
     ["short", 1, besides(bare, piece(jumper, "14 AWG"))],
     ["too-few", 1, besides(store, piece("grounded-conductor lateral", "500 kcmil"))],
     ["missing", 1, { ...bare, installed: { asScheduled: ["R1", "E1"] } }],

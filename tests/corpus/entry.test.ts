@@ -60,7 +60,7 @@ describe("bondmil/corpus", () => {
     );
   });
 
-  it("ends with an answer that only says to be long", () => {
+  it("refuses an answer that only says to be long", () => {
     const [one] = corpusCases({ edition: "2017" });
     if (one === undefined) throw new Error("there is no case of 2017");
     const errors = new Array<string>(2 ** 32 - 1);

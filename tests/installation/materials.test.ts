@@ -92,6 +92,24 @@ describe("materials of single conductors", () => {
     expect(moved).toEqual(["other-piping-bonding-jumper gas"]);
   });
 
+  it("are those of the disconnect that a tap starts from", () => {
+    const [run] = service().runs;
+    const disconnects = ["D1", "D2"].map((id) => {
+      return { id, designation: "service-disconnect" as const, amperes: 400 };
+    });
+    const [first, second] = disconnects;
+    const taps = service({
+      disconnects: [first, { ...second, materials: { electrodeConductors: "aluminum" } }] as never,
+      runs: disconnects.flatMap(({ id }) => (run === undefined ? [] : [{ ...run, id: `R ${id}`, to: id }])),
+      commonElectrodeConductor: { id: "CG" },
+      electrodes: [{ id: "E1", kind: "other", from: "CG" }],
+    });
+    expect(materials(installation({ services: [taps] }))).toMatchObject({
+      "grounding-electrode-tap D1": "copper",
+      "grounding-electrode-tap D2": "aluminum",
+    });
+  });
+
   it("are of every tap and common conductor too", () => {
     const common = { id: "CG", materials: { electrodeConductors: "aluminum" } } as const;
     const drawn = installation({

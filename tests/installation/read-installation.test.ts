@@ -217,6 +217,20 @@ function messages(data: unknown): readonly string[] {
 }
 
 describe("references of an installation", () => {
+  it("hold each of three parts of one id against the first", () => {
+    const existing = [{ id: "A" }, { id: "A" }, { id: "A" }];
+    const said =
+      /existing\[1\].*existing\[0\]\.id has it already.*\n.*existing\[2\].*existing\[0\]\.id has it already/;
+    expect(() => readInstallation(installation({ existing }))).toThrow(said);
+  });
+
+  it("are explained of piping, where it has no owner, and of nothing else", () => {
+    const circuits = [{ ...circuit("C1", "D1"), of: "S1" }];
+    expect(() =>
+      readInstallation(installation({ services: [service()], circuits: circuits as never })),
+    ).toThrow(/^circuits\[0\]\.of: "of" is not known here(?!.*piping)/s);
+  });
+
   it("refuses ids that are given twice, wherever they stand", () => {
     const other = service({
       id: "S2",

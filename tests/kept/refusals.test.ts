@@ -5,6 +5,9 @@ import { keptInstallation, keptNames } from "./installations.js";
 // What is said of installations that are broken in one place: a member left out, a member that belongs elsewhere, another value that the same
 // member has elsewhere. A broken installation is written down only where something is said that was not said before.
 
+/** A fifth of them, so that it does not take a minute; the same ones when others come along. */
+const isTried = (how: string) => [...how].reduce((sum, letter) => sum + letter.charCodeAt(0), 0) % 5 === 0;
+
 type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
 
 interface Broken {
@@ -78,11 +81,9 @@ function saidOf(installation: Json): readonly string[] {
 it("installations that are broken in one place are refused as before", async () => {
   const seen = new Set<string>();
   const told: string[] = [];
-  let tried = 0;
   for (const [i, one] of whole.entries()) {
     for (const { how, installation } of brokenIn(one, "", "")) {
-      tried += 1;
-      if (tried % 5 !== 0) continue;
+      if (!isTried(how)) continue;
       const said = saidOf(installation);
       const fresh = said.filter((line) => {
         const sort = line.replace(/"(?:[^"\\]|\\.)*"/g, '""').replace(/\d+/g, "#");
@@ -94,5 +95,5 @@ it("installations that are broken in one place are refused as before", async () 
     }
   }
   const file = new URL("./refusals.txt", import.meta.url);
-  await expect(`${tried} tried\n${told.join("\n")}\n`).toMatchFileSnapshot(file.pathname);
+  await expect(`${told.join("\n")}\n`).toMatchFileSnapshot(file.pathname);
 });

@@ -7,8 +7,7 @@ const { positionals, values } = parseArgs({
   options: { sample: { type: "string" }, from: { type: "string", default: "0" } },
 });
 const [room = "", ...files] = positionals;
-const isNumber = (text: string) => /^\d+$/.test(text);
-if (!isRoom(room) || !isNumber(values.sample ?? "1") || !isNumber(values.from)) {
+if (!isRoom(room) || !/^[1-9]\d*$/.test(values.sample ?? "1") || !/^\d+$/.test(values.from)) {
   console.error("usage: npm run proof:mutation -- ROOM [FILE...] [--sample NUMBER [--from NUMBER]]");
   console.error(`ROOM is one of ${Object.keys(rooms).join(", ")}`);
   process.exit(2);

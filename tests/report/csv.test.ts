@@ -95,6 +95,11 @@ describe("rows as CSV", () => {
     expect(rowsToCsv([])).toBe("");
   });
 
+  it("takes no row with a cell that is no scalar", () => {
+    const rows = [{ edition: "2017" }, { edition: "2020", size: { awg: 4 } }];
+    expect(() => rowsDocument(rows as never)).toThrow("[1].size: expected a text, a finite number");
+  });
+
   it("has a column for every key of any row", () => {
     const rows: readonly { readonly a?: number; readonly b?: number }[] = [{ a: 1 }, { b: 2 }];
     expect(rowsToCsv(rows)).toBe("a,b\r\n1,\r\n,2\r\n");

@@ -87,6 +87,10 @@ describe("explanations are rendered from the steps", () => {
 });
 
 describe("an explanation", () => {
+  it.each([null, undefined, 5, "text"])("is of a result, and not of %s", (given) => {
+    expect(() => explain(given as never)).toThrow("a result of");
+  });
+
   it("says every caution and every open reading of a result, and its edition", () => {
     let [cautions, readings] = [0, 0];
     for (const result of corpusResults) {

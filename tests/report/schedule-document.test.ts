@@ -9,6 +9,7 @@ import {
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { conductorName } from "../../src/installation/conductor-names.js";
+import { servedWords } from "../../src/report/words/schedule-words.js";
 
 function demo(name: string): Installation {
   return readInstallation(
@@ -18,6 +19,12 @@ function demo(name: string): Installation {
 
 const writeSchedule = (schedule: Schedule): string =>
   render(scheduleDocument(schedule), { as: "text", width: 10_000 });
+
+it("names four of the runs that size a conductor, and how many more there are", () => {
+  const served = (...by: readonly string[]) => servedWords({ by });
+  expect(served("A", "B", "C", "D", "E", "F")).toBe("sized by the conductors of A, B, C, D and 2 more");
+  expect([served("A", "B", "C", "D"), served()]).toEqual(["sized by the conductors of A, B, C, D", ""]);
+});
 
 describe("a written schedule", () => {
   const schedule = scheduleOf(demo("print-works"));

@@ -76,6 +76,20 @@ describe("an amended cell", () => {
     expect(refused(cell("last", "4/0 AWG"))).toEqual([]);
   });
 
+  it("is refused where the row is named by more than a size, or by nothing", () => {
+    const named = (row: unknown) => refused(cell(row as string, "4/0 AWG", "bonding-conductor"));
+    for (const row of ["250 kcmil and more", "about 250 kcmil", null])
+      expect(named(row)).toEqual([["unknown-value", "amendments[0].row"]]);
+    expect(named(undefined)).toEqual([["missing", "amendments[0].row"]]);
+  });
+
+  it("is refused at the first of two that clash, in whichever order they are given", () => {
+    const low = cell("350 kcmil", "3/0 AWG", "bonding-conductor");
+    const high = cell("600 kcmil", "2/0 AWG", "bonding-conductor");
+    expect(refused(low, high)).toEqual([["out-of-order", "amendments[0].size"]]);
+    expect(refused(high, low)).toEqual([["out-of-order", "amendments[0].size"]]);
+  });
+
   it("is refused wherever it stands among others", () => {
     const floor: Amendment = { kind: "floor", role: "main-bonding-jumper", copper: "2 AWG", citation };
     const missing = cell("4 AWG", "4 AWG");

@@ -1,7 +1,7 @@
-import { oneOf } from "../../input/one-of.js";
 import type { NotRequiredReason } from "../../rules/result.js";
 import { type Alternative, idsOfEnd } from "../conductor-identity.js";
 import { roleName } from "../conductor-words.js";
+import { idsMeant } from "../dangling.js";
 import type { Installation } from "../document.js";
 import { type Fault, fault } from "../fault.js";
 import type { Schedule, ScheduledConductor } from "../schedule.js";
@@ -41,11 +41,12 @@ export function matchOf({ installed = {} }: Installation, schedule: Schedule, in
   });
   const named = new Set(tried.flatMap(({ candidates }) => (candidates.length === 1 ? candidates : [])));
   const placed = tried.map(({ purpose, candidates }) => {
-    if (candidates.length > 0 || isConnection(purpose.role)) return { purpose, candidates };
+    const isOpen = candidates.length === 0 && purpose.of !== undefined && !isConnection(purpose.role);
+    if (!isOpen) return { purpose, candidates };
     const { at: _, ...anywhere } = purpose;
     const left = candidatesOf(anywhere, index, isBegun).filter((one) => !named.has(one));
     // Of several conductors to one electrode, what starts elsewhere is the one that nothing else was found of.
-    return { purpose, candidates: left.length === 1 && purpose.of !== undefined ? left : [] };
+    return { purpose, candidates: left.length === 1 ? left : [] };
   });
   const shared = sharedOut(placed);
   return {
@@ -122,7 +123,7 @@ function unclear({ role, of, at, keys }: Purposed, candidates: readonly Lines[])
   const given = key === "of" ? of : at;
   const advice = `the schedule has ${candidates.length} such conductors (${what}); say which one it is`;
   const code = given === undefined ? "missing" : "unknown-value";
-  return [fault(code, [...keys, key], oneOf(names, 6), given, advice, names)];
+  return [fault(code, [...keys, key], idsMeant(names), given, advice, names)];
 }
 
 /** Of each system whose arrangements are compared, the first of which anything is installed that no other has. */

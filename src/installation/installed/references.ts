@@ -1,5 +1,5 @@
 import { equallyNear } from "../../input/nearest.js";
-import { oneOf } from "../../input/one-of.js";
+import { idsMeant } from "../dangling.js";
 import type { Installation } from "../document.js";
 import { type Fault, fault, type Keys } from "../fault.js";
 import { allIds } from "../ids.js";
@@ -47,8 +47,7 @@ function namesOf(installation: Installation): readonly string[] {
 
 function dangling(keys: Keys, id: string, known: readonly string[]): Fault {
   const near = equallyNear(id, known.slice(0, mostCompared));
-  const meant = near.length > 0 ? near : known;
-  const expected = meant.length === 0 ? "an id of this document" : oneOf(meant, 6);
+  const expected = idsMeant(near.length > 0 ? near : known);
   const advice = near.length > 0 ? "correct it" : "name something that is there, or draw what was found";
   return fault("dangling-reference", keys, expected, id, advice, near);
 }

@@ -34,7 +34,7 @@ function hold(isKept: boolean, promise: string): void {
 }
 
 async function tryMemory(command: Command): Promise<void> {
-  // After 100,000 lines, not two seconds, a process has not yet the size that it works with: over 1,000,000 it came to 1.09 to 1.24 times, over 3,000,000 to 1.05.
+  // After 100,000 lines, not two seconds, a process has not yet the size that it works with: over 1,000,000 it came to 1.09 to 1.24 times, over 3,000,000 to 1.05 and 1.07.
   const lines = asked("LINES", 3_000_000);
   const tenth = lines / 10;
   const [early, late] = await marksOf(command, lines, [tenth, lines]);
