@@ -47,6 +47,11 @@ describe("a check", () => {
     };
     expect([from("M1", "D1"), from("M0", "D1"), from("M1", "M0")]).toEqual([[], [], []]);
     expect(from("U1", "D1")).toHaveLength(1);
+    // Of two that start elsewhere nobody can tell which is which.
+    expect(from("M0", "M0").map(([id]) => id)).toEqual([
+      "grounding-electrode-conductor at M0",
+      "grounding-electrode-conductor at M0",
+    ]);
   });
 
   it.each(demoNames)(
