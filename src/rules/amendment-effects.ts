@@ -25,8 +25,8 @@ export function isWithoutCeiling(code: Code, role: Role, electrode: ElectrodeKin
 }
 
 /** Whether another basis is for a role: for itself, or for the conductor as which it is sized (250.102(D), 250.53(C)). */
-export function reaches({ role: named, use }: BasisAmendment, role: Role): boolean {
-  return named === role || (use !== "equipment-grounding-table" && sizedAs[role] === named);
+export function reaches({ role: named }: BasisAmendment, role: Role): boolean {
+  return named === role || sizedAs[role] === named;
 }
 
 const sizedAs: Readonly<Partial<Record<Role, Role>>> = {

@@ -109,11 +109,7 @@ export function canTouch(one: Amendment, { code, role, material }: Sought): bool
     case "floor":
       return one.role === role && one[columnOf(material)] !== undefined;
     case "material":
-      return (
-        one.allowedFrom !== undefined &&
-        one.material === material &&
-        (one.role === role || one.role === "every-role")
-      );
+      return one.material === material && (one.role === role || one.role === "every-role");
     case "always-wire":
       return false;
   }

@@ -92,9 +92,7 @@ function onOtherBasis<Id extends Role>(decided: Decided<Id>): Decided<Id> {
 type BesideTable = Extract<Step, { readonly kind: Governing }>;
 
 function isBesideTable(step: Step): step is BesideTable {
-  return step.kind === "floor"
-    ? step.why !== "last-row"
-    : step.kind === "load" || step.kind === "rating-row" || step.kind === "named-size";
+  return step.kind === "floor" ? step.why !== "last-row" : step.kind === "load" || step.kind === "rating-row";
 }
 
 /** What is said of the way through a table of supply areas. */

@@ -88,9 +88,8 @@ export function fromSquareInches(squareInches: number): CircularMils {
  */
 export function formatArea(area: CircularMils, unit: AreaUnit = "cmil"): string {
   readAll({ area, unit }, (at) => {
-    const isArea = readArea(member(at, "area")) !== undefined;
-    const known = readOneOf(member(at, "unit"), areaUnits);
-    return isArea ? known : undefined;
+    readArea(member(at, "area"));
+    return readOneOf(member(at, "unit"), areaUnits);
   });
   return writtenArea(area, unit);
 }

@@ -1,5 +1,6 @@
 import { explain, InputError, type Issue, mainBondingJumper, size } from "bondmil";
 import { describe, expect, it } from "vitest";
+import { useResult } from "../../src/input/given-result.js";
 
 const jumper = size(mainBondingJumper, {
   code: { year: "2023" },
@@ -39,5 +40,14 @@ describe("a result that is handed back", () => {
   it("that breaks inside is refused as one that is not whole", () => {
     const [issue] = issuesOf({ ...jumper, steps: [{ kind: "row" }] });
     expect(issue?.message).toContain("one that is not whole");
+  });
+
+  it("inside another keeps its own error", () => {
+    const { role: _, ...rest } = jumper;
+    const use = () => explain(rest as never);
+    expect(() => useResult({ rows: [] }, "listing", { rows: "list" }, use)).toThrow(/a result of size/);
+    expect(() => useResult({ rows: [] }, "listing", { rows: "list" }, use)).not.toThrow(
+      /a result of listing/,
+    );
   });
 });

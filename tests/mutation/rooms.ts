@@ -30,7 +30,7 @@ export const rooms = {
   input: [all("input"), ...ofRules, ...ofInstallations, keptRefusals],
   units: [all("units"), ...ofRules],
   conductor: [all("conductor"), all("roles"), all("supply"), all("corpus"), ...quickLaws],
-  edition: [all("tables"), ...ofRules, ...quickLaws],
+  edition: [all("tables"), ...ofRules, ...quickLaws, "tests/installation/amendments.test.ts"],
   ampacity: [all("ampacity"), "tests/corpus/corpus.test.ts", ...laws("ampacity")],
   supply: [...ofRules, ...quickLaws],
   sizing: [...ofRules, ...quickLaws],

@@ -431,6 +431,13 @@ describe("an existing building whose grounded conductor stays the fault path", (
   });
 });
 
+describe("a conductor of a feeder", () => {
+  it("need not be larger than conductors that are smaller than the table requires", () => {
+    const found = ask(sets(1, "8 AWG"), { feederDeviceAmperes: 200 });
+    expect(found).toMatchObject({ outcome: { size: "8 AWG" }, governs: "cap" });
+  });
+});
+
 describe("a conductor with the jumper at the source", () => {
   const atSource = { system: "separately-derived", jumperAt: "source" } as const;
 

@@ -284,6 +284,16 @@ describe("an amendment in force that does not act", () => {
     ]);
   });
 
+  it("says so beside one of the same section that acts", () => {
+    const floors: readonly Amendment[] = [
+      { kind: "floor", role: "main-bonding-jumper", copper: "1/0 AWG", citation },
+      { kind: "floor", role: "main-bonding-jumper", aluminum: "1/0 AWG", citation },
+    ];
+    const result = jumper(amend({ year }, ...floors));
+    expect(result).toMatchObject({ outcome: { size: "1/0 AWG" }, governs: "floor" });
+    expect(cautions(result)).toEqual([{ code: "amendment-without-effect", section: cited }]);
+  });
+
   it("says so where nothing was increased, and where another electrode is served", () => {
     const effect = [{ code: "amendment-without-effect", section: cited }];
     const plain = size(equipmentGroundingConductor, {

@@ -44,6 +44,20 @@ describe("a requirement that the table meets exactly", () => {
     expect(found.steps).toContainEqual(expect.objectContaining({ kind: "load", requiredArea: 66_360 }));
   });
 
+  it("of the load of a feeder is shown, and the device governs", () => {
+    // 6 AWG carries 65 A at 75 C, and a device of 200 A requires 6 AWG.
+    const found = size(groundedConductor, {
+      code,
+      system: "service",
+      feederDeviceAmperes: 200,
+      supply: one(1, "3/0 AWG"),
+      conductor,
+      load: { amperes: 65, circuitAmperes: 200 },
+    });
+    expect(found).toMatchObject({ governs: "rating-row", requiredArea: 26_240 });
+    expect(found.steps).toContainEqual(expect.objectContaining({ kind: "load", requiredArea: 26_240 }));
+  });
+
   it("of conductors in parallel is shown and does not govern", () => {
     // 1/0 AWG carries 150 A at 75 C, and it is the minimum size in parallel.
     const found = size(groundedConductor, {

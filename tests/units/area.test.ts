@@ -44,7 +44,8 @@ describe("unit factors", () => {
       formatArea(41740, "kcmil"),
       formatArea(41740, "mm2"),
       formatArea(41740, "in2"),
-    ]).toEqual(["41,740 cmil", "41.74 kcmil", "21.1 mm2", "0.033 in2"]);
+      formatArea(1_234_567),
+    ]).toEqual(["41,740 cmil", "41.74 kcmil", "21.1 mm2", "0.033 in2", "1,234,567 cmil"]);
   });
 });
 
