@@ -32,18 +32,22 @@ export type Evidence = (typeof evidenceLevels)[number];
  */
 export function weakestEvidence(levels: readonly (Evidence | "vouched")[]): Evidence {
   if (!Array.isArray(levels)) return readAll<Evidence>(levels, refuseLevels);
-  let weakest = evidenceLevels.length - 1;
+  let weakest: Evidence = "confirmed";
   // Every place of a list is looked at, also one that holds nothing.
-  for (const level of levels as readonly (Evidence | "vouched")[]) {
-    if (level !== "vouched") weakest = Math.min(weakest, rank(level));
-  }
-  return evidenceLevels[weakest] as Evidence;
+  for (const level of levels as readonly (Evidence | "vouched")[]) weakest = weakerOf(weakest, level);
+  return weakest;
+}
+
+/** The weaker of two levels, of which `vouched` weakens nothing. */
+export function weakerOf(one: Evidence, other: Evidence | "vouched"): Evidence {
+  return other === one || other === "vouched" || rank(other) > rank(one) ? one : other;
 }
 
 function rank(level: Evidence): number {
-  const place = evidenceLevels.indexOf(level);
-  return place >= 0 ? place : rank(readAll(level, (at) => readOneOf(at, evidenceLevels)));
+  return ranks.get(level) ?? rank(readAll(level, (at) => readOneOf(at, evidenceLevels)));
 }
+
+const ranks = /* @__PURE__ */ new Map(evidenceLevels.map((level, rank) => [level, rank]));
 
 function refuseLevels(at: Reader): undefined {
   return refuse(at, "wrong-type", "a list of levels of evidence", "give a list, even of one item");

@@ -11,7 +11,7 @@ export {
 } from "./code.js";
 export { type EditionYear, editionYears, isEditionYear } from "./edition-year.js";
 export { type ElectrodeKind, electrodeKinds } from "./electrode-kinds.js";
-export { type Evidence, evidenceLevels, weakestEvidence } from "./evidence.js";
+export { type Evidence, evidenceLevels, weakerOf, weakestEvidence } from "./evidence.js";
 export { otherThan, perPlace } from "./kept-code.js";
 export { evidenceOfCell } from "./plain-table.js";
 export type {

@@ -5,7 +5,7 @@ import {
   type Evidence,
   type Role,
   type RoleFacts,
-  weakestEvidence,
+  weakerOf,
 } from "../edition/index.js";
 import { conductorSizes } from "../edition/tables/sections.generated.js";
 import type { Step } from "../sizing/index.js";
@@ -81,7 +81,7 @@ export function notRequired<Id extends Role>(
     steps: [],
     citation,
     readings: [],
-    evidence: weakestEvidence([citation.evidence]),
+    evidence: weakerOf("confirmed", citation.evidence),
     cautions: [...cautions, ...idleCautions({ code, role, material })],
   };
 }
@@ -98,10 +98,11 @@ function giveOwnCitation(step: { citation: Citation }): void {
 
 /** The weakest of all that a result rests on; an assumed conductor rests on its ampacities too. */
 function weakestOf(citation: Citation, steps: readonly Step[]): Evidence {
-  const levels = [citation.evidence];
+  let weakest = weakerOf("confirmed", citation.evidence);
   for (const step of steps) {
-    levels.push(step.citation.evidence);
-    if (step.kind === "assumed") levels.push(...step.conductors.map((one) => one.citation.evidence));
+    weakest = weakerOf(weakest, step.citation.evidence);
+    if (step.kind !== "assumed") continue;
+    for (const one of step.conductors) weakest = weakerOf(weakest, one.citation.evidence);
   }
-  return weakestEvidence(levels);
+  return weakest;
 }
