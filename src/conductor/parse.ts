@@ -72,6 +72,7 @@ function normalize(text: string): string {
     .replace(/\s*\/\s*/g, "/");
 }
 
+/** What a text could mean; most of it is no size. */
 function candidatesFor(text: string): readonly string[] {
   const cmil = /^(\d+)000\s*(?:cmil|cm|circular mils)$/.exec(text);
   if (cmil) return [`${cmil[1]} kcmil`];
@@ -81,9 +82,7 @@ function candidatesFor(text: string): readonly string[] {
     /^(?:#|no\.?|awg)\s*([\d/]+)$/.exec(text) ??
     /^(?:#|no\.?)?\s*([\d/]+)\s*(?:awg|ga|ga\.|gauge)$/.exec(text);
   if (marked) return [gauge(marked[1] ?? "")];
-  if (/^\d\/0$|^0+$/.test(text)) return [gauge(text)];
-  if (/^\d+$/.test(text)) return [gauge(text), `${text}/0 AWG`, `${text} kcmil`];
-  return [];
+  return [gauge(text), `${text}/0 AWG`, `${text} kcmil`];
 }
 
 function gauge(number: string): string {

@@ -72,7 +72,44 @@ describe("order of sizes", () => {
     }
   });
 
-  it("refuses what is not a size", () => {
-    expect(() => areaOf("5 AWG" as never)).toThrow(InputError);
+  it("requires nothing of the smallest size, and knows none above the largest", () => {
+    expect(standardSizeFor(0)).toBe(standardSizes[0]);
+    expect(standardSizeFor(2_000_001)).toBeNull();
+  });
+
+  it.each(["3", -1, Number.NaN, 2 ** 53, undefined])("refuses an area of %j", (area) => {
+    expect(() => standardSizeFor(area as never)).toThrow(InputError);
+  });
+});
+
+describe("what is not a size", () => {
+  const issueOf = (value: unknown): unknown => {
+    try {
+      return areaOf(value as never);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      return error.issues[0];
+    }
+  };
+  const inFull = "write the size in full; parseSize parses what people write";
+  const any = 'a size such as "4/0 AWG" or "500 kcmil"';
+
+  it.each([
+    ["250 MCM", "unknown-size", ["250 kcmil"], '"250 kcmil"'],
+    ["#2", "unknown-size", ["2 AWG", "2/0 AWG"], '"2 AWG" or "2/0 AWG"'],
+    ["5 AWG", "unknown-size", [], any],
+    ["large", "unknown-size", [], any],
+    [4, "wrong-type", [], any],
+  ])("%j is refused with the sizes of its number", (value, code, alternatives, expected) => {
+    expect(issueOf(value)).toMatchObject({ code, alternatives, expected });
+    expect(issueOf(value)).toMatchObject({ message: expect.stringContaining(`; ${inFull}`) });
+  });
+
+  it("is missing where there is nothing", () => {
+    expect(issueOf(undefined)).toMatchObject({
+      code: "missing",
+      alternatives: [],
+      message: `missing, expected ${any}`,
+    });
   });
 });
