@@ -33,7 +33,7 @@ function refineSets(at: Reader, { sets }: Members<Supply>): void {
   if (sets === undefined) return;
   const list = member(at, "sets");
   refuseEmptyPhases(list, sets);
-  areOneSupply(list, sets);
+  refuseUnlikeSets(list, sets);
 }
 
 function refuseEmptyPhases(list: Reader, sets: readonly SupplySet[]): void {
@@ -44,28 +44,21 @@ function refuseEmptyPhases(list: Reader, sets: readonly SupplySet[]): void {
   });
 }
 
-/** Checks that sets can be added as one supply: phase by phase, and not more of them than keep every product exact. */
-export function areOneSupply(at: Reader, sets: readonly SupplySet[]): boolean {
-  if (!areLikePhases(at, sets)) return false;
-  if (sets.reduce((sum, { count }) => sum + count, 0) <= mostSets) return true;
+/** Refuses sets that cannot be added as one supply: phases unlike each other, or more sets than keep every product exact. */
+export function refuseUnlikeSets(at: Reader, sets: readonly SupplySet[]): void {
+  refuseUnlikePhases(at, sets);
+  if (sets.reduce((sum, { count }) => sum + count, 0) <= mostSets) return;
   refuse(at, "out-of-range", `at most ${mostSets} sets together`, "divide the supply");
-  return false;
 }
 
-/** Checks that all phased sets list the same phases, so that corresponding conductors can be added. */
-function areLikePhases(at: Reader, sets: readonly SupplySet[]): boolean {
-  let phases: number | null = null;
-  const isAlike = sets.every((set) => {
-    if (!("phases" in set)) return true;
-    phases ??= set.phases.length;
-    return set.phases.length === phases;
-  });
-  if (isAlike) return true;
+/** Corresponding conductors can be added where all phased sets list the same phases. */
+function refuseUnlikePhases(at: Reader, sets: readonly SupplySet[]): void {
+  const lengths = sets.flatMap((set) => ("phases" in set ? [set.phases.length] : []));
+  if (lengths.every((length) => length === lengths[0])) return;
   refuse(
     at,
     "unlike-phases",
     "the same number of phases in every set",
     "list the phases of every set in the same order, with null where a set leaves a phase out",
   );
-  return false;
 }

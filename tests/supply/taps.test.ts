@@ -30,6 +30,11 @@ const holding = ({
   readonly rules: readonly { readonly holds: boolean; readonly citation: { readonly section: string } }[];
 }) => rules.filter(({ holds }) => holds).map(({ citation }) => citation.section);
 
+const codesOf = ({ cautions }: { readonly cautions: readonly { readonly code: string }[] }) =>
+  cautions.map(({ code }) => code);
+const unmetOf = ({ rules }: { readonly rules: readonly { readonly unmet: readonly string[] }[] }) =>
+  rules.map(({ unmet }) => unmet);
+
 describe("a feeder tap", () => {
   it("is a third of the feeder's device beyond 10 ft, a tenth within where it leaves the enclosure", () => {
     expect(feederTap(tap)).toMatchObject({ amperes: 400 / 3, decides: 1 });
@@ -74,6 +79,76 @@ describe("a feeder tap", () => {
       "walls-above-35-feet",
     ]);
     expect(holding(feederTap({ ...tap, feet: 500, place: "outside" }))).toEqual(["240.21(B)(5)"]);
+  });
+
+  it("names every condition of every rule that is not met", () => {
+    const endsIn = { devices: [60, 60], equipment: 125 } as const;
+    expect(unmetOf(feederTap({ ...tap, feet: 101, endsIn }))).toEqual([
+      ["at-most-10-feet"],
+      ["at-most-25-feet", "one-device"],
+      ["supplies-transformer", "at-most-25-feet", "one-device"],
+      [
+        "high-bay",
+        "walls-above-35-feet",
+        "at-most-100-feet",
+        "tap-at-least-30-feet-above-floor",
+        "qualified-persons",
+        "unspliced",
+        "one-device",
+      ],
+      ["outside", "one-device"],
+    ]);
+    const transformer = { primaryVolts: 480, secondaryVolts: 208, secondaryFeet: 6 };
+    const highBay = {
+      wallFeet: 40,
+      horizontalFeet: 26,
+      aboveFloorFeet: 29,
+      qualified: true,
+      unspliced: true,
+    };
+    expect(unmetOf(feederTap({ ...tap, place: "outside", transformer, highBay }))).toEqual([
+      ["at-most-10-feet", "supplies-no-transformer"],
+      ["supplies-no-transformer"],
+      ["at-most-25-feet"],
+      ["at-most-25-feet-horizontal", "tap-at-least-30-feet-above-floor", "supplies-no-transformer"],
+      ["supplies-no-transformer"],
+    ]);
+    const grouped = feederTap({ ...tap, feet: 10, endsIn, transformer }).rules[2];
+    expect(grouped).toMatchObject({ unmet: ["one-device"], secondaryAmperes: null, secondaryParts: [] });
+  });
+
+  it("through a transformer has secondary conductors for the load and the device at their end too", () => {
+    const transformer = { primaryVolts: 480, secondaryVolts: 208, secondaryFeet: 5 };
+    const { rules } = feederTap({ ...tap, feederDevice: 100, feet: 5, transformer });
+    expect(rules[2]).toMatchObject({ amperes: 100 / 3, secondaryAmperes: 100 });
+    expect(rules[2]?.secondaryParts.map(({ from, amperes }) => [from, amperes])).toEqual([
+      ["load", 80],
+      ["device-at-end", 100],
+      ["feeder-device", (100 * 480) / (208 * 3)],
+    ]);
+  });
+
+  it("has the smaller of the sizes that the rule and its ampacity leave, in each metal", () => {
+    const highBay = { wallFeet: 36, horizontalFeet: 0, aboveFloorFeet: 30, qualified: true, unspliced: true };
+    const far = { ...tap, feet: 60, feederDevice: 600, endsIn: { device: 200 }, load: 180, highBay } as const;
+    expect(feederTap(far).smallest).toEqual({ copper: "3/0 AWG", aluminum: "250 kcmil", temperature: 75 });
+    const huge = { ...far, feet: 20, feederDevice: 2500, endsIn: { device: 800 }, load: 700 } as const;
+    expect(feederTap(huge).smallest).toEqual({ copper: null, aluminum: null, temperature: 75 });
+  });
+
+  it("comes with what to know", () => {
+    const always = ["never-next-rating", "no-tap-from-a-tap"];
+    const held = [...always, "protect-from-damage", "terminations-by-rating"];
+    expect(codesOf(feederTap(tap))).toEqual(held);
+    expect(codesOf(feederTap({ ...tap, load: 0 }))).toEqual([
+      ...[...always, "protect-from-damage"],
+      ...["load-not-given", "terminations-by-rating"],
+    ]);
+    expect(codesOf(feederTap({ ...tap, feet: 30, place: "outside" }))).toEqual([
+      ...[...always, "protect-from-damage"],
+      ...["device-beside-disconnect", "terminations-by-rating"],
+    ]);
+    expect(codesOf(feederTap({ ...tap, feet: 30 }))).toEqual([...always, "no-rule-holds"]);
   });
 
   it("is the same in every edition", () => {
@@ -158,6 +233,93 @@ describe("a transformer and its secondary conductors", () => {
     expect(
       transformerSecondary({ ...secondary, feederTap: { ...feederTap, primaryFeet: 6 } }).rules[4]?.unmet,
     ).toEqual(["at-most-25-feet"]);
+  });
+
+  it("begins a row of the table at its current", () => {
+    const at = (kva: number) =>
+      transformerSecondary({
+        ...secondary,
+        protection: "primary-only",
+        primaryDevice: undefined,
+        transformer: { ...transformer, kva, primaryVolts: 100, phases: 1 },
+      } as never).primary.permitted?.percent;
+    // 9 A and 2 A, and a thousandth below each.
+    expect([at(0.9), at(0.899), at(0.2), at(0.199)]).toEqual([125, 167, 167, 300]);
+  });
+
+  it("names every condition of every rule that is not met", () => {
+    const unknown = {
+      ...secondary,
+      protection: "primary-only",
+      transformer: { ...transformer, windings: "other" },
+      conductors: { feet: 26, place: "inside", load: 0 },
+    } as const;
+    expect(unmetOf(transformerSecondary(unknown))).toEqual([
+      ["two-wire-or-delta-delta"],
+      ["at-most-10-feet", "device-known"],
+      ["industrial", "at-most-25-feet", "device-known"],
+      ["outside", "device-known", "one-device"],
+      ["supplied-by-tap", "at-most-25-feet", "device-known", "one-device"],
+      ["at-most-25-feet", "device-known", "one-device"],
+    ]);
+    const endsIn = { devices: [100, 100], equipment: 250 };
+    const several = { ...secondary, conductors: { ...secondary.conductors, endsIn } };
+    expect(unmetOf(transformerSecondary(several))).toEqual([
+      ["two-wire-or-delta-delta"],
+      ["at-most-10-feet"],
+      ["industrial"],
+      ["outside", "one-device"],
+      ["supplied-by-tap", "one-device"],
+      ["one-device"],
+    ]);
+  });
+
+  it("asks no device of the primary within 10 ft where the conductors stay in their enclosure", () => {
+    const short = { feet: 10, place: "inside", endsIn: { device: 20 }, load: 15 } as const;
+    const stays = { ...secondary, conductors: { ...short, leavesEnclosure: false } };
+    expect(transformerSecondary(stays)).toMatchObject({ amperes: 20, decides: 1 });
+    expect(transformerSecondary(stays).rules[1]?.parts.map(({ from }) => from)).toEqual([
+      "load",
+      "device-at-end",
+    ]);
+  });
+
+  it("goes by the larger of the transformer's current and its one device in an industrial installation", () => {
+    const industrial = { ...secondary.conductors, endsIn: { device: 225 }, industrial: true };
+    const [, , third] = transformerSecondary({ ...secondary, conductors: industrial }).rules;
+    expect(third?.parts.map(({ from }) => from)).toEqual(["transformer-current", "device-at-end"]);
+    expect(third?.amperes).toBe(225);
+  });
+
+  it("comes with what to know", () => {
+    const codes = (change: object, conductors: object = {}) =>
+      codesOf(
+        transformerSecondary({
+          ...secondary,
+          ...change,
+          conductors: { ...secondary.conductors, ...conductors },
+        } as never),
+      );
+    const first = ["never-next-rating", "protect-from-damage"];
+    const last = "terminations-by-rating";
+    expect(codes({})).toEqual([...first, last]);
+    expect(codes({}, { load: 0 })).toEqual([...first, "load-not-given", last]);
+    expect(codes({}, { place: "outside" })).toEqual([...first, "device-beside-disconnect", last]);
+    expect(codes({ primaryDevice: undefined })).toEqual([...first, "largest-device-assumed", last]);
+    expect(codes({}, { endsIn: undefined })).toEqual([...first, "largest-device-assumed", last]);
+    expect(codes({ primaryDevice: 250 })).toEqual([
+      ...[...first, "device-above-permitted"],
+      ...["thermally-protected-transformer", last],
+    ]);
+    expect(codes({}, { endsIn: { device: 400 } })).toEqual([...first, "device-above-permitted", last]);
+    expect(codes({}, { feet: 30 })).toEqual(["never-next-rating", "no-rule-holds"]);
+    const delta = { transformer: { ...transformer, windings: "delta-delta-three-wire" } };
+    expect(codes(delta, { feet: 80 })).toEqual(["never-next-rating", last]);
+    const grouped = (devices: number) => ({
+      ...{ endsIn: { devices: Array(devices).fill(30), equipment: 250 }, feet: 10 },
+    });
+    expect(codes({}, grouped(6))).toEqual([...first, last]);
+    expect(codes({}, grouped(7))).toEqual([...first, "grouped-devices-as-one", last]);
   });
 
   it("says where a device is more than the table permits", () => {

@@ -131,7 +131,7 @@ interface Found {
 }
 
 function cautionsOf(
-  { edition, conductors, transformer }: TransformerQuestion,
+  { edition, conductors }: TransformerQuestion,
   { primary, secondary, least, rules }: Found,
 ): readonly TapCaution[] {
   const rule = least?.citation.section ?? null;
@@ -150,7 +150,7 @@ function cautionsOf(
     ],
     [(conductors.endsIn?.devices ?? []).length > 6, "grouped-devices-as-one", tableOf(primary, secondary)],
     [conductors.load === 0, "load-not-given", null],
-    [isAbove(primary) && transformer.kva > 0, "thermally-protected-transformer", tableOf(primary, secondary)],
+    [isAbove(primary), "thermally-protected-transformer", tableOf(primary, secondary)],
     [least !== null, "terminations-by-rating", "110.14(C)(1)"],
   ]);
 }
