@@ -17,14 +17,15 @@ import { describe, expect, it } from "vitest";
 /** Every amendment here is invented. */
 const citation = { jurisdiction: "Nowhere", section: "Sec. 1" };
 const year = "2020";
-const electrode = (amendment?: Amendment, sets = 3) =>
+const electrodeResult = (amendment?: Amendment, sets = 3) =>
   size(groundingElectrodeConductor, {
     code: amendment === undefined ? { year } : amend({ year }, amendment),
     system: "service",
     supply: { sets: [{ count: sets, size: "500 kcmil", material: "copper" }] },
     conductor: { material: "copper" },
     electrodes: [{ kind: "metal-water-pipe" }],
-  }).outcome;
+  });
+const electrode = (amendment?: Amendment, sets?: number) => electrodeResult(amendment, sets).outcome;
 const cell = (row: string | number, size: string, table = "electrode-conductor"): Amendment =>
   ({ kind: "cell", table, row, column: "copper", size, citation }) as unknown as Amendment;
 const refused = (...amendments: readonly Amendment[]): readonly unknown[] => {
@@ -44,6 +45,15 @@ describe("an amended cell", () => {
     expect(electrode(cell("last", "4/0 AWG"), 2)).toEqual(electrode(undefined, 2));
     expect(electrode(cell("1100 kcmil", "3/0 AWG"), 2)).toMatchObject({ size: "3/0 AWG" });
     expect(electrode(cell("1100 kcmil", "3/0 AWG"), 1)).toEqual(electrode(undefined, 1));
+  });
+
+  it("is cited where its row decides", () => {
+    const sectionOf = (amendment: Amendment, sets?: number) =>
+      electrodeResult(amendment, sets).steps.find(({ kind }) => kind === "row")?.citation.section;
+    const asAmended = "Table 250.66 as amended by Nowhere, Sec. 1";
+    expect(sectionOf(cell("last", "4/0 AWG"))).toBe(asAmended);
+    expect(sectionOf(cell("last", "4/0 AWG"), 2)).toBe("Table 250.66");
+    expect(sectionOf(cell("1100 kcmil", "3/0 AWG"), 2)).toBe(asAmended);
   });
 
   it("of one table leaves the other alone", () => {
