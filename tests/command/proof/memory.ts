@@ -16,13 +16,19 @@ export interface Mark {
 /** Lines before a mark over which memory is averaged, for it rises and falls with every collection. */
 const before = 20_000;
 
+/**
+ * Node lets the part of the heap where objects begin grow for as long as a program makes garbage, whatever the program keeps: without a bound
+ * the resident set rises by 9 to 24 percent between 100,000 and 1,000,000 lines, and stays there.
+ */
+const nursery = "--max-semi-space-size=4";
+
 /** Sends a stream of many lines through one process, and looks at it at some of them. */
 export async function marksOf(
   { main }: Command,
   lines: number,
   at: readonly number[],
 ): Promise<readonly Mark[]> {
-  const child = spawn(process.execPath, [main, "stream"], { stdio: ["pipe", "pipe", "ignore"] });
+  const child = spawn(process.execPath, [nursery, main, "stream"], { stdio: ["pipe", "pipe", "ignore"] });
   const { pid, stdin, stdout } = child;
   const marks: Mark[] = [];
   let seen = 0;
