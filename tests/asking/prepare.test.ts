@@ -4,9 +4,11 @@ import {
   equipmentBondingJumper,
   equipmentGroundingConductor,
   InputError,
+  largestDevice,
   mainBondingJumper,
   otherPipingBondingJumper,
   prepare,
+  size,
   supplySideBondingJumper,
   systemBondingJumper,
 } from "bondmil";
@@ -90,4 +92,56 @@ describe("the minimum size of a jumper on the load side", () => {
       expect(requiredArea(15)).toBe(4110);
     }
   });
+
+  it("counts where an amendment goes below it", () => {
+    const citation = { jurisdiction: "Nowhere", section: "Sec. 1" };
+    const cell = {
+      kind: "cell",
+      table: "equipment-grounding",
+      row: 15,
+      column: "copper",
+      size: "16 AWG",
+    } as const;
+    const conductor = { material: "copper", size: "16 AWG" } as const;
+    const under = (year: "2008" | "2011") => {
+      const code = amend({ year }, { ...cell, citation });
+      const prepared = prepare(equipmentBondingJumper, { code, conductor: { material: "copper" } });
+      return [prepared.requiredArea(15), largestDevice(equipmentBondingJumper, { code, conductor }).amperes];
+    };
+    expect(under("2008")).toEqual([4110, null]);
+    expect(under("2011")).toEqual([2580, 15]);
+  });
+});
+
+describe("a prepared function of areas", () => {
+  const code = { year: "2023" } as const;
+  const conductor = { material: "copper" } as const;
+
+  it("has the last row of 2011 where the installed conductors alone are above the one before", () => {
+    const asked = { code: { year: "2011" }, conductor: { material: "aluminum" } } as const;
+    // Seven of 3/0 AWG copper are 1,174,600 circular mils; assumed in aluminum they are 250 kcmil each, 1,750,000, where the row before ends.
+    const supply = { sets: [{ count: 7, size: "3/0 AWG", material: "copper" }] } as const;
+    const full = size(mainBondingJumper, { ...asked, supply });
+    expect(full).toMatchObject({ governs: "floor", requiredArea: 250_000 });
+    const prepared = prepare(mainBondingJumper, { ...asked, supplyMaterial: "copper" });
+    expect(prepared.kind === "by-assumed-area" && prepared.requiredArea(1_174_600, 1_750_000, 7)).toBe(
+      250_000,
+    );
+  });
+
+  it.each([0, -1, 0.5, Number.NaN, 2 ** 53, "500000", undefined])(
+    "refuses %j where an area belongs",
+    (area) => {
+      const alike = prepare(mainBondingJumper, { code, supplyMaterial: "copper", conductor });
+      const unlike = prepare(mainBondingJumper, { code, supplyMaterial: "aluminum", conductor });
+      if (alike.kind !== "by-area" || unlike.kind !== "by-assumed-area") throw new Error("another kind");
+      const wrong = area as number;
+      expect(refused(() => alike.requiredArea(wrong))).toEqual(["supplyArea: out-of-range"]);
+      expect(refused(() => unlike.needsAssumedArea(wrong, 1))).toEqual(["supplyArea: out-of-range"]);
+      expect(refused(() => unlike.requiredArea(wrong, 0, 1))).toEqual(["supplyArea: out-of-range"]);
+      expect(refused(() => unlike.needsAssumedArea(500_000, wrong))).toEqual(["sets: out-of-range"]);
+      if (area === 0) return;
+      expect(refused(() => unlike.requiredArea(500_000, wrong, 1))).toEqual(["assumedArea: out-of-range"]);
+    },
+  );
 });
