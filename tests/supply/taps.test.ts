@@ -1,4 +1,4 @@
-import { editionYears, feederTap, transformerSecondary } from "bondmil";
+import { type Evidence, editionYears, feederTap, transformerSecondary, weakestEvidence } from "bondmil";
 import { describe, expect, it } from "vitest";
 
 const tap = {
@@ -136,6 +136,22 @@ describe("a feeder tap", () => {
     expect(feederTap(huge).smallest).toEqual({ copper: null, aluminum: null, temperature: 75 });
   });
 
+  it("goes by the rule that asks least, and by the first of those that ask the same", () => {
+    expect(feederTap({ ...tap, place: "outside" })).toMatchObject({ decides: 4, amperes: 100 });
+    const alike = feederTap({ ...tap, feet: 10, place: "outside", endsIn: { device: 150 } });
+    expect(alike).toMatchObject({ decides: 0, amperes: 150 });
+    expect(holding(alike)).toHaveLength(3);
+    expect(holding(feederTap({ ...tap, feet: 25 }))).toEqual(["240.21(B)(2)"]);
+  });
+
+  it("is no surer than the rule that decides", () => {
+    for (const edition of editionYears) {
+      const { decides, rules, evidence } = feederTap({ ...tap, edition });
+      const cited = rules[decides ?? -1]?.citation.evidence ?? "memory";
+      expect(weakestEvidence([evidence, cited as Evidence])).toBe(evidence);
+    }
+  });
+
   it("comes with what to know", () => {
     const always = ["never-next-rating", "no-tap-from-a-tap"];
     const held = [...always, "protect-from-damage", "terminations-by-rating"];
@@ -228,6 +244,7 @@ describe("a transformer and its secondary conductors", () => {
     expect(rules[4]?.parts.at(-1)).toMatchObject({
       from: "feeder-device",
       divisor: 3,
+      ratio: 480 / 208,
       amperes: (200 * 480) / 624,
     });
     expect(
@@ -274,6 +291,71 @@ describe("a transformer and its secondary conductors", () => {
     ]);
   });
 
+  it("may run outside at any length to one device", () => {
+    const outside = { ...secondary.conductors, feet: 200, place: "outside" } as const;
+    expect(holding(transformerSecondary({ ...secondary, conductors: outside }))).toEqual(["240.21(C)(4)"]);
+    const inside = { ...secondary.conductors, feet: 25 };
+    expect(holding(transformerSecondary({ ...secondary, conductors: inside }))).toEqual(["240.21(C)(6)"]);
+  });
+
+  it("has no device where even the smallest is more than the table permits", () => {
+    // 50 VA at 480 V: 0.1 A, of which 300 percent is less than the smallest fuse.
+    const tiny = {
+      ...secondary,
+      transformer: { ...transformer, kva: 0.05, phases: 1 },
+      protection: "primary-only",
+      primaryDevice: undefined,
+      conductors: { feet: 5, place: "inside", endsIn: { device: 1 }, load: 0.2, leavesEnclosure: false },
+    } as unknown as Parameters<typeof transformerSecondary>[0];
+    const found = transformerSecondary(tiny);
+    expect(found.primary).toMatchObject({ device: null, given: false, permitted: { rating: null } });
+    expect(unmetOf(found)).toEqual([
+      ["two-wire-or-delta-delta", "device-known"],
+      [],
+      ["industrial"],
+      ["outside"],
+      ["supplied-by-tap"],
+      ["device-known"],
+    ]);
+    expect(codesOf(found)).toEqual(["never-next-rating", "protect-from-damage", "terminations-by-rating"]);
+    const leaves = { ...tiny, conductors: { ...tiny.conductors, leavesEnclosure: true } };
+    expect(transformerSecondary(leaves).rules[1]?.unmet).toEqual(["device-known"]);
+  });
+
+  it("meets a standard rating exactly, and passes over the one that separates the bodies of fuses", () => {
+    const at = (kva: number, volts: number) =>
+      transformerSecondary({
+        ...secondary,
+        transformer: { ...transformer, kva, primaryVolts: volts, secondaryVolts: volts, phases: 1 },
+      });
+    // 80 A: 100 A at 125 percent, and 200 A at 250 percent.
+    const { primary, secondary: other } = at(8, 100);
+    expect([primary.permitted?.rating, other.permitted?.rating]).toEqual([200, 100]);
+    // 480.4 A: 600.5 A at 125 percent.
+    expect(at(48.04, 100).secondary.permitted?.rating).toBe(700);
+  });
+
+  it("cites the table for each side, and the rule that decides", () => {
+    const sections = (question: Parameters<typeof transformerSecondary>[0]) =>
+      transformerSecondary(question).citations.map(({ section }) => section);
+    expect(sections(secondary)).toEqual(["Table 450.3(B)", "Table 450.3(B)", "240.21(C)(6)"]);
+    const long = { ...secondary.conductors, feet: 80 };
+    expect(sections({ ...secondary, protection: "primary-only", conductors: long })).toEqual([
+      "Table 450.3(B)",
+      "240.21(C)",
+    ]);
+  });
+
+  it("has terminations by the rating of the equipment that holds several devices", () => {
+    const ends = (equipment: number) =>
+      transformerSecondary({
+        ...secondary,
+        conductors: { feet: 10, place: "inside", endsIn: { devices: [30, 30], equipment }, load: 40 },
+      });
+    expect(ends(100)).toMatchObject({ secondary: { device: 60 }, smallest: { temperature: 60 } });
+    expect(ends(125)).toMatchObject({ secondary: { device: 60 }, smallest: { temperature: 75 } });
+  });
+
   it("asks no device of the primary within 10 ft where the conductors stay in their enclosure", () => {
     const short = { feet: 10, place: "inside", endsIn: { device: 20 }, load: 15 } as const;
     const stays = { ...secondary, conductors: { ...short, leavesEnclosure: false } };
@@ -312,7 +394,10 @@ describe("a transformer and its secondary conductors", () => {
       ...["thermally-protected-transformer", last],
     ]);
     expect(codes({}, { endsIn: { device: 400 } })).toEqual([...first, "device-above-permitted", last]);
+    expect(codes({ protection: "primary-only" })).toEqual([...first, last]);
     expect(codes({}, { feet: 30 })).toEqual(["never-next-rating", "no-rule-holds"]);
+    const nowhere = { feet: 30, place: "outside", endsIn: { devices: [30, 30], equipment: 100 } };
+    expect(codes({}, nowhere)).toEqual(["never-next-rating", "no-rule-holds"]);
     const delta = { transformer: { ...transformer, windings: "delta-delta-three-wire" } };
     expect(codes(delta, { feet: 80 })).toEqual(["never-next-rating", last]);
     const grouped = (devices: number) => ({

@@ -137,20 +137,21 @@ function cautionsOf(
   const rule = least?.citation.section ?? null;
   const { section } = transformerSecondaryConductors[edition];
   const [byPrimary] = rules;
+  const table = primary.permitted?.citation.section ?? null;
   return tapCautions([
     [true, "never-next-rating", section],
     [least === null, "no-rule-holds", section],
     [least !== null && least !== byPrimary, "protect-from-damage", rule],
     [conductors.place === "outside" && least !== null, "device-beside-disconnect", rule],
-    [isAbove(primary) || isAbove(secondary), "device-above-permitted", tableOf(primary, secondary)],
+    [isAbove(primary) || isAbove(secondary), "device-above-permitted", table],
     [
       (!primary.given && primary.device !== null) || (!secondary.given && secondary.device !== null),
       "largest-device-assumed",
-      tableOf(primary, secondary),
+      table,
     ],
-    [(conductors.endsIn?.devices ?? []).length > 6, "grouped-devices-as-one", tableOf(primary, secondary)],
+    [(conductors.endsIn?.devices ?? []).length > 6, "grouped-devices-as-one", table],
     [conductors.load === 0, "load-not-given", null],
-    [isAbove(primary), "thermally-protected-transformer", tableOf(primary, secondary)],
+    [isAbove(primary), "thermally-protected-transformer", table],
     [least !== null, "terminations-by-rating", "110.14(C)(1)"],
   ]);
 }
@@ -159,8 +160,4 @@ function cautionsOf(
 function isAbove({ device, permitted }: TransformerSide): boolean {
   if (device === null || permitted === null) return false;
   return device > Math.max(permitted.amperes, permitted.rating ?? 0);
-}
-
-function tableOf(primary: TransformerSide, secondary: TransformerSide): string | null {
-  return (primary.permitted ?? secondary.permitted)?.citation.section ?? null;
 }
