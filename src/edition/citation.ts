@@ -14,6 +14,14 @@ export interface Citation {
   readonly evidence: CitedEvidence;
 }
 
+/** Citations without those that say the same as an earlier one. */
+export function distinctCitations(all: readonly Citation[]): readonly Citation[] {
+  return all.filter(
+    ({ section, evidence }, i) =>
+      all.findIndex((other) => other.section === section && other.evidence === evidence) === i,
+  );
+}
+
 /** A row in which an amendment has put another size. Where the row starts and ends is still known as surely as the table is. */
 export function citeAsAmended({ section, evidence }: Citation, by: string | undefined): Citation {
   return { section: by === undefined ? section : `${section} as amended by ${by}`, evidence };

@@ -1,6 +1,13 @@
 export { placeOfCell, ratingTableUnder, supplyTableUnder } from "./amended-tables.js";
 export { amendmentsInForce, citeAmendment, holds } from "./amendment.js";
-export { type Citation, type CitedEvidence, citeAsAmended, inferred, restingOn } from "./citation.js";
+export {
+  type Citation,
+  type CitedEvidence,
+  citeAsAmended,
+  distinctCitations,
+  inferred,
+  restingOn,
+} from "./citation.js";
 export {
   chosenReading,
   enforcedReading,

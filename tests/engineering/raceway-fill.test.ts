@@ -75,6 +75,35 @@ describe("raceway fill", () => {
     expect(filled.conductors[1]?.squareInches).toBe(0.027);
   });
 
+  it("takes RHW as large as it is with its covering, or without", () => {
+    const rhw = { count: 1, size: "10 AWG", insulation: "RHW" } as const;
+    const area = (one: object) =>
+      racewayFill({ edition, raceway: "rigid-metal", conductors: [{ ...rhw, ...one }] }).squareInches;
+    expect([area({}), area({ withoutCovering: true }), area({ insulation: "THHN" })]).toEqual([
+      ...[0.0437, 0.0333, 0.0211],
+    ]);
+  });
+
+  it("cites each place once, and the note that rounds where it decides", () => {
+    const sections = (count: number) =>
+      racewayFill({
+        edition,
+        raceway: "electrical-metallic-tubing",
+        tradeSize: "1",
+        conductors: [
+          { count: count - 1, size: "8 AWG", insulation: "THW" },
+          { count: 1, size: "8 AWG", insulation: "THW" },
+        ],
+      }).citations.map(({ section }) => section);
+    expect(sections(7)).toEqual(["Chapter 9 Table 1", "Chapter 9 Table 4", "Chapter 9 Table 5"]);
+    expect(sections(8)).toEqual([
+      "Chapter 9 Table 1",
+      "Chapter 9 note 7",
+      "Chapter 9 Table 4",
+      "Chapter 9 Table 5",
+    ]);
+  });
+
   it("takes stated areas to the next ten-thousandth", () => {
     const filled = racewayFill({
       edition,
@@ -92,6 +121,7 @@ describe("raceway fill", () => {
     // 2.067 / 0.642 = 3.2
     expect(racewayFill({ ...three, conductors: [thhn(3, "250 kcmil")] }).cautions).toEqual(["may-jam"]);
     expect(racewayFill({ ...three, conductors: [thhn(3, "3/0 AWG")] }).cautions).toEqual([]);
+    expect(racewayFill({ ...three, conductors: [thhn(4, "250 kcmil")] }).cautions).toEqual([]);
   });
 
   it("refuses what the tables do not list and what no trade size takes", () => {
@@ -115,5 +145,20 @@ describe("raceway fill", () => {
       { count: 1, size: "4 AWG", insulation: "RHW-2", compact: true, withoutCovering: true },
     ] as const)
       expect(issuesOf({ ...tubing, conductors: [one] })).toEqual([["unknown-value", "conductors[0].size"]]);
+  });
+
+  it("names the sizes that the table of a conductor has", () => {
+    try {
+      racewayFill({
+        edition,
+        raceway: "electrical-metallic-tubing",
+        conductors: [{ count: 1, size: "3 AWG", insulation: "THHN", compact: true }],
+      });
+      expect.unreachable();
+    } catch (error) {
+      const { alternatives = [] } = (error as InputError).issues[0] ?? {};
+      expect([alternatives[0], alternatives.at(-1)]).toEqual(["6 AWG", "1000 kcmil"]);
+      expect(alternatives).not.toContain("3 AWG");
+    }
   });
 });

@@ -74,6 +74,26 @@ describe("voltage drop", () => {
     }
   });
 
+  it("takes the resistance of coated copper where it is coated, and there is no coated aluminum", () => {
+    const effective = (material: "copper" | "aluminum", coated?: boolean) =>
+      voltageDrop({
+        ...run,
+        impedance: { from: "table-8", ...(coated !== undefined && { coated }) },
+        conductors: { size: "3/0 AWG", material },
+      }).impedance.effective;
+    expect([effective("copper", true), effective("copper", false), effective("copper")]).toEqual([
+      ...[0.0797, 0.0766, 0.0766],
+    ]);
+    expect([effective("aluminum", true), effective("aluminum")]).toEqual([0.126, 0.126]);
+  });
+
+  it("cites each place that was read once", () => {
+    const { citations, evidence } = voltageDrop({ ...run, permittedPercent: 2, mostSets: 3 });
+    expect(new Set(citations.map(({ section }) => section))).toEqual(new Set(["Chapter 9 Table 9"]));
+    expect(new Set(citations.map((one) => one.evidence)).size).toBe(citations.length);
+    expect(citations.map((one) => one.evidence)).toContain(evidence);
+  });
+
   it("leaves conductors that suffice as they are", () => {
     const { sufficient, cautions } = voltageDrop({ ...run, permittedPercent: 4 });
     expect(sufficient).toMatchObject([{ sets: 1, size: "3/0 AWG", increased: false }]);
@@ -103,8 +123,21 @@ describe("voltage drop", () => {
     expect(
       issuesOf({ ...run, conductors: { ...run.conductors, sets: 3 }, permittedPercent: 3, mostSets: 2 }),
     ).toEqual(["mostSets: out-of-range"]);
+    expect(issuesOf({ ...run, permittedPercent: 3, mostSets: 1 })).toEqual([]);
     expect(issuesOf({ ...run, impedance: { from: "table-8", solid: true } })).toEqual([
       "conductors.size: unknown-value",
     ]);
+  });
+
+  it("names the sizes that the table has", () => {
+    try {
+      voltageDrop({ ...run, conductors: { size: "1250 kcmil", material: "copper" } });
+      expect.unreachable();
+    } catch (error) {
+      const [issue] = (error as InputError).issues;
+      expect(issue?.expected).toBe("a size that Table 9 has for copper, from 14 AWG to 1000 kcmil");
+      expect(issue?.alternatives).toContain("750 kcmil");
+      expect(issue?.alternatives).not.toContain("700 kcmil");
+    }
   });
 });

@@ -1,4 +1,10 @@
-import { type Citation, type EditionYear, type Evidence, weakestEvidence } from "../../edition/index.js";
+import {
+  type Citation,
+  distinctCitations,
+  type EditionYear,
+  type Evidence,
+  weakestEvidence,
+} from "../../edition/index.js";
 import { evidenceOfCell } from "../../edition/plain-table.js";
 import { racewayFill as fillTable } from "../../edition/tables/raceway-fill.generated.js";
 import type { Marks } from "../../input/given-result.js";
@@ -205,17 +211,12 @@ function citationsOf(
     section,
     evidence: evidenceOfCell(table, row, column),
   });
-  const all = [
+  return distinctCitations([
     nipple ? cite("Chapter 9 note 4", "nipple") : cite(table.number, "percent"),
     ...(byRounding ? [cite("Chapter 9 note 7", "roundsUpFrom")] : []),
     { ...bore.citation },
     ...conductors.flatMap(({ citation }) => citation ?? []),
-  ];
-  return all.filter((one, i) => all.findIndex((other) => isSame(one, other)) === i);
-}
-
-function isSame(one: Citation, other: Citation): boolean {
-  return one.section === other.section && one.evidence === other.evidence;
+  ]);
 }
 
 /** Ratios of the diameter of the raceway to that of one of three alike conductors at which they may wedge (note to Table 1). */

@@ -1,5 +1,11 @@
 import { areaOf, type ConductorSize } from "../../conductor/index.js";
-import { type Citation, type EditionYear, type Evidence, weakestEvidence } from "../../edition/index.js";
+import {
+  type Citation,
+  distinctCitations,
+  type EditionYear,
+  type Evidence,
+  weakestEvidence,
+} from "../../edition/index.js";
 import type { Marks } from "../../input/given-result.js";
 import { placeIn, type Reader, readAll, refuse } from "../../input/reader.js";
 import type { Increase } from "../../rules/shape.generated.js";
@@ -151,9 +157,7 @@ function answer(at: Reader, question: VoltageDropQuestion): VoltageDrop | undefi
       : counts.flatMap((sets) => smallestFor(question, sets, permittedPercent) ?? []);
   if (permittedPercent !== null && found.length === 0) return refuseDrop(at, question, counts);
   const sufficient = found.map((drop) => sufficientFrom(question, drop));
-  const citations = [own, ...found]
-    .map((drop) => drop.impedance.citation)
-    .filter((one, i, all) => all.findIndex((other) => isSame(one, other)) === i);
+  const citations = distinctCitations([own, ...found].map((drop) => drop.impedance.citation));
   return {
     edition,
     current,
@@ -175,10 +179,6 @@ function answer(at: Reader, question: VoltageDropQuestion): VoltageDrop | undefi
       ...(sufficient.some(({ increased }) => increased) ? ["grounding-conductor-increases" as const] : []),
     ],
   };
-}
-
-function isSame(one: Citation, other: Citation): boolean {
-  return one.section === other.section && one.evidence === other.evidence;
 }
 
 function sufficientFrom(
