@@ -1,3 +1,4 @@
+import { metalMass } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { type SupplyCandidatesQuestion, supplyCandidates } from "../../src/candidates/supply-candidates.js";
 import { InputError } from "../../src/input/input-error.js";
@@ -118,6 +119,71 @@ describe("the candidates for a supply", () => {
     expect(first?.terminations).toBe(2 * 3 * 5);
   });
 
+  it("weigh what runs in all raceways, each metal apart", () => {
+    const pounds = (conductors: Parameters<typeof metalMass>[0]["conductors"]) =>
+      metalMass({ conductors, feet: 1000 });
+    const plastic = { ...feeder, raceways: ["pvc-schedule-40"] } as const;
+    const ofThree = (question: SupplyCandidatesQuestion) =>
+      supplyCandidates(question).candidates.find((one) => one.sets === 3 && one.smallestSize);
+    const wires = { count: 12, size: "300 kcmil", material: "copper" } as const;
+    const grounding = { count: 3, size: "1/0 AWG", material: "copper" } as const;
+    const found = ofThree(plastic);
+    expect(found?.grounded).toEqual({ size: "300 kcmil", count: 3 });
+    expect(found?.mass.copper).toBeCloseTo(pounds([wires, grounding]).copper, 6);
+    expect(found?.mass.aluminum).toBe(0);
+    // 800 A require 3/0 AWG aluminum.
+    const other = ofThree({ ...plastic, bonding: { material: "aluminum" } });
+    expect(other?.mass.copper).toBeCloseTo(pounds([wires]).copper, 6);
+    const aluminum = { count: 3, size: "3/0 AWG", material: "aluminum" } as const;
+    expect(other?.mass.aluminum).toBeCloseTo(pounds([aluminum]).aluminum, 6);
+  });
+
+  it("cause the jumpers of their system", () => {
+    const rolesOf = (kind: "service" | "separately-derived", grounded: boolean) =>
+      supplyCandidates({
+        ...service,
+        system: { kind, ungrounded: 3, ...(grounded && { grounded: { currentCarrying: false } }) },
+      }).candidates[0]?.conductors.map(({ role }) => role);
+    expect(rolesOf("service", true)).toEqual([
+      "main-bonding-jumper",
+      "grounding-electrode-conductor",
+      "grounded-conductor",
+    ]);
+    expect(rolesOf("service", false)).toEqual(["grounding-electrode-conductor"]);
+    expect(rolesOf("separately-derived", true)).toEqual([
+      "system-bonding-jumper",
+      "grounding-electrode-conductor",
+      "grounded-conductor",
+      "supply-side-bonding-jumper",
+    ]);
+  });
+
+  it("have at least the ampacity that is asked", () => {
+    // 250 kcmil carries 255 A at 75 C.
+    const within = { ...service, limits: { mostSets: 1 } };
+    expect(smallest({ ...within, leastAmpacity: 255 })).toEqual(["1 x 250 kcmil"]);
+    expect(smallest({ ...within, leastAmpacity: 256 })).toEqual(["1 x 300 kcmil"]);
+  });
+
+  it("in fewer raceways beat the same conductors in more", () => {
+    const { candidates } = supplyCandidates({
+      ...feeder,
+      system: { kind: "feeder", ungrounded: 3 },
+      load: { continuous: 0, other: 700 },
+      raceways: ["electrical-metallic-tubing"],
+      bonding: { material: "copper", metalRaceway: "serves" },
+      conductor: { ...feeder.conductor, smallest: "600 kcmil", largest: "600 kcmil" },
+      limits: { mostSets: 2, mostSetsInRaceway: 2 },
+    });
+    const [one, two] = candidates;
+    expect(candidates.map(({ raceways, unbeaten }) => [raceways?.count, unbeaten]).sort()).toEqual([
+      [1, true],
+      [2, false],
+    ]);
+    expect(one?.mass).toEqual(two?.mass);
+    expect(one?.terminations).toBe(two?.terminations);
+  });
+
   it("mark the ones that no other beats, and no other", () => {
     const conductor = { insulation: "XHHW-2", materials: ["copper", "aluminum"] } as const;
     const { candidates } = supplyCandidates({ ...feeder, conductor, bonding: { material: "aluminum" } });
@@ -172,6 +238,8 @@ describe("the candidates for a supply", () => {
     const thwn = supplyCandidates({ ...feeder, limits: { mostSets: 2 } });
     expect(thwn.cautions.map(({ code }) => code)).toContain("sizes-without-area");
     expect(thwn.candidates.map(({ size }) => size)).not.toContain("1250 kcmil");
+    const listed = { ...feeder, conductor: { ...feeder.conductor, largest: "1000 kcmil" as const } };
+    expect(supplyCandidates(listed).cautions.map(({ code }) => code)).not.toContain("sizes-without-area");
     const bare = supplyCandidates({ ...feeder, raceways: undefined as never });
     expect(bare.candidates.map(({ size }) => size)).toContain("1250 kcmil");
   });
@@ -241,11 +309,13 @@ describe("a question that cannot be answered", () => {
   });
 
   it("names what the limits reach", () => {
-    try {
-      supplyCandidates({ ...service, load: { continuous: 0, other: 5000 } });
-      expect.unreachable();
-    } catch (error) {
-      expect((error as InputError).message).toContain("2 sets of up to 2000 kcmil reach 1330 A");
-    }
+    const much = { ...service, load: { continuous: 0, other: 5000 } };
+    expect(() => supplyCandidates(much)).toThrow("2 sets of up to 2000 kcmil reach 1330 A");
+    const conductor = {
+      insulation: "THWN-2",
+      materials: ["copper", "aluminum"],
+      largest: "500 kcmil",
+    } as const;
+    expect(() => supplyCandidates({ ...much, conductor })).toThrow("2 sets of up to 500 kcmil reach 760 A");
   });
 });

@@ -43,6 +43,7 @@ describe("parsing what people write", () => {
     ["250MCM", "250 kcmil"],
     ["750", "750 kcmil"],
     ["250,000 cmil", "250 kcmil"],
+    ["250000cmil", "250 kcmil"],
     ["500000 circular mils", "500 kcmil"],
     ["1,250 kcmil", "1250 kcmil"],
     ["  3/0  ", "3/0 AWG"],
