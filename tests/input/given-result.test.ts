@@ -42,6 +42,55 @@ describe("a result that is handed back", () => {
     expect(issue?.message).toContain("one that is not whole");
   });
 
+  it.each<readonly [string, object, readonly string[]]>([
+    [
+      "what a conductor withstands",
+      { withstands: true },
+      ["material", "temperatures", "capacity", "letThrough", "ratio", "steps", "cautions"],
+    ],
+    [
+      "the fill of a raceway",
+      { permittedSquareInches: 1 },
+      ["edition", "raceway", "tradeSize", "percent", "conductors", "citations", "cautions"],
+    ],
+    [
+      "a voltage drop",
+      { impedanceFrom: "table-9" },
+      [
+        ...["edition", "circuitVolts", "volts", "percent", "impedance"],
+        ...["conductors", "sufficient", "citations", "cautions"],
+      ],
+    ],
+    ["a designation", { designation: "x" }, ["mainBondingJumper", "box", "electrodeConductor", "beyond"]],
+    ["a source", { follows: {} }, ["edition", "kind", "why", "citation"]],
+    ["a cable tray", { metal: "steel" }, ["edition", "amperes", "outcome", "citation", "cautions"]],
+    ["a count", { kind: "current-carrying" }, ["edition", "count", "circuits", "spares", "citation"]],
+    [
+      "a device",
+      { kind: "device" },
+      ["edition", "ampacity", "most", "limitedBy", "neighbors", "cautions", "citation", "evidence"],
+    ],
+    [
+      "a dwelling",
+      { kind: "dwelling-conductor" },
+      ["edition", "size", "by", "amperes", "citation", "evidence"],
+    ],
+    ["a load", { kind: "required-by-load" }, ["edition", "of", "load", "conductors"]],
+    ["a tap", { kind: "feeder-tap" }, ["edition", "rules", "evidence", "cautions"]],
+    [
+      "a secondary",
+      { kind: "transformer-secondary" },
+      ["edition", "primary", "secondary", "rules", "citations", "evidence", "cautions"],
+    ],
+    [
+      "an ampacity",
+      { kind: "ampacity" },
+      ["edition", "amperes", "limitedBy", "steps", "cautions", "evidence"],
+    ],
+  ])("names each member that is missing in what only looks like %s", (_, given, missing) => {
+    expect(issuesOf(given).map(({ path }) => path)).toEqual(missing);
+  });
+
   it("inside another keeps its own error", () => {
     const { role: _, ...rest } = jumper;
     const use = () => explain(rest as never);

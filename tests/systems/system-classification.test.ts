@@ -8,6 +8,7 @@ import {
   type RoleFollows,
   roleIds,
   type SourceInput,
+  weakestEvidence,
 } from "bondmil";
 import { describe, expect, it } from "vitest";
 
@@ -52,6 +53,16 @@ describe("whether a source is separately derived", () => {
       why: "grounded-conductor-switched",
       citation: { section },
     });
+  });
+
+  it("is no surer than what follows for any role", () => {
+    for (const year of editionYears) {
+      const { citation, follows, evidence } = classify({ code: { year }, ...switched });
+      const levels = [citation, ...Object.values(follows).map((one) => one.citation)].map(
+        (one) => one.evidence,
+      );
+      expect(weakestEvidence(levels)).toBe(evidence);
+    }
   });
 
   it.each([
