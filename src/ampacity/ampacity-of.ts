@@ -5,7 +5,7 @@ import { member, type Reader, readAll, refuse } from "../input/reader.js";
 import type { AmpacityCaution, AmpacityStep, ConductorAmpacity, LimitStep } from "./ampacity-result.js";
 import { adjusted, amperesUnder, type Conditions, cableColumn, conditionsIn } from "./conditions.js";
 import { ampacityIn, amperesIn } from "./raceway.js";
-import { canCarry, canLie } from "./read-conditions.js";
+import { canLie, refusePlace } from "./read-conditions.js";
 import {
   type AmpacityQuestion,
   ampacityQuestionShape,
@@ -49,7 +49,7 @@ export function ampacityOf(question: AmpacityQuestion): ConductorAmpacity {
         const { insulation } = conductor;
         const insulationAt = member(member(at, "conductor"), "insulation");
         if (canLie(insulationAt, edition, insulation, place)) {
-          canCarry(member(at, "place"), edition, insulation, place);
+          refusePlace(member(at, "place"), edition, insulation, place);
         }
       },
     );

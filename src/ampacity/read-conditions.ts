@@ -13,7 +13,7 @@ export function refineConditions(
 ): void {
   if (edition === undefined || insulation === undefined || place === undefined) return;
   if (canLie(member(at, "insulation"), edition, insulation, place)) {
-    canCarry(member(at, "place"), edition, insulation, place);
+    refusePlace(member(at, "place"), edition, insulation, place);
   }
 }
 
@@ -33,21 +33,21 @@ export function canLie(
   return false;
 }
 
-/** Checks that the place is told as far as it has to be, and that it leaves something to carry. */
-export function canCarry(
+/** Refuses a place that is not told as far as it has to be, or that leaves the insulation nothing to carry. */
+export function refusePlace(
   at: Reader,
   edition: EditionYear,
   insulation: InsulationType,
   place: PlaceOfUse,
-): boolean {
+): void {
   const { ambient, inchesAboveRoof, method } = place;
   if (ambient === undefined) {
+    if (inchesAboveRoof === undefined && method !== "equation") return;
     const needing = inchesAboveRoof === undefined ? "the equation" : "a roof";
-    if (inchesAboveRoof === undefined && method !== "equation") return true;
     refuse(member(at, "ambient"), "missing", `the ambient temperature, which ${needing} goes by`, "");
-    return false;
+    return;
   }
-  if (conditionsIn(edition, { insulation, place, terminations: { marked: 90 } }) !== null) return true;
+  if (conditionsIn(edition, { insulation, place, terminations: { marked: 90 } }) !== null) return;
   const rating = ratingOf(edition, insulation, place.location);
   const withRoof = inchesAboveRoof === undefined ? "" : " with what the roof adds";
   refuse(
@@ -56,5 +56,4 @@ export function canCarry(
     `an ambient temperature that leaves insulation rated ${rating} C something to carry${withRoof}`,
     "use insulation of a higher rating, or a cooler place",
   );
-  return false;
 }

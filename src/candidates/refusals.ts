@@ -1,5 +1,5 @@
 import { countedLoad } from "../ampacity/continuous-load.js";
-import { canCarry, canLie } from "../ampacity/read-conditions.js";
+import { canLie, refusePlace } from "../ampacity/read-conditions.js";
 import { areaOf, standardSizes } from "../conductor/index.js";
 import type { EditionYear } from "../edition/index.js";
 import type { Members } from "../input/read-shape.js";
@@ -50,7 +50,8 @@ function refuseConditions(
   place: SupplyCandidatesQuestion["place"],
 ): void {
   const insulationAt = member(member(at, "conductor"), "insulation");
-  if (canLie(insulationAt, year, insulation, place)) canCarry(member(at, "place"), year, insulation, place);
+  if (canLie(insulationAt, year, insulation, place))
+    refusePlace(member(at, "place"), year, insulation, place);
 }
 
 function refuseSmallDevice(at: Reader, load: SupplyCandidatesQuestion["load"], device: number): void {

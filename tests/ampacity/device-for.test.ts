@@ -2,6 +2,7 @@ import {
   currentCarryingConductors,
   deviceFor,
   dwellingConductor,
+  type EditionYear,
   editionYears,
   explain,
   InputError,
@@ -88,7 +89,11 @@ describe("the device of conductors", () => {
       [350, 400],
       ["rating-off-the-list", "load-within-ampacity"],
     ]);
-    expect(deviceFor(feeder(380, { rating: 400 }))).toMatchObject({ permitted: true, neighbors: [] });
+    expect(deviceFor(feeder(380, { rating: 400 }))).toMatchObject({
+      permitted: true,
+      neighbors: [],
+      cautions: ["load-within-ampacity"],
+    });
     expect(deviceFor(feeder(380, { rating: 401 })).permitted).toBe(false);
     expect(deviceFor(feeder(380)).permitted).toBeNull();
     expect(deviceFor(feeder(380, { rating: 6500 })).neighbors).toEqual([6000]);
@@ -119,6 +124,15 @@ describe("the conductors of a dwelling", () => {
         );
         expect(new Set(sizes).size).toBe(1);
       }
+  });
+
+  it("cite the list, or the allowance with the table of ampacities and what the system needs", () => {
+    const section = (edition: EditionYear, more: object = {}) =>
+      dwellingConductor({ edition, ...house, ...more }).citation.section;
+    expect(section("2008")).toBe("Table 310.15(B)(6)");
+    expect(section("2011")).toBe("Table 310.15(B)(7)");
+    expect(section("2020")).toBe("310.12, Table 310.16");
+    expect(section("2020", { system: "208Y/120-two-phases" })).toBe("310.12, Table 310.16");
   });
 
   it("are larger in a hotter place, but not by the list", () => {

@@ -129,6 +129,16 @@ describe("an amendment of one role", () => {
     expect(lifted()).toMatchObject({ size: "1/0 AWG" });
   });
 
+  it("leaves the ceiling of electrodes where it only names another table, for a service of unknown rating", () => {
+    const byTable = under({
+      kind: "basis",
+      role: "grounding-electrode-conductor",
+      use: "equipment-grounding-table",
+      citation,
+    });
+    expect(electrode(byTable).outcome).toMatchObject({ size: "4 AWG" });
+  });
+
   it("lifts the ceiling of electrodes, and not the increase", () => {
     const noCeiling = under({
       kind: "basis",

@@ -265,6 +265,15 @@ describe("a reading that a jurisdiction enforces", () => {
     ]);
     const large = jumper(reading("large-supplies-only", undefined, { readings }), 1, "250 kcmil");
     expect(said(large)).toEqual([]);
+    const floor = { kind: "floor", role: "main-bonding-jumper", copper: "3/0 AWG", citation } as const;
+    const other = { ...citation, section: "Sec. 2" };
+    const raised = jumper(
+      amend(reading("large-supplies-only", undefined, { readings }), { ...floor, citation: other }),
+      1,
+      "250 kcmil",
+    );
+    expect(raised).toMatchObject({ governs: "floor", requiredArea: 167_800 });
+    expect(said(raised)).toEqual([]);
     const open = small(reading("large-supplies-only", onRoofs, { readings }));
     expect(open).toMatchObject({ requiredArea: 10_380, readings: [{ chosen: "every-supply" }] });
     expect(said(open)).toEqual(unknown);
