@@ -67,6 +67,9 @@ where it was not. Metals are written by their symbols, Cu and Al.
 \`bondmil stream\` is a plain filter: a line in, a line out, in order, and no line knows of another. Whatever runs a filter over parts of a file divides the work over cores or machines.
 Such engines take an exit code other than 0 for a filter that broke, which is why refused lines change it only with \`--strict\`.
 
+No line is kept, so that memory does not grow with the stream. Node itself takes up to 25 MB more over the first half million lines, because it lets the part of its heap where objects begin
+grow with the garbage that any program makes; where that matters, bound it: \`NODE_OPTIONS=--max-semi-space-size=4 bondmil stream\` takes the same 85 MB after 100,000 and after 1,000,000 lines.
+
 **GNU parallel**, as many processes as there are cores. \`-N\` lines go to each process, \`--keep-order\` puts the output in the order of the input, and the expression hands each
 process the number of its first line, so that numbers count through. One part for each core is fastest, because each process spends its first two seconds warming up; a part is held in
 memory while it is handed out. A question of one conductor is answered faster than it can be handed out: one process takes those.
@@ -90,7 +93,7 @@ python3 node_modules/bondmil/docs/many-machines/stream.py tcp://127.0.0.1:8786 -
 [The script](many-machines/stream.py) sends parts of whole lines to the workers, keeps order and line numbers, and has at most \`--ahead\` parts under way, so that its memory stays flat too. The
 part of a worker that is lost is done again by another; each part is written once, and one that gave another number of lines than it got ends the run.
 
-\`npm run proof:stream\` runs all of this: 3,000,000 lines through one process, GNU parallel over two, and Dask with two workers of which one is killed on the way, whose answers must be the same bytes as those of one process.
+\`npm run proof:stream\` runs all of this: 1,000,000 lines through one process, GNU parallel over two, and Dask with two workers of which one is killed on the way, whose answers must be the same bytes as those of one process.
 `;
 }
 
