@@ -27,7 +27,7 @@ export function refuseCells(list: Reader, year: EditionYear, amendments: readonl
   const isInTable = ({ cell }: ListedCell): boolean =>
     printedRows(year, cell).some(({ end }) => end === endOfRow(cell.row));
   const columns = new Map<string, ListedCell[]>();
-  for (const one of listed.filter(isInTable)) {
+  for (const one of listed) {
     const key = `${one.cell.table} ${one.cell.column}`;
     columns.set(key, [...(columns.get(key) ?? []), one]);
   }

@@ -76,6 +76,18 @@ describe("an amended cell", () => {
     ]);
   });
 
+  it("of a rating is cited where it decides", () => {
+    const code = amend({ year }, cell(60, "8 AWG", "equipment-grounding"));
+    const sectionAt = (amperes: number) =>
+      size(equipmentGroundingConductor, {
+        code,
+        circuits: [{ device: { amperes } }],
+        conductor: { material: "copper" },
+      }).steps[0]?.citation.section;
+    expect(sectionAt(60)).toBe("Table 250.122 as amended by Nowhere, Sec. 1");
+    expect(sectionAt(100)).toBe("Table 250.122");
+  });
+
   it("is refused where it names no row, or breaks the order of the table", () => {
     expect(refused(cell("5 AWG", "4 AWG"))).toEqual([["unknown-value", "amendments[0].row"]]);
     expect(refused(cell("last", "4/0 AWG", "bonding-conductor"))).toEqual([
@@ -91,6 +103,30 @@ describe("an amended cell", () => {
     for (const row of ["250 kcmil and more", "about 250 kcmil", null])
       expect(named(row)).toEqual([["unknown-value", "amendments[0].row"]]);
     expect(named(undefined)).toEqual([["missing", "amendments[0].row"]]);
+  });
+
+  it("is refused where the row of a rating is named by a size, and the other way round", () => {
+    expect(refused(cell("6 AWG", "8 AWG", "equipment-grounding"))[0]).toEqual([
+      "wrong-type",
+      "amendments[0].row",
+    ]);
+    expect(refused(cell(100, "4 AWG"))[0]).toEqual(["unknown-value", "amendments[0].row"]);
+  });
+
+  it("is refused with its code where that is none", () => {
+    const codeOf = (code: unknown) => {
+      try {
+        amend(code as never, cell("last", "4/0 AWG"));
+        return "taken";
+      } catch (error) {
+        return error instanceof InputError ? error.issues.map((one) => [one.code, one.path]) : error;
+      }
+    };
+    expect(codeOf(null)).toEqual([["wrong-type", ""]]);
+    expect(codeOf(undefined)).toEqual([["missing", ""]]);
+    expect(codeOf([])).toEqual([["wrong-type", ""]]);
+    expect(codeOf("2020")).toEqual([["wrong-type", ""]]);
+    expect(codeOf({ year, amendments: 5 })).toEqual([["wrong-type", "amendments"]]);
   });
 
   it("is refused at the first of two that clash, in whichever order they are given", () => {
@@ -128,6 +164,18 @@ describe("an amended cell", () => {
 
 describe("amended cells under conditions", () => {
   const when = (amendment: Amendment, location: string): Amendment => ({ ...amendment, when: { location } });
+
+  it("are taken where no two that clash can apply together", () => {
+    const inVaults = (row: string, size: string) => when(cell(row, size), "vault");
+    expect(
+      refused(
+        when(cell("350 kcmil", "2/0 AWG"), "rooftop"),
+        inVaults("350 kcmil", "2 AWG"),
+        cell("600 kcmil", "2/0 AWG"),
+        inVaults("600 kcmil", "1/0 AWG"),
+      ),
+    ).toEqual([]);
+  });
 
   it("are refused where one of them alone would break the order", () => {
     const larger = cell("600 kcmil", "2/0 AWG");
