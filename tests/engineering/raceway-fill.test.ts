@@ -122,6 +122,8 @@ describe("raceway fill", () => {
     expect(racewayFill({ ...three, conductors: [thhn(3, "250 kcmil")] }).cautions).toEqual(["may-jam"]);
     expect(racewayFill({ ...three, conductors: [thhn(3, "3/0 AWG")] }).cautions).toEqual([]);
     expect(racewayFill({ ...three, conductors: [thhn(4, "250 kcmil")] }).cautions).toEqual([]);
+    const unlike = [thhn(2, "250 kcmil"), thhn(1, "3/0 AWG")];
+    expect(racewayFill({ ...three, conductors: unlike }).cautions).toEqual([]);
   });
 
   it("refuses what the tables do not list and what no trade size takes", () => {
@@ -156,7 +158,8 @@ describe("raceway fill", () => {
       });
       expect.unreachable();
     } catch (error) {
-      const { alternatives = [] } = (error as InputError).issues[0] ?? {};
+      const { alternatives = [], expected } = (error as InputError).issues[0] ?? {};
+      expect(expected).toBe("compact THHN from 6 AWG to 1000 kcmil, as the table lists it");
       expect([alternatives[0], alternatives.at(-1)]).toEqual(["6 AWG", "1000 kcmil"]);
       expect(alternatives).not.toContain("3 AWG");
     }

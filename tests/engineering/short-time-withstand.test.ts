@@ -421,6 +421,12 @@ describe("a wrong input of the short-time withstand", () => {
     for (const seconds of [0.1, 5]) expect(issuesOf({ ...good, fault: { amperes: 1, seconds } })).toEqual([]);
     expect(issuesOf({ ...good, temperatures: { initial: 1082, final: 1083 } })).toEqual([]);
     expect(issuesOf({ ...good, temperatures: { initial: -50, final: -49 } })).toEqual([]);
+    const aluminum = { ...good, conductor: { ...good.conductor, material: "aluminum" } };
+    expect(issuesOf({ ...aluminum, temperatures: { initial: 656, final: 657 } })).toEqual([]);
+    expect(issuesOf({ ...aluminum, temperatures: { initial: 657, final: 658 } })).toEqual([
+      "out-of-range temperatures.initial",
+      "out-of-range temperatures.final",
+    ]);
   });
 });
 

@@ -80,7 +80,7 @@ export function holdIn(
   edition: EditionYear,
   bore: Bore,
   conductors: readonly AreaCount[],
-  isNipple = false,
+  isNipple: boolean,
 ): Held {
   const count = conductors.reduce((sum, one) => sum + one.count, 0);
   const filled = filledBy(conductors);
