@@ -69,10 +69,7 @@ export function ampacityFinder(question: SupplyCandidatesQuestion, device: numbe
     const limit = ampacityIn(year, size, material, found.terminations.temperature);
     note(own.citation, limit.citation);
     const before = Math.min(own.amperes ?? 0, limit.amperes ?? 0);
-    const limitedBy =
-      each === limit.amperes && each < correctedAmperes(found, own.amperes ?? 0)
-        ? "terminations"
-        : "insulation";
+    const limitedBy = each < correctedAmperes(found, own.amperes ?? 0) ? "terminations" : "insulation";
     return { each, before, limitedBy, terminations: found.terminations.temperature };
   };
   return {

@@ -165,6 +165,46 @@ describe("the candidates for a supply", () => {
     expect(smallest({ ...within, leastAmpacity: 256 })).toEqual(["1 x 300 kcmil"]);
   });
 
+  it("have grounded conductors of at least 1/0 AWG where these are in parallel raceways", () => {
+    // Table 250.102(C)(1) has 6 AWG for 1/0 AWG, and 50 A require less.
+    const system = { ...service.system, grounded: { currentCarrying: false, loadAmperes: 50 } };
+    const { candidates } = supplyCandidates({ ...service, system });
+    expect(candidates.find((one) => one.sets === 2)).toMatchObject({
+      size: "1/0 AWG",
+      grounded: { size: "1/0 AWG", count: 2 },
+    });
+  });
+
+  it("share raceways only where each holds as many sets", () => {
+    const { candidates } = supplyCandidates({ ...feeder, limits: { mostSets: 4, mostSetsInRaceway: 3 } });
+    const pairs = new Set(
+      candidates.map(({ sets, setsInRaceway }) => `${sets} sets, ${setsInRaceway} in each`),
+    );
+    for (const [sets, share] of [
+      [3, 2],
+      [4, 3],
+    ])
+      expect(pairs).not.toContain(`${sets} sets, ${share} in each`);
+    for (const [sets, share] of [
+      [3, 1],
+      [3, 3],
+      [4, 2],
+    ])
+      expect(pairs).toContain(`${sets} sets, ${share} in each`);
+  });
+
+  it("say whether the device was given, and take a load of which half is continuous", () => {
+    expect(supplyCandidates({ ...service, device: 300 })).toMatchObject({ device: 300, deviceGiven: true });
+    // 125 percent of 100 A and 100 A.
+    const half = { ...service, load: { continuous: 100, other: 100 } };
+    expect(supplyCandidates(half)).toMatchObject({ device: 225, deviceGiven: false });
+    expect(issuesOf({ ...half, device: 200 })).toEqual(["out-of-range device"]);
+    const refused = (listedForAll: boolean) => () =>
+      supplyCandidates({ ...half, load: { ...half.load, listedForAll }, device: 175 });
+    expect(refused(false)).toThrow("at least 225 A: continuous load at 125 percent and all other");
+    expect(refused(true)).toThrow("at least 200 A: continuous load and all other");
+  });
+
   it("in fewer raceways beat the same conductors in more", () => {
     const { candidates } = supplyCandidates({
       ...feeder,
@@ -298,6 +338,8 @@ describe("a question that cannot be answered", () => {
       "out-of-range place.ambient",
     ]);
     expect(issuesOf({ ...feeder, protection: "at-end" })).toEqual(["missing feederDevice"]);
+    const turned = { ...service.conductor, smallest: "500 kcmil", largest: "250 kcmil" };
+    expect(issuesOf({ ...service, conductor: turned })).toEqual(["out-of-range conductor.largest"]);
     expect(
       issuesOf({
         ...feeder,
