@@ -43,7 +43,9 @@ describe("the grid of a role", () => {
   it("by a current is every ampacity at 60 C", () => {
     // Table 310.16: 12 AWG aluminum has 15 A, 500 kcmil copper 320 A.
     expect(named(impedanceGroundingConductor, "15 A, aluminum")).toHaveLength(1);
-    expect(named(impedanceGroundingConductor, "320 A, copper")).toHaveLength(1);
+    expect(named(impedanceGroundingConductor, "320 A, copper")).toEqual([
+      { name: "320 A, copper", question: { code, material: "copper", amperes: 320 } },
+    ]);
     expect(named(impedanceGroundingConductor, "321 A, copper")).toEqual([]);
   });
 

@@ -155,6 +155,25 @@ describe("the largest supply", () => {
       expect(under(cell, "250 kcmil").largest).toBe(2_000_000);
     });
 
+    it("says where an enforced reading overrules the one that was chosen, and it matters", () => {
+      const enforced = {
+        kind: "reading",
+        reading: "cap-on-small-supplies",
+        alternative: "large-supplies-only",
+        citation,
+      } as const;
+      const codesFor = (installed: StandardSize) => {
+        const chosen = { year: "2023", readings: { "cap-on-small-supplies": "every-supply" } } as const;
+        return largestSupply(mainBondingJumper, {
+          code: amend(chosen, enforced),
+          conductor: { size: installed, material: "copper" },
+          supplyMaterial: "copper",
+        }).cautions.map(({ code }) => code);
+      };
+      expect(codesFor("10 AWG")).toEqual(["amended", "enforced-reading-overrules-chosen"]);
+      expect(codesFor("2 AWG")).toEqual([]);
+    });
+
     it("has no end where the supply does not decide", () => {
       const basis = {
         kind: "basis",

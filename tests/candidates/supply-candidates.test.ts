@@ -175,6 +175,20 @@ describe("the candidates for a supply", () => {
     });
   });
 
+  it("name the reading on jumpers of several raceways, where there are several", () => {
+    const readingsOf = (mostSets: number) =>
+      supplyCandidates({
+        ...service,
+        code: { year: "2011" },
+        system: { kind: "separately-derived", ungrounded: 3 },
+        load: { continuous: 0, other: 250 },
+        raceways: ["pvc-schedule-40"],
+        limits: { mostSets },
+      }).readings;
+    expect(readingsOf(1)).toEqual([]);
+    expect(readingsOf(2)).toEqual(["jumper-per-raceway-in-2011"]);
+  });
+
   it("share raceways only where each holds as many sets", () => {
     const { candidates } = supplyCandidates({ ...feeder, limits: { mostSets: 4, mostSetsInRaceway: 3 } });
     const pairs = new Set(

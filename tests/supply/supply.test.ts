@@ -1,6 +1,7 @@
 import {
   assumedConductors,
   correspondingSum,
+  InputError,
   mainBondingJumper,
   type Supply,
   size,
@@ -115,5 +116,24 @@ describe("conductors of equal ampacity", () => {
     expect(assumedConductors({ edition: "2023", supply, material: "copper", temperature: 75 })).toMatchObject(
       [{ installedAmperes: 20, assumed: "14 AWG" }],
     );
+  });
+});
+
+describe("sets that cannot be added", () => {
+  const issuesOf = (...counts: readonly number[]) => {
+    const sets = counts.map((count) => ({ count, size: "1/0 AWG", material: "copper" }) as const);
+    try {
+      sumOfLargest({ sets });
+      return [];
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      return error.issues.map(({ code, path }) => `${code} ${path}`);
+    }
+  };
+
+  it("are more than 2000 together", () => {
+    const full = Array.from({ length: 20 }, () => 100);
+    expect(issuesOf(...full)).toEqual([]);
+    expect(issuesOf(...full, 1)).toEqual(["out-of-range sets"]);
   });
 });
