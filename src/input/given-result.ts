@@ -15,7 +15,10 @@ export type Marks<R> = { readonly [K in keyof R]?: Kind };
  */
 export function useResult<R, T>(result: R, what: string, marks: Marks<R>, use: (result: R) => T): T {
   const from = `a result of ${what}`;
-  readAll(result, (at) => (isMarked(at, from, marks) ? true : undefined));
+  readAll(result, (at) => {
+    refuseUnmarked(at, from, marks);
+    return true;
+  });
   try {
     return use(result);
   } catch (error) {
@@ -24,18 +27,17 @@ export function useResult<R, T>(result: R, what: string, marks: Marks<R>, use: (
   }
 }
 
-function isMarked<R>(at: Reader, from: string, marks: Marks<R>): boolean {
+function refuseUnmarked<R>(at: Reader, from: string, marks: Marks<R>): void {
   if (typeof at.value !== "object" || at.value === null) {
     refuse(at, at.value === undefined ? "missing" : "wrong-type", from, "give it as the function gave it");
-    return false;
+    return;
   }
   const strange = notPlainIn(at.value);
   if (strange !== null) {
     const place = placeIn(at, strange.keys, strange.value);
     refuse(place, "wrong-type", "plain JSON data", `give ${from} as the function gave it`);
-    return false;
+    return;
   }
-  const before = at.issues.length;
   for (const [key, kind] of Object.entries(marks) as [string, Kind][]) {
     const value = Object.hasOwn(at.value, key) ? (at.value as Record<string, unknown>)[key] : undefined;
     const place = placeIn(at, [key], value);
@@ -43,7 +45,6 @@ function isMarked<R>(at: Reader, from: string, marks: Marks<R>): boolean {
     const code = place.value === undefined ? "missing" : "wrong-type";
     refuse(place, code, words[kind], `give ${from} as the function gave it`);
   }
-  return at.issues.length === before;
 }
 
 const words: Readonly<Record<Kind, string>> = {

@@ -31,6 +31,12 @@ describe("a result that is handed back", () => {
     expect(issuesOf({ ...jumper, [mark]: strange })).toMatchObject([{ code: "wrong-type", path: mark }]);
   });
 
+  it("is refused with an object where a list belongs, and the other way round", () => {
+    expect(issuesOf({ ...jumper, steps: {} })).toMatchObject([{ path: "steps", expected: "a list" }]);
+    const { cautions: _, ...rest } = jumper;
+    expect(issuesOf({ ...rest, cautions: "none" })).toMatchObject([{ path: "cautions", expected: "a list" }]);
+  });
+
   it("is taken with members that hold nothing, and refused with what is no data", () => {
     expect(issuesOf({ ...jumper, note: undefined, cautions: [...jumper.cautions] })).toEqual([]);
     expect(issuesOf({ ...jumper, note: () => 1 })).toMatchObject([{ code: "wrong-type", path: "note" }]);
