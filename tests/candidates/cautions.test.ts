@@ -44,6 +44,19 @@ describe("the cautions beside candidates for a supply", () => {
     );
   });
 
+  it("name the next standard rating where some of them rely on it", () => {
+    const behindItsDevice = {
+      ...feeder,
+      load: { continuous: 0, other: 760 },
+      device: 800,
+      limits: { mostSets: 2 },
+    };
+    const relying = supplyCandidates(behindItsDevice).candidates.map(({ ampacity }) => ampacity.nextRating);
+    expect(new Set(relying)).toEqual(new Set([true, false]));
+    expect(codesOf(behindItsDevice)).toContain("next-rating-needs-no-receptacles");
+    expect(codesOf(feeder)).not.toContain("next-rating-needs-no-receptacles");
+  });
+
   it("name a raceway that serves only where raceways are given", () => {
     const serving = { ...feeder, bonding: { material: "copper", metalRaceway: "serves" } } as const;
     expect(codesOf(serving)).not.toContain("raceway-serves");

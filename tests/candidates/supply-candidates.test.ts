@@ -309,6 +309,22 @@ describe("the candidates for a supply", () => {
     expect(roles("pvc-schedule-40")).toEqual(["grounded-conductor", "equipment-grounding-conductor"]);
   });
 
+  it("have no supply-side jumper where a metal raceway serves behind a transformer", () => {
+    const { candidates } = supplyCandidates({
+      ...feeder,
+      system: { kind: "separately-derived", ungrounded: 3, grounded: { currentCarrying: false } },
+      bonding: { material: "copper", metalRaceway: "serves" },
+    });
+    const jumper = (kind: string) =>
+      candidates
+        .find(({ raceways }) => raceways?.kind === kind)
+        ?.conductors.find(({ role }) => role === "supply-side-bonding-jumper")?.outcome.kind;
+    expect([jumper("electrical-metallic-tubing"), jumper("pvc-schedule-40")]).toEqual([
+      "not-required",
+      "conductor",
+    ]);
+  });
+
   it("stop at 10,000 and say how many there are", () => {
     const many = supplyCandidates({
       ...service,

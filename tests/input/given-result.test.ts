@@ -1,4 +1,4 @@
-import { explain, InputError, type Issue, mainBondingJumper, size } from "bondmil";
+import { candidatesDocument, explain, InputError, type Issue, mainBondingJumper, size } from "bondmil";
 import { describe, expect, it } from "vitest";
 import { useResult } from "../../src/input/given-result.js";
 
@@ -95,6 +95,10 @@ describe("a result that is handed back", () => {
     ],
   ])("names each member that is missing in what only looks like %s", (_, given, missing) => {
     expect(issuesOf(given).map(({ path }) => path)).toEqual(missing);
+  });
+
+  it("names each member that is missing in what only looks like candidates", () => {
+    expect(() => candidatesDocument({} as never)).toThrow(/edition.*device.*candidates.*total.*cautions/s);
   });
 
   it("inside another keeps its own error", () => {
