@@ -44,10 +44,9 @@ export function weakerOf(one: Evidence, other: Evidence | "vouched"): Evidence {
 }
 
 function rank(level: Evidence): number {
-  return ranks.get(level) ?? rank(readAll(level, (at) => readOneOf(at, evidenceLevels)));
+  const place = evidenceLevels.indexOf(level);
+  return place >= 0 ? place : rank(readAll(level, (at) => readOneOf(at, evidenceLevels)));
 }
-
-const ranks = /* @__PURE__ */ new Map(evidenceLevels.map((level, rank) => [level, rank]));
 
 function refuseLevels(at: Reader): undefined {
   return refuse(at, "wrong-type", "a list of levels of evidence", "give a list, even of one item");
