@@ -75,6 +75,7 @@ describe("order of sizes", () => {
   it("requires nothing of the smallest size, and knows none above the largest", () => {
     expect(standardSizeFor(0)).toBe(standardSizes[0]);
     expect(standardSizeFor(2_000_001)).toBeNull();
+    expect(standardSizeFor(Number.MAX_SAFE_INTEGER)).toBeNull();
   });
 
   it.each(["3", -1, Number.NaN, 2 ** 53, undefined])("refuses an area of %j", (area) => {
