@@ -41,6 +41,19 @@ describe("raceway fill", () => {
     expect(racewayFill({ ...tubing, conductors: [{ ...eight, count: 9 }] }).fits).toBe(false);
   });
 
+  it("rounds up where exactly 0.8 of a conductor has room, and not where it has less", () => {
+    // Tubing 1-1/2 has 0.814 in2 for more than two conductors: eight of 0.0925 in2 leave 0.074 in2, 0.8 of one.
+    const nine = (squareInches: number) =>
+      racewayFill({
+        edition,
+        raceway: "electrical-metallic-tubing",
+        tradeSize: "1-1/2",
+        conductors: [{ count: 9, squareInches }],
+      });
+    expect(nine(0.0925)).toMatchObject({ permittedSquareInches: 0.814, fits: true, byRounding: true });
+    expect(nine(0.0926)).toMatchObject({ fits: false, withoutAdded: null });
+  });
+
   // Exam question on the 0.8 rule: 2.013 / 0.7073 = 2.846.
   it("fills a nipple to 60 percent, and says where its count is rounded up", () => {
     const filled = racewayFill({
@@ -147,6 +160,16 @@ describe("raceway fill", () => {
       { count: 1, size: "4 AWG", insulation: "RHW-2", compact: true, withoutCovering: true },
     ] as const)
       expect(issuesOf({ ...tubing, conductors: [one] })).toEqual([["unknown-value", "conductors[0].size"]]);
+  });
+
+  it("says where the table has no conductor of that kind at all", () => {
+    expect(() =>
+      racewayFill({
+        edition,
+        raceway: "electrical-metallic-tubing",
+        conductors: [{ count: 1, size: "4 AWG", insulation: "TW", compact: true }],
+      }),
+    ).toThrow("compact TW is not in the table");
   });
 
   it("names the sizes that the table of a conductor has", () => {

@@ -129,6 +129,18 @@ describe("voltage drop", () => {
     ]);
   });
 
+  it("keeps small conductors in parallel that are there, and adds no others", () => {
+    const small = { size: "2 AWG", material: "copper", sets: 2 } as const;
+    const { sufficient } = voltageDrop({ ...run, conductors: small, permittedPercent: 50, mostSets: 3 });
+    expect(sufficient.map(({ sets, size: own }) => `${sets} x ${own}`)).toEqual(["2 x 2 AWG", "3 x 1/0 AWG"]);
+  });
+
+  it("names the least drop that can be had, and the sets that there are", () => {
+    expect(() => voltageDrop({ ...run, permittedPercent: 0.1 })).toThrow(/the drop of 1 x 1000 kcmil/);
+    const three = { ...run, conductors: { ...run.conductors, sets: 3 }, permittedPercent: 3, mostSets: 2 };
+    expect(() => voltageDrop(three)).toThrow("at least the 3 sets of the conductors");
+  });
+
   it("names the sizes that the table has", () => {
     try {
       voltageDrop({ ...run, conductors: { size: "1250 kcmil", material: "copper" } });
