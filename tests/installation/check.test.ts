@@ -481,3 +481,35 @@ describe("arrangements of a derived system", () => {
     ]);
   });
 });
+
+describe("a conductor that is found where none of its kind is required", () => {
+  const data = (circuits: readonly string[]) =>
+    installation(
+      {
+        services: [service({ electrodes: [{ id: "E1", kind: "rod", from: "D1" }] })],
+        circuits: circuits.map((id) => ({
+          id,
+          from: "D1",
+          to: `load of ${id}`,
+          device: { amperes: 100 },
+          wiring: "raceway" as const,
+        })),
+      },
+      "2017",
+    );
+  const found = {
+    role: "equipment-grounding-conductor",
+    at: "E1",
+    size: "8 AWG",
+    material: "copper",
+  } as const satisfies FoundConductor;
+
+  it("is the only one of its kind at a wrong place, and of several it is none", () => {
+    expect(findings(checkRest(data(["C1"]), [found]))).toEqual([
+      ["equipment-grounding-conductor C1", "wrong-place"],
+    ]);
+    expect(findings(checkRest(data(["C1", "C2"]), [found]))).toEqual([
+      ["equipment-grounding-conductor at E1", "not-in-schedule"],
+    ]);
+  });
+});

@@ -133,6 +133,14 @@ describe("a conductor that serves two purposes", () => {
     expect(
       findings(both("equipment-grounding-conductor C1", "8 AWG", "equipment-grounding-conductor", "C2")),
     ).toEqual([["equipment-grounding-conductor C2", "short", 26_240 - 16_510]]);
+    // Along a plastic raceway no jumper is required, so that only the other purpose counts.
+    const alsoNeedless = both(
+      "equipment-grounding-conductor C1",
+      "8 AWG",
+      "supply-side-bonding-jumper",
+      "R1",
+    );
+    expect(verdict(alsoNeedless, "equipment-grounding-conductor C1")).toEqual(["as-required", 0]);
     const water = ["water-piping-bonding-jumper", "cold water"] as const;
     expect(findings(both("grounding-electrode-conductor E1", "1/0 AWG", ...water))).toEqual([]);
   });

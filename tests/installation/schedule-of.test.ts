@@ -616,6 +616,13 @@ describe("a service", () => {
     expect(cautions("rod")).toEqual([["electrode-to-be-supplemented", "E0"]]);
     expect(cautions("rod", "rod")).toEqual([]);
     expect(cautions("metal-water-pipe")).toEqual([]);
+    // A rod of the service has its own list, where its lack is said.
+    const shared = installation({
+      services: [service({ electrodes: [{ id: "E9", kind: "rod", from: "D1" }] })],
+      derivedSystems: [derived({ electrodes: [{ electrode: "E9", from: "T1" }] })],
+    });
+    expect(cautionsOf(scheduleOf(shared)).filter(([, at]) => at === "E9")).toEqual([]);
+    expect(violationsOf(scheduleOf(shared))).toContainEqual(["electrode-not-supplemented", "E9"]);
   });
 
   it("says that a jumper in a wireway is no main jumper, and that electrodes are missing", () => {
