@@ -200,6 +200,9 @@ describe("the edition that something was built under", () => {
     expect(findings(checkRest(solar, [small]))).toEqual([["main-bonding-jumper PV", "short", 25_230]]);
     const old = checkRest(solar, [{ ...small, edition: "2017" }]);
     expect([findings(old), verdict(old, "main-bonding-jumper PV")[0]]).toEqual([[], "not-required"]);
+    // The 4 AWG was installed under the edition that requires it.
+    const both = checkRest(solar, [{ ...small, edition: "2017" }, piece("main-bonding-jumper PV", "4 AWG")]);
+    expect([findings(both), verdict(both, "main-bonding-jumper PV")[0]]).toEqual([[], "as-required"]);
   });
 });
 
