@@ -33,6 +33,7 @@ function taken(code: Code, list: readonly Amendment[]): readonly Amendment[] {
   const kept: Amendment[] = [];
   for (const one of list) {
     try {
+      amend(code, one);
       amend(code, ...kept, one);
       kept.push(one);
     } catch (error) {
