@@ -33,7 +33,7 @@ function refineSets(at: Reader, { sets }: Members<Supply>): void {
   if (sets === undefined) return;
   const list = member(at, "sets");
   refuseEmptyPhases(list, sets);
-  refuseUnlikeSets(list, sets);
+  refuseUnaddableSets(list, sets);
 }
 
 function refuseEmptyPhases(list: Reader, sets: readonly SupplySet[]): void {
@@ -45,7 +45,7 @@ function refuseEmptyPhases(list: Reader, sets: readonly SupplySet[]): void {
 }
 
 /** Refuses sets that cannot be added as one supply: phases unlike each other, or more sets than keep every product exact. */
-export function refuseUnlikeSets(at: Reader, sets: readonly SupplySet[]): void {
+export function refuseUnaddableSets(at: Reader, sets: readonly SupplySet[]): void {
   refuseUnlikePhases(at, sets);
   if (sets.reduce((sum, { count }) => sum + count, 0) <= mostSets) return;
   refuse(at, "out-of-range", `at most ${mostSets} sets together`, "divide the supply");

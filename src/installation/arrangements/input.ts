@@ -2,7 +2,7 @@ import type { Keys } from "../../input/place.js";
 import { type Members, readShape } from "../../input/read-shape.js";
 import { member, placeIn, type Reader, refuse } from "../../input/reader.js";
 import { refuseSmallRings } from "../../rules/electrode.js";
-import { refuseUnlikeSets } from "../../supply/read.js";
+import { refuseUnaddableSets } from "../../supply/read.js";
 import {
   type DerivedElectrodesInput,
   derivedElectrodesInputShape,
@@ -71,7 +71,7 @@ function refineEnclosures(
 /** Refuses places whose conductors cannot be added phase by phase. */
 function refuseUnlike(at: Reader, list: string, places: readonly SuppliedPlace[] | undefined): void {
   if (places === undefined) return;
-  refuseUnlikeSets(
+  refuseUnaddableSets(
     member(at, list),
     places.flatMap(({ supply }) => supply.sets),
   );
