@@ -5,7 +5,8 @@ import { type Built, named, nameOf } from "../built.js";
  * A larger installation never makes a conductor smaller that serves what it served before. Not concerned: conductors with a load of
  * their own; the limits that name a size for particular electrodes, which a further electrode can bring; and conductors that now
  * serve less, because others serve the rest. Nor the fixed size of a common conductor that one system taps once, as one of several systems
- * would; with several jumpers it is known to be that system's, and goes by its conductors.
+ * would; with several jumpers it is known to be that system's, and goes by its conductors. Nor a jumper of piping that is an electrode, once the conductor to
+ * the electrode is as large as it, which its caution said beforehand.
  */
 export function neverSmaller(before: Built, after: Built): readonly string[] {
   const { readings = {}, amendments = [] } = before.schedule.code;
@@ -18,7 +19,7 @@ export function neverSmaller(before: Built, after: Built): readonly string[] {
     const other = larger.get(nameOf(one));
     if (other === undefined || other.result.requiredArea >= one.result.requiredArea) return [];
     if (loaded.has(nameOf(one)) || servesLess(one, other) || isLimited(one, other)) return [];
-    if (isOfOneSystemNow(one, other)) return [];
+    if (isOfOneSystemNow(one, other) || isServedByElectrodeConductor(one, other)) return [];
     const [was, is] = [one, other].map(({ result }) => `${result.requiredArea} (${result.governs})`);
     return [`${nameOf(one)} was ${was}, is ${is}`];
   });
@@ -27,6 +28,14 @@ export function neverSmaller(before: Built, after: Built): readonly string[] {
 function isOfOneSystemNow(before: ScheduledConductor, after: ScheduledConductor): boolean {
   const isInferred = after.result.cautions.some(({ code }) => code === "common-conductor-inferred");
   return before.result.governs === "named-size" && isInferred;
+}
+
+function isServedByElectrodeConductor(before: ScheduledConductor, after: ScheduledConductor): boolean {
+  const { outcome } = after.result;
+  const isAnnounced = before.result.cautions.some(
+    ({ code }) => code === "electrode-conductor-of-sufficient-size",
+  );
+  return isAnnounced && outcome.kind === "not-required" && outcome.why === "part-is-the-electrode";
 }
 
 function servesLess(before: ScheduledConductor, after: ScheduledConductor): boolean {
