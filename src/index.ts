@@ -26,68 +26,14 @@ export {
   type TemperatureColumn,
   tableAmpacity,
 } from "./ampacity/index.js";
-export { type LargestDevice, largestDevice } from "./asking/largest-device.js";
-export { type LargestSupply, largestSupply } from "./asking/largest-supply.js";
-export { type Prepared, type PreparedByRating, prepare } from "./asking/prepare.js";
-export { requireEvidence } from "./asking/require-evidence.js";
-export { type Reserve, reserveOf } from "./asking/reserve.js";
-export { type Sizing, size } from "./asking/size.js";
 export {
   candidateCautionCodes,
   type SupplyCandidate,
   type SupplyCandidates,
 } from "./candidates/candidate.js";
 export { type SupplyCandidatesQuestion, supplyCandidates } from "./candidates/supply-candidates.js";
-export { compare } from "./comparison/compare.js";
-export type {
-  AmendmentComparison,
-  Change,
-  EditionComparison,
-  ReadingComparison,
-} from "./comparison/comparison.js";
-export { sweep } from "./comparison/sweep.js";
-export {
-  areaOf,
-  type ConductorColumn,
-  type ConductorSize,
-  columnOf,
-  compareSizes,
-  conductorColumns,
-  conductorSizes,
-  formatSize,
-  isConductorSize,
-  isMaterial,
-  isStandardSize,
-  type Material,
-  materials,
-  nextSizeDown,
-  nextSizeUp,
-  parseSize,
-  type StandardSize,
-  standardSizeFor,
-  standardSizes,
-} from "./conductor/index.js";
 export type { Drawing } from "./drawing/drawing.js";
 export { drawingOf } from "./drawing/drawing-of.js";
-export { amend } from "./edition/amend.js";
-export {
-  type Amendment,
-  type Circumstances,
-  type Citation,
-  type Code,
-  type EditionYear,
-  type ElectrodeKind,
-  type Evidence,
-  editionYears,
-  electrodeKinds,
-  evidenceLevels,
-  isEditionYear,
-  type Purpose,
-  type Readings,
-  type Role,
-  roleIds,
-  weakestEvidence,
-} from "./edition/index.js";
 export { type MetalMass, type MetalMassQuestion, metalMass } from "./engineering/metal-mass/metal-mass.js";
 export {
   type Fill,
@@ -114,9 +60,6 @@ export {
   voltageDrop,
   voltageDropCautionCodes,
 } from "./engineering/voltage-drop/voltage-drop.js";
-export { InputError, type Issue, type IssueCode } from "./input/input-error.js";
-export type { StandardSchema } from "./input/standard-schema.js";
-export { version } from "./input/version.generated.js";
 export type { Arrangement, ArrangementComparison } from "./installation/arrangements/arrangement.js";
 export { type ArrangementsInput, arrangementsOf } from "./installation/arrangements/arrangements-of.js";
 export { candidatesOf, type InstallationCandidates } from "./installation/candidates-of.js";
@@ -154,22 +97,7 @@ export { resultDocument } from "./report/result-document.js";
 export { rowsDocument } from "./report/rows-document.js";
 export { scheduleDocument } from "./report/schedule-document.js";
 export type { DrawingOptions } from "./report/shape.generated.js";
-export type { AnyRole, Input, Result, RoleByRating, RoleBySupply } from "./roles/definition.js";
-export { cableTrayAsEquipmentGroundingConductor } from "./roles/equipment-grounding-conductor/cable-tray.js";
-export * from "./roles/register.generated.js";
-export { type Caution, type CautionCode, cautionCodes } from "./rules/caution.js";
-export type { NotRequiredReason, Outcome, ReadingUsed, SizingResult } from "./rules/result.js";
-export type { Electrode, ProtectedCircuit } from "./rules/shape.generated.js";
-export type { Governing, Step } from "./sizing/index.js";
-export {
-  assumedConductors,
-  type Conductor,
-  correspondingSum,
-  type Supply,
-  type SupplySet,
-  sumOfLargest,
-  transformerCurrent,
-} from "./supply/index.js";
+export * from "./sizing.entry.js";
 export { type FeederTap, feederTap } from "./supply/taps/feeder-tap.js";
 export { type TapCaution, tapCautionCodes } from "./supply/taps/tap-cautions.js";
 export { type TransformerSecondary, transformerSecondary } from "./supply/taps/transformer-secondary.js";
@@ -186,4 +114,3 @@ export {
   type SourceInput,
 } from "./systems/system-classification.js";
 export type { RoleFollows } from "./systems/system-roles.js";
-export { formatArea, fromSquareInches, toSquareInches, toSquareMillimeters } from "./units/area.js";

@@ -6,10 +6,10 @@ const fixedSeed = "20080101";
 const seed = process.env.FAST_CHECK_SEED ?? (process.env.CI ? fixedSeed : undefined);
 if (seed !== undefined) console.log(`fast-check seed ${seed}`);
 
-function entry(name: string, folder: string): { readonly find: RegExp; readonly replacement: string } {
+function entry(name: string, file: string): { readonly find: RegExp; readonly replacement: string } {
   return {
     find: new RegExp(`^${name}$`),
-    replacement: fileURLToPath(new URL(`../${folder}/index.ts`, import.meta.url)),
+    replacement: fileURLToPath(new URL(`../${file}`, import.meta.url)),
   };
 }
 
@@ -17,9 +17,10 @@ const config: ViteUserConfig = {
   resolve: {
     // Only the entries: `bondmil/tables/x.json` goes through the package's own exports.
     alias: [
-      entry("bondmil", "src"),
-      entry("bondmil/corpus", "corpus/tools"),
-      entry("bondmil/tables", "tables/tools"),
+      entry("bondmil", "src/index.ts"),
+      entry("bondmil/sizing", "src/sizing.entry.ts"),
+      entry("bondmil/corpus", "corpus/tools/index.ts"),
+      entry("bondmil/tables", "tables/tools/index.ts"),
     ],
   },
   test: {
@@ -37,7 +38,7 @@ const config: ViteUserConfig = {
     coverage: {
       provider: "v8",
       include: ["src/**/*.ts"],
-      exclude: ["src/**/*.generated.ts", "src/index.ts"],
+      exclude: ["src/**/*.generated.ts", "src/index.ts", "src/*.entry.ts"],
     },
   },
 };

@@ -21,6 +21,7 @@ import type {
   Terminations,
 } from "./shape.generated.js";
 import { fifthsOf, fifthsOfCelsius } from "./temperature.js";
+import { terminationColumn } from "./termination-column.js";
 
 /** Ambient temperature on which the ampacity table is based, in degrees Celsius. */
 export const tableAmbient = 30;
@@ -66,11 +67,6 @@ export interface Conditions {
   };
 }
 
-/** Temperature at which a termination is used: 60 C through 100 A unless listed otherwise, 75 C above (110.14(C)(1)). */
-export function terminationColumn(circuitAmperes: number, listedFor75: boolean): TemperatureColumn {
-  return circuitAmperes <= 100 && !listedFor75 ? 60 : 75;
-}
-
 /** The temperature that insulation is rated for; `null` where it is not for the place. */
 export function ratingOf(
   year: EditionYear,
@@ -80,11 +76,6 @@ export function ratingOf(
   const row = insulationTypes[year].rows.find(({ type }) => type === insulation);
   // The generated rows hold numbers; the ratings of these types are those of the three columns.
   return (row?.[location] ?? null) as TemperatureColumn | null;
-}
-
-/** The ambient temperature, or that of the table, in the unit in which it is given. */
-function ambientOf({ ambient = { celsius: tableAmbient } }: PlaceOfUse): Temperature {
-  return ambient;
 }
 
 /** Reads conditions that hold in the edition; `null` where the insulation is not for the place, or too hot to carry anything. */
@@ -97,7 +88,7 @@ export function conditionsIn(
   const types = insulationTypes[year];
   const evidence = evidenceOfCell(types, insulation, place.location);
   const rooftop = rooftopIn(year, insulation, place);
-  const at = sumOf(ambientOf(place), rooftop?.added ?? null);
+  const at = sumOf(place.ambient ?? { celsius: tableAmbient }, rooftop?.added ?? null);
   const ambient = place.ambient === undefined ? null : correctionIn(year, temperature, at, place.method);
   if (ambient === undefined) return null;
   return {

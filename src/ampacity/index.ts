@@ -4,7 +4,7 @@ export type {
   AmpacityStep,
   ConductorAmpacity,
 } from "./ampacity-result.js";
-export { amperesUnder, type Conditions, conditionsIn, terminationColumn } from "./conditions.js";
+export { amperesUnder, type Conditions, conditionsIn } from "./conditions.js";
 export { type RequiredByLoad, requiredByLoad } from "./continuous-load.js";
 export { type CountedCircuit, type CurrentCarrying, currentCarryingConductors } from "./current-carrying.js";
 export {
@@ -26,4 +26,4 @@ export {
   tableAmpacity,
 } from "./raceway.js";
 export type { ConditionsOfUse, InsulationType, TemperatureColumn } from "./shape.generated.js";
-export { largerSize, leastOfCircuit } from "./small-conductors.js";
+export { terminationColumn } from "./termination-column.js";

@@ -1,9 +1,6 @@
-import {
-  ampacityIn,
-  leastOfCircuit,
-  smallestConductorIn,
-  type TemperatureColumn,
-} from "../ampacity/index.js";
+import { ampacityIn, smallestConductorIn } from "../ampacity/raceway.js";
+import type { TemperatureColumn } from "../ampacity/shape.generated.js";
+import { leastOfCircuit } from "../ampacity/small-conductors.js";
 import { areaOf, type Material } from "../conductor/index.js";
 import { type Citation, type EditionYear, weakestEvidence } from "../edition/index.js";
 import { InputError } from "../input/input-error.js";

@@ -1,4 +1,4 @@
-import { ampacityIn, smallestConductorIn } from "../ampacity/index.js";
+import { ampacityIn, smallestConductorIn } from "../ampacity/raceway.js";
 import type { EditionYear } from "../edition/index.js";
 import { member, type Reader, refuse } from "../input/reader.js";
 import { ampacityOrNextLarger } from "../supply/equal-ampacity.js";

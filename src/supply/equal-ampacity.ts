@@ -1,4 +1,5 @@
-import { type Ampacity, ampacityIn, smallestConductorIn, type TemperatureColumn } from "../ampacity/index.js";
+import { type Ampacity, ampacityIn, smallestConductorIn } from "../ampacity/raceway.js";
+import type { TemperatureColumn } from "../ampacity/shape.generated.js";
 import {
   areaOf,
   type ConductorSize,
@@ -15,8 +16,6 @@ import { mulDivUp } from "../units/exact.js";
 import { type AssumptionQuestion, assumptionQuestionShape } from "./questions/shape.generated.js";
 import type { Conductor, Supply } from "./shape.generated.js";
 import { conductorsOf } from "./sums.js";
-
-export type { AssumptionQuestion };
 
 /** A conductor that stands in for an installed one of another material. */
 export interface AssumedConductor {

@@ -1,10 +1,7 @@
-import {
-  largerSize,
-  leastOfCircuit,
-  smallestConductorIn,
-  type TemperatureColumn,
-  terminationColumn,
-} from "../ampacity/index.js";
+import { smallestConductorIn } from "../ampacity/raceway.js";
+import type { TemperatureColumn } from "../ampacity/shape.generated.js";
+import { largerSize, leastOfCircuit } from "../ampacity/small-conductors.js";
+import { terminationColumn } from "../ampacity/termination-column.js";
 import type { Material } from "../conductor/index.js";
 import type { EditionYear } from "../edition/index.js";
 import { smallestParallel } from "./parallel-minimum.js";

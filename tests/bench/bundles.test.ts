@@ -1,5 +1,6 @@
-import { existsSync, readFileSync } from "node:fs";
-import { dirname } from "node:path";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { describe, expect, it } from "vitest";
 import { byEsbuild, byRollup, imported, kilobytes, published } from "./bundles.js";
@@ -7,6 +8,15 @@ import { byEsbuild, byRollup, imported, kilobytes, published } from "./bundles.j
 const manifest = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8")) as {
   readonly "size-limit": readonly { readonly name: string; readonly limit: string }[];
 };
+
+const dist = dirname(published);
+
+/** What the entry of sizing and the whole library have in common. */
+const [shared = "index.js"] = existsSync(dist)
+  ? readdirSync(dist).filter(
+      (name) => /^chunk-.*\.js$/.test(name) && readFileSync(join(dist, "sizing.js"), "utf8").includes(name),
+    )
+  : [];
 
 function budgetOf(what: string): number {
   const line = manifest["size-limit"].find(({ name }) => name === what);
@@ -21,15 +31,29 @@ describe.skipIf(!existsSync(published))("a program that imports one thing", () =
     expect(rollup).toBeLessThanOrEqual(budgetOf(one.what));
   });
 
-  it("carries nothing of the library where it uses nothing of it", async () => {
-    // Without its exports all of the module is unused; what is left, every program would carry.
-    const unused = readFileSync(published, "utf8").replace(/^export \{[^}]*\};?\s*$/m, "");
-    expect(unused).not.toContain("\nexport");
-    const { outputFiles } = await build({
-      stdin: { contents: unused, resolveDir: dirname(published) },
-      ...{ bundle: true, format: "esm", minify: true, write: false },
+  it.each(["index.js", shared])(
+    "carries nothing of the library where it uses nothing of it: %s",
+    async (name) => {
+      // Without its exports all of the module is unused; what is left, every program would carry.
+      const unused = readFileSync(join(dist, name), "utf8").replace(/^export \{[^}]*\};?\s*$/m, "");
+      expect(unused.length).toBeGreaterThan(400_000);
+      expect(unused).not.toContain("\nexport");
+      const { outputFiles } = await build({
+        stdin: { contents: unused, resolveDir: dist },
+        ...{ bundle: true, format: "esm", minify: true, write: false },
+      });
+      expect(outputFiles.map(({ text }) => text)).toEqual([""]);
+    },
+  );
+
+  it("reads no code of installations, engineering or reports for the entry of sizing", async () => {
+    const { metafile } = await build({
+      entryPoints: [fileURLToPath(new URL("../../src/sizing.entry.ts", import.meta.url))],
+      ...{ bundle: true, format: "esm", write: false, metafile: true },
     });
-    expect(outputFiles.map(({ text }) => text)).toEqual([""]);
+    const rooms = new Set(Object.keys(metafile.inputs).map((path) => path.split("/")[1]));
+    const own = ["input", "units", "conductor", "edition", "ampacity", "supply", "sizing", "rules", "roles"];
+    expect([...rooms].sort()).toEqual([...own, "asking", "comparison", "sizing.entry.ts"].sort());
   });
 
   it("does not carry what it does not import", async () => {

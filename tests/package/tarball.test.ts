@@ -152,6 +152,21 @@ console.log(JSON.stringify(outcome));`;
     expect(JSON.parse(run(folder, process.execPath, "common.cjs"))).toEqual(expected);
   });
 
+  it("has an entry of sizing alone, in the same copy as the whole", () => {
+    const body = `const names = Object.keys(sizing);
+console.log(names.length > 50, names.every((name) => sizing[name] === all[name]), names.length < Object.keys(all).length / 1.5);`;
+    writeFileSync(
+      join(folder, "sizing.mjs"),
+      `import * as all from "bondmil";\nimport * as sizing from "bondmil/sizing";\n${body}`,
+    );
+    writeFileSync(
+      join(folder, "sizing.cjs"),
+      `const all = require("bondmil");\nconst sizing = require("bondmil/sizing");\n${body}`,
+    );
+    for (const name of ["sizing.mjs", "sizing.cjs"])
+      expect(run(folder, process.execPath, name).trim()).toBe("true true true");
+  });
+
   it("knows its error from either copy", () => {
     const script = `import { createRequire } from "node:module";
 import { InputError, parseSize } from "bondmil";
@@ -237,13 +252,14 @@ console.log(require("node:fs").readFileSync(path, "utf8").split("\\r\\n")[1]);`;
   it("compiles in a strict TypeScript project", () => {
     const script = `import { type Outcome, mainBondingJumper, size } from "bondmil";
 import { size as inBrowsers } from "bondmil/browser";
+import { size as alone } from "bondmil/sizing";
 import { type Implementation, runCorpus } from "bondmil/corpus";
 import { rowsIn, electrodeConductor } from "bondmil/tables";
 import table from "${table}" with { type: "json" };
 ${call}
 export const least: string | undefined = outcome.kind === "conductor" ? outcome.size : undefined;
 export const id: string = table.id;
-export const alike: typeof size = inBrowsers;
+export const alike: readonly (typeof size)[] = [inBrowsers, alone];
 const answer = (given: Outcome) => (given.kind === "conductor" ? { size: given.size } : { outcome: given.kind });
 const implementation: Implementation = ({ role, edition, input }) =>
   role === "main-bonding-jumper" ? answer(size(mainBondingJumper, { code: { year: edition }, ...input }).outcome) : null;

@@ -17,7 +17,10 @@ interface PackageFile {
   readonly tsup: readonly { readonly dts?: { readonly entry: Readonly<Record<string, string>> } }[];
 }
 
-/** Every import path that has types of its own, in the order of the package's exports; a second build of a module has those of the first. */
+/**
+ * Every import path that has names of its own, in the order of the package's exports: a second build of a module has those of the first, and a part of the library
+ * (`.entry.ts`) those of the whole.
+ */
 export function entryPoints(root: string): readonly EntryPoint[] {
   const file = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as PackageFile;
   const sources = Object.assign({}, ...file.tsup.map(({ dts }) => dts?.entry ?? {})) as Record<
@@ -34,5 +37,8 @@ export function entryPoints(root: string): readonly EntryPoint[] {
       throw new Error(`package.json exports "${name}" from ${types}, which no build has as its entry`);
     return [{ name, source }];
   });
-  return entries.filter(({ source }, i) => entries.findIndex((one) => one.source === source) === i);
+  return entries.filter(
+    ({ source }, i) =>
+      !source.endsWith(".entry.ts") && entries.findIndex((one) => one.source === source) === i,
+  );
 }

@@ -1,4 +1,4 @@
-import { terminationColumn } from "../../ampacity/index.js";
+import { terminationColumn } from "../../ampacity/termination-column.js";
 import { columnOf } from "../../conductor/index.js";
 import { type Citation, type Code, type PolicySet, weakestEvidence } from "../../edition/index.js";
 import {

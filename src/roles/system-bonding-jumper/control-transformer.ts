@@ -1,4 +1,4 @@
-import { ampacityIn, smallestConductorIn } from "../../ampacity/index.js";
+import { ampacityIn, smallestConductorIn } from "../../ampacity/raceway.js";
 import { areaOf, columnOf, compareSizes, type Material } from "../../conductor/index.js";
 import type { Code } from "../../edition/index.js";
 import { controlCircuitJumperLeast } from "../../edition/tables/named-sizes.generated.js";
