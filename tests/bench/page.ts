@@ -1,4 +1,7 @@
 import { cpus } from "node:os";
+import type { Import } from "./imports.js";
+import type { Shares } from "./profile.js";
+import type { Stream } from "./streams.js";
 import { least, median, runs, type Timed } from "./timed.js";
 
 /** What was measured. */
@@ -17,32 +20,44 @@ export interface Measured {
     readonly goal: number;
     readonly esbuild: number;
     readonly rollup: number;
-    readonly rooms: ByRoom;
+    readonly rooms: readonly (readonly [room: string, kilobytes: number])[];
   }[];
-  readonly profiles: readonly {
-    readonly what: string;
-    readonly shares: ByRoom;
-  }[];
+  readonly streams: readonly Stream[];
+  /** The first is the baseline. */
+  readonly imports: readonly Import[];
+  readonly profiles: readonly { readonly what: string; readonly shares: Shares }[];
 }
-
-/** A number by room of the library. */
-type ByRoom = readonly (readonly [string, number])[];
 
 /** The times of a loop for one area. */
 export function ratioOf(one: Timed, asked: number, baseline: Timed, areas: number): number {
   return median(one) / asked / (median(baseline) / areas);
 }
 
+/** A line of the table of imports. */
+function ofImport(empty: Import): (one: Import) => string {
+  return ({ what, read, timed }) => {
+    const times = [least(timed), median(timed)].map((nanoseconds) => (nanoseconds / 1e6).toFixed(0));
+    return `| ${[what, read.toFixed(0), ...times, (median(timed) / median(empty.timed)).toFixed(2)].join(" | ")} |`;
+  };
+}
+
 /** The page of what was measured. */
 export function pageOf(measured: Measured): string {
   const { loops, engines, roles, areas, areasOfEngines, calls, schedules, bundles, profiles } = measured;
+  const { streams, imports } = measured;
   const [baseline] = loops;
   const [bare] = schedules;
-  if (baseline === undefined || bare === undefined) throw new Error("there is no baseline");
+  const [empty] = imports;
+  if (baseline === undefined || bare === undefined || empty === undefined)
+    throw new Error("there is no baseline");
   const ofLoop = (asked: number) => (one: Timed) => {
     const each = (nanoseconds: number): string => (nanoseconds / asked).toFixed(1);
     const ratio = ratioOf(one, asked, baseline, areas).toFixed(1);
     return `| ${one.name} | ${each(least(one))} | ${each(median(one))} | ${ratio} |`;
+  };
+  const ofStream = ({ what, goal, lines, stream, bare }: Stream): string => {
+    const times = [least(stream), median(stream), median(bare)].map((all) => micro(all / lines));
+    return `| ${[what, goal ?? "", ...times, (median(stream) / median(bare)).toFixed(1)].join(" | ")} |`;
   };
   const micro = (nanoseconds: number): string => (nanoseconds / 1000).toFixed(1);
   const [processor] = cpus();
@@ -91,6 +106,26 @@ A service of six enclosures, 45 conductors. Microseconds for one. The goal is 8 
 | --- | --- | --- | --- |
 ${schedules.map((one) => `| ${one.name} | ${micro(least(one))} | ${micro(median(one))} | ${(median(one) / median(bare)).toFixed(1)} |`).join("\n")}
 
+## A stream
+
+\`bondmil stream\` without the process and the pipe: four installations, or sixteen questions of a main bonding jumper, a hundred times over, to bare JSON, which parses each line and writes
+the result that is already there. Microseconds for a line.
+
+| what | goal | least | median | bare JSON | to bare JSON |
+| --- | --- | --- | --- | --- | --- |
+${streams.map(ofStream).join("\n")}
+
+## An import
+
+A process of Node that imports this and ends, by the clock. The goal is 1.2 times the empty script.
+
+| what | kilobytes of code | least, ms | median, ms | to the first |
+| --- | --- | --- | --- | --- |
+${imports.map(ofImport(empty)).join("\n")}
+
+Node reads all of the code that is imported before its first line runs, whatever is used of it, and that is most of the difference (the last line below): so much a byte, in every room alike.
+Entries for installations and for reports would hold most of the library, and are none.
+
 ## Where the time goes
 
 Hundredths of the time of the processor by room of the library, whoever called; rooms below 1 left out.
@@ -99,13 +134,13 @@ ${profiles.map(({ what, shares }) => `- ${what}: ${shares.map(([room, share]) =>
 
 ## How large it is
 
-What a program carries that imports this and nothing else, from the one module that is published: kilobytes, minified and compressed by brotli, as two bundlers make it.
+What a program carries that imports this and nothing else, from \`bondmil\`: kilobytes, minified and compressed by brotli, as two bundlers make it.
 
 | what | goal | esbuild | Rollup |
 | --- | --- | --- | --- |
 ${bundles.map(({ what, goal, esbuild, rollup }) => `| ${what} | ${goal} | ${esbuild.toFixed(1)} | ${rollup.toFixed(1)} |`).join("\n")}
 
-There is one entry for all of it: nothing of the module stays in a program that does not use it, which a test holds, so that entries by size would save no byte.
+\`bondmil/sizing\` saves no byte here: nothing of the library stays in a program that does not use it, which a test holds, whichever of the two it imports.
 
 What each room of the library brings to it: kilobytes, compressed by itself, so that they add up to more than the whole. \`edition/tables\` is what the code says: sizes,
 sections, policies, readings.

@@ -1,28 +1,25 @@
 import { readFileSync } from "node:fs";
 import { type Profiler, Session } from "node:inspector/promises";
 
-/** Where the processor was while something ran, in hundredths, by room of the library; whoever called. */
-export async function profiled(
-  times: number,
-  run: () => unknown,
-): Promise<readonly (readonly [string, number])[]> {
-  for (let i = 0; i < times / 4; i += 1) run();
+/** Hundredths by room of the library, most first. */
+export type Shares = readonly (readonly [room: string, share: number])[];
+
+/** Where the processor was while something ran, whoever called. */
+export async function profiled(times: number, run: () => unknown): Promise<Shares> {
+  for (let i = 0; i < times / 4; i += 1) await run();
   const session = new Session();
   session.connect();
   await session.post("Profiler.enable");
   await session.post("Profiler.setSamplingInterval", { interval: 200 });
   await session.post("Profiler.start");
-  for (let i = 0; i < times; i += 1) run();
+  for (let i = 0; i < times; i += 1) await run();
   const { profile } = await session.post("Profiler.stop");
   session.disconnect();
   return byRoom(profile);
 }
 
-function byRoom({
-  nodes,
-  samples = [],
-  timeDeltas = [],
-}: Profiler.Profile): readonly (readonly [string, number])[] {
+/** Where the processor was in a profile. */
+export function byRoom({ nodes, samples = [], timeDeltas = [] }: Profiler.Profile): Shares {
   const roomOf = new Map(nodes.map(({ id, callFrame }) => [id, room(callFrame)]));
   const spent = new Map<string, number>();
   samples.forEach((id, i) => {
@@ -39,14 +36,18 @@ function byRoom({
 /** The room of a place in the built library. */
 function room({ url, functionName, lineNumber }: Profiler.Profile["nodes"][number]["callFrame"]): string {
   if (functionName === "(garbage collector)") return "the collector of what is thrown away";
-  return roomsOf(url)[lineNumber] ?? "Node and the language";
+  if (functionName === "compileSourceTextModule") return "reading the code";
+  const rooms = roomsOf(url);
+  // A module as a whole has no name and begins where its file does.
+  if (rooms.length > 0 && functionName === "" && lineNumber === 0) return "first run of the modules";
+  return rooms[lineNumber] || "Node and the language";
 }
 
 const known = new Map<string, readonly string[]>();
 
 /** The room of each line of a built module, in which the name of a source stands before what came of it. */
 function roomsOf(url: string): readonly string[] {
-  if (!url.includes("/dist/")) return [];
+  if (!/\/(?:dist|bondmil-bench-[^/]+)\/[^/]+\.m?js$/.test(url)) return [];
   let rooms = known.get(url);
   if (rooms === undefined) {
     let own = "";

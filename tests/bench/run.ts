@@ -9,11 +9,13 @@ import { byEsbuild, byRollup, imported, kilobytes, kilobytesByRoom } from "./bun
 import { calls } from "./calls.js";
 import { areas, type Contender, contenders, everyRole, preparedRoles, warm } from "./contenders.js";
 import { engines } from "./engines.js";
+import { imports, profiledImport } from "./imports.js";
 import { pageOf, ratioOf } from "./page.js";
 import { timesOfALookUp } from "./picture.js";
 import { profiled } from "./profile.js";
 import { schedules } from "./schedules.js";
-import { type Timed, time, timed } from "./timed.js";
+import { streams } from "./streams.js";
+import { byTheClock, type Timed, time, timed } from "./timed.js";
 
 const areasOfEngines = 200;
 
@@ -30,6 +32,11 @@ const documents = Object.entries(schedules).map(([name, one]) =>
   timed(name, 60, () => do_not_optimize(one())),
 );
 await time([...loops, ...roles, ...later, ...whole, ...documents]);
+await time(streams.flatMap(({ stream, bare }) => [stream, bare]));
+await time(
+  imports.map((one) => one.timed),
+  byTheClock,
+);
 
 const profiles = [];
 for (const [what, times, run] of [
@@ -40,10 +47,12 @@ for (const [what, times, run] of [
     calls["grounding-electrode-conductor of 2011, two kinds of electrodes"],
   ],
   ["`scheduleOf`", 500, schedules["`scheduleOf`"]],
+  ...streams.map(({ what, stream }) => [`a stream of ${what}`, 5, stream.run] as const),
 ] as const) {
   if (run === undefined) throw new Error(`${what} is not among the calls`);
   profiles.push({ what, shares: await profiled(times, run) });
 }
+profiles.push({ what: "a process that imports `bondmil`", shares: profiledImport() });
 // Last, for what the bundlers leave behind in the process would be in the profiles.
 const bundles = [];
 for (const one of imported) {
@@ -53,7 +62,17 @@ for (const one of imported) {
 }
 
 const page = pageOf({
-  ...{ loops, roles, engines: later, calls: whole, schedules: documents, bundles, profiles },
+  ...{
+    loops,
+    roles,
+    engines: later,
+    calls: whole,
+    schedules: documents,
+    bundles,
+    profiles,
+    streams,
+    imports,
+  },
   ...{ areas: areas.length, areasOfEngines },
 });
 const [baseline] = loops;
