@@ -38,7 +38,7 @@ function importOf(what: string, entry?: string): Import {
   return {
     what,
     read: entry === undefined ? 0 : bytesOf(entry) / 1000,
-    timed: timed(what, 5, () => run([], program)),
+    timed: timed(what, 15, () => run([], program)),
   };
 }
 

@@ -81,7 +81,8 @@ A main bonding jumper of 2023, copper from copper, over ${areas} areas around ev
 ${[...loops.map(ofLoop(areas)), ...engines.map(ofLoop(areasOfEngines))].join("\n")}
 
 The first two are what one would write by hand for this one table, with nothing checked. The prepared path checks its argument and knows cap and floors. The goal for it is
-1.5 times the first. The general engines are given the same rows and give the same answers, which a test holds.
+1.5 times the first. The general engines are given the same rows and give the same answers, which a test holds;
+of \`@gorules/zen-engine\`, which the bench fetches for itself, the bench.
 
 Each role that can be prepared, copper from copper, or by the rating of a device. A role that goes by the current of an impedance, by another conductor or by a
 size that the code names has no loop to be prepared for.

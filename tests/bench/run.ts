@@ -9,6 +9,7 @@ import { byEsbuild, byRollup, imported, kilobytes, kilobytesByRoom } from "./bun
 import { calls } from "./calls.js";
 import { areas, type Contender, contenders, everyRole, preparedRoles, warm } from "./contenders.js";
 import { engines } from "./engines.js";
+import { fetchedEngines } from "./fetched.js";
 import { imports, profiledImport } from "./imports.js";
 import { pageOf, ratioOf } from "./page.js";
 import { timesOfALookUp } from "./picture.js";
@@ -22,21 +23,24 @@ const areasOfEngines = 200;
 do_not_optimize(warm());
 const loops = Object.entries(contenders).map(([name, one]) => loop(name, one, areas));
 const roles = Object.entries(preparedRoles).map(([name, one]) => loop(name, one, askedOf(name)));
-const later = Object.entries(engines).map(([name, one]) =>
-  timed(name, 3, async () => {
-    for (const area of areas.slice(0, areasOfEngines)) await one(area);
-  }),
-);
 const whole = Object.entries(calls).map(([name, one]) => timed(name, 4000, () => do_not_optimize(one())));
 const documents = Object.entries(schedules).map(([name, one]) =>
   timed(name, 60, () => do_not_optimize(one())),
 );
-await time([...loops, ...roles, ...later, ...whole, ...documents]);
+await time([...loops, ...roles, ...whole, ...documents]);
 await time(streams.flatMap(({ stream, bare }) => [stream, bare]));
 await time(
   imports.map((one) => one.timed),
   byTheClock,
 );
+
+// After all of ours, for one of the engines brings threads of its own.
+const later = Object.entries({ ...engines, ...(await fetchedEngines()) }).map(([name, one]) =>
+  timed(name, 3, async () => {
+    for (const area of areas.slice(0, areasOfEngines)) await one(area);
+  }),
+);
+await time(later);
 
 const profiles = [];
 for (const [what, times, run] of [
