@@ -53,7 +53,7 @@ export function derivedElectrodeStarts(
 
 /**
  * The places from which each electrode is connected: as drawn; where arrangements are compared, moved to where the jumper of the arrangement
- * is, and with a connection in every enclosure that requires one.
+ * is, unless it is connected there already, and with a connection in every enclosure that requires one.
  */
 function startsIn(
   at: DerivedInCode,
@@ -77,7 +77,12 @@ function startsIn(
   const wanted = wantsEachConnected(at, arrangement) ? bare : connected.size > 0 ? [] : places.slice(0, 1);
   const moved =
     neediest(at, connected.size > 0 ? places.filter((id) => connected.has(id)) : wanted) ?? source;
-  const starts = new Map(drawn.map((one) => [one, [one.from === source ? moved : one.from]]));
+  const isConnected = ({ id }: DrawnElectrode): boolean => inEnclosures.some((one) => one.id === id);
+  const startOf = (one: DrawnElectrode): readonly string[] => {
+    if (one.from !== source) return [one.from];
+    return isConnected(one) ? [] : [moved];
+  };
+  const starts = new Map(drawn.map((one) => [one, startOf(one)]));
   const further = wanted.filter((id) => ![...starts.values()].flat().includes(id));
   return eachOnce(starts.set(first, [...(starts.get(first) ?? []), ...further]));
 }

@@ -36,3 +36,29 @@ it.each([["P1", "P2"] as const, ["P2", "P1"] as const])(
     expect(moved?.result.requiredArea).toBe(167_800);
   },
 );
+
+it.each([["P1", "P2"] as const, ["P2", "P1"] as const])(
+  "an electrode that an enclosure is connected to needs no second conductor where the jumpers are: %s before %s",
+  (...order) => {
+    const { conductors } = scheduleOf(
+      installation({
+        derivedSystems: [
+          derived({
+            runs: [run("P1", "1/0 AWG"), run("P2", "1/0 AWG")],
+            disconnects: order.map((id) => ({ id, amperes: 150 })),
+            jumperAt: "compare",
+            electrodes: [
+              { id: "E1", kind: "other", from: "P1" },
+              { id: "E2", kind: "rod", from: "P2" },
+              { electrode: "E1", from: "T1" },
+            ],
+          }),
+        ],
+      }),
+    );
+    const toE1 = conductors.filter(
+      ({ subject, alternative }) => subject === "E1" && alternative === "jumper-in-each-enclosure",
+    );
+    expect(toE1.map(({ from }) => from)).toEqual([{ kind: "place", id: "P1", on: "neutral-bar" }]);
+  },
+);

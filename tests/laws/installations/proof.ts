@@ -35,11 +35,11 @@ for (const [i, { count, changes }] of parts.entries()) {
 for (const [law, count] of broken) console.log(`broken ${count} times: ${law}`);
 if (broken.size > 0) process.exitCode = 1;
 
-/** Says of the first breach of a law how it is had again, and the smallest installation that has it. */
+/** Says of each breach how it is had again, and of the first of a law the smallest installation that has it. */
 function note(installation: ReturnType<typeof drawInstallation>, own: number, breach: Breach): void {
   const before = broken.get(breach.law) ?? 0;
   broken.set(breach.law, before + 1);
-  if (before > 0) return;
   console.log(`${breach.law}\n  installation ${own}: ${breach.words}`);
+  if (before > 0) return;
   console.log(`  smallest: ${JSON.stringify(smallestBreaking(installation, own, breach))}`);
 }

@@ -5,7 +5,7 @@ import { type Built, named, nameOf } from "../built.js";
  * A larger installation never makes a conductor smaller that serves what it served before. Not concerned: conductors with a load of
  * their own; the limits that name a size for particular electrodes, which a further electrode can bring; and conductors that now
  * serve less, because others serve the rest. Nor the fixed size of a common conductor that one system taps once, as one of several systems
- * would; with several jumpers it is known to be that system's, and goes by its conductors. Nor a jumper of piping that is an electrode, once the conductor to
+ * would; with several jumpers it is known to be that system's, and goes by its conductors; and the jumper of a raceway around it. Nor a jumper of piping that is an electrode, once the conductor to
  * the electrode is as large as it, which its caution said beforehand.
  */
 export function neverSmaller(before: Built, after: Built): readonly string[] {
@@ -19,15 +19,22 @@ export function neverSmaller(before: Built, after: Built): readonly string[] {
     const other = larger.get(nameOf(one));
     if (other === undefined || other.result.requiredArea >= one.result.requiredArea) return [];
     if (loaded.has(nameOf(one)) || servesLess(one, other) || isLimited(one, other)) return [];
-    if (isOfOneSystemNow(one, other) || isServedByElectrodeConductor(one, other)) return [];
+    const inside = before.schedule.conductors.filter((conductor) => isAround(one, conductor));
+    if ([one, ...inside].some((conductor) => isOfOneSystemNow(conductor, larger.get(nameOf(conductor)))))
+      return [];
+    if (isServedByElectrodeConductor(one, other)) return [];
     const [was, is] = [one, other].map(({ result }) => `${result.requiredArea} (${result.governs})`);
     return [`${nameOf(one)} was ${was}, is ${is}`];
   });
 }
 
-function isOfOneSystemNow(before: ScheduledConductor, after: ScheduledConductor): boolean {
-  const isInferred = after.result.cautions.some(({ code }) => code === "common-conductor-inferred");
-  return before.result.governs === "named-size" && isInferred;
+function isAround({ from }: ScheduledConductor, { role, subject }: ScheduledConductor): boolean {
+  return from.kind === "raceway" && from.around?.role === role && from.around.subject === subject;
+}
+
+function isOfOneSystemNow(before: ScheduledConductor, after: ScheduledConductor | undefined): boolean {
+  const isInferred = after?.result.cautions.some(({ code }) => code === "common-conductor-inferred");
+  return before.result.governs === "named-size" && isInferred === true;
 }
 
 function isServedByElectrodeConductor(before: ScheduledConductor, after: ScheduledConductor): boolean {
