@@ -1,18 +1,19 @@
 import { readFileSync } from "node:fs";
 import { type Profiler, Session } from "node:inspector/promises";
+import { repeat } from "./timed.js";
 
 /** Hundredths by room of the library, most first. */
 export type Shares = readonly (readonly [room: string, share: number])[];
 
 /** Where the processor was while something ran, whoever called. */
 export async function profiled(times: number, run: () => unknown): Promise<Shares> {
-  for (let i = 0; i < times / 4; i += 1) await run();
+  await repeat(times / 4, run);
   const session = new Session();
   session.connect();
   await session.post("Profiler.enable");
   await session.post("Profiler.setSamplingInterval", { interval: 200 });
   await session.post("Profiler.start");
-  for (let i = 0; i < times; i += 1) await run();
+  await repeat(times, run);
   const { profile } = await session.post("Profiler.stop");
   session.disconnect();
   return byRoom(profile);

@@ -30,12 +30,17 @@ export async function time(all: readonly Timed[], clock = ofTheProcessor): Promi
   for (let round = 0; round <= runs; round += 1) {
     for (const { times, run, took } of all) {
       const before = clock();
-      for (let i = 0; i < times; i += 1) {
-        const given = run();
-        if (given instanceof Promise) await given;
-      }
+      await repeat(times, run);
       if (round > 0) took.push((clock() - before) / times);
     }
+  }
+}
+
+/** Does something so often, and waits only for what answers later. */
+export async function repeat(times: number, run: () => unknown): Promise<void> {
+  for (let i = 0; i < times; i += 1) {
+    const given = run();
+    if (given instanceof Promise) await given;
   }
 }
 
