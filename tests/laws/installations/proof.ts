@@ -1,10 +1,11 @@
 /**
- * Holds many more installations against the laws than the tests do. INSTALLATIONS, CHANGES and EVERY say how many, with how many
- * changes each, and how many with every change; SEED starts the dice.
+ * Holds many more installations against the laws than the tests do, on every processor. INSTALLATIONS, CHANGES and EVERY say how many, with
+ * how many changes each, and how many with every change; SEED starts the dice.
  */
-import { diceOf } from "./dice.js";
-import { drawInstallation } from "./drawn/installation.js";
-import { type Breach, breachesOf, smallestBreaking } from "./trials.js";
+import { fork } from "node:child_process";
+import { once } from "node:events";
+import { availableParallelism } from "node:os";
+import { fileURLToPath } from "node:url";
 
 const asked = (name: string, usual: number): number => {
   const value = Number(process.env[name] ?? usual);
@@ -14,32 +15,31 @@ const asked = (name: string, usual: number): number => {
 };
 
 const seed = asked("SEED", 20080101);
-const parts = [
-  { count: asked("INSTALLATIONS", 100_000), changes: asked("CHANGES", 10) },
-  { count: asked("EVERY", 2000), changes: "every" },
+const rows = [
+  { first: seed, count: asked("INSTALLATIONS", 100_000), changes: asked("CHANGES", 10) },
+  { first: seed + 0x4000_0000, count: asked("EVERY", 2000), changes: "every" },
 ] as const;
 
 const start = performance.now();
-const seconds = (): string => `${Math.round((performance.now() - start) / 1000)} s`;
-const broken = new Map<string, number>();
-console.log(`installations: seed ${seed}`);
-for (const [i, { count, changes }] of parts.entries()) {
-  for (let n = 0; n < count; n += 1) {
-    const own = (seed + i * 0x4000_0000 + n * 2_654_435_761) % 0x1_0000_0000;
-    const installation = drawInstallation(diceOf(own));
-    for (const breach of breachesOf(installation, own, changes)) note(installation, own, breach);
-    if ((n + 1) % 5000 === 0) console.log(`${n + 1} with ${changes} changes, ${seconds()}`);
-  }
-  console.log(`${count} installations with ${changes} changes each, ${seconds()}`);
+const processes = availableParallelism();
+console.log(`installations: seed ${seed}, ${processes} processes`);
+for (const { first, count, changes } of rows) {
+  const each = Math.ceil(count / processes);
+  const parts = Array.from({ length: processes }, (_, i) => [i * each, (i + 1) * each]);
+  const codes = await Promise.all(
+    parts.map(async (part) => {
+      const [from, to] = part.map((n) => Math.min(n, count));
+      return run([first, from, to, changes].map(String));
+    }),
+  );
+  if (codes.some((code) => code !== 0)) process.exitCode = 1;
+  const seconds = Math.round((performance.now() - start) / 1000);
+  console.log(`${count} installations with ${changes} changes each, ${seconds} s`);
 }
-for (const [law, count] of broken) console.log(`broken ${count} times: ${law}`);
-if (broken.size > 0) process.exitCode = 1;
 
-/** Says of each breach how it is had again, and of the first of a law the smallest installation that has it. */
-function note(installation: ReturnType<typeof drawInstallation>, own: number, breach: Breach): void {
-  const before = broken.get(breach.law) ?? 0;
-  broken.set(breach.law, before + 1);
-  console.log(`${breach.law}\n  installation ${own}: ${breach.words}`);
-  if (before > 0) return;
-  console.log(`  smallest: ${JSON.stringify(smallestBreaking(installation, own, breach))}`);
+/** Goes through a part in a process of its own; gives the code that it ended with. */
+async function run(part: readonly string[]): Promise<unknown> {
+  const child = fork(fileURLToPath(new URL("proof-part.ts", import.meta.url)), part);
+  const [code] = await once(child, "exit");
+  return code;
 }
