@@ -73,17 +73,17 @@ function startsIn(
   if (arrangement.jumperAt === "source") return eachOnce(new Map(drawn.map((one) => [one, [source]])));
   const inEnclosures = drawn.filter(({ from }) => from !== source);
   const connected = new Set(inEnclosures.map(({ from }) => from));
-  const bare = places.filter((id) => !connected.has(id));
-  const wanted = wantsEachConnected(at, arrangement) ? bare : connected.size > 0 ? [] : places.slice(0, 1);
-  const moved =
-    neediest(at, connected.size > 0 ? places.filter((id) => connected.has(id)) : wanted) ?? source;
+  const isEach = wantsEachConnected(at, arrangement);
+  const enough = connected.size > 0 ? places.filter((id) => connected.has(id)) : places.slice(0, 1);
+  const required = isEach ? places : enough;
+  const moved = neediest(at, required) ?? source;
   const isConnected = ({ id }: DrawnElectrode): boolean => inEnclosures.some((one) => one.id === id);
   const startOf = (one: DrawnElectrode): readonly string[] => {
     if (one.from !== source) return [one.from];
     return isConnected(one) ? [] : [moved];
   };
   const starts = new Map(drawn.map((one) => [one, startOf(one)]));
-  const further = wanted.filter((id) => ![...starts.values()].flat().includes(id));
+  const further = required.filter((id) => ![...starts.values()].flat().includes(id));
   return eachOnce(starts.set(first, [...(starts.get(first) ?? []), ...further]));
 }
 

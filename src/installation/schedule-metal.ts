@@ -65,7 +65,10 @@ function removableOf(piping: DrawnPiping): readonly RemovableFitting[] {
   return piping.kind === "water" ? (piping.removable ?? []) : [];
 }
 
-/** The jumpers that bond water piping, and those around what is likely to be taken out of it, as large as the largest of them. */
+/**
+ * The jumpers that bond water piping, and those around what is likely to be taken out of it, as large as the largest of them; and as the conductor of
+ * a system whose electrode the piping is, which needs no jumper of its own.
+ */
 function pipingJumpers(
   at: InstallationInCode,
   piping: WaterPiping,
@@ -79,11 +82,34 @@ function pipingJumpers(
     const servings = ownerIds(piping).flatMap((id) => ownerOf(id).servings);
     return [...jumpers, ...fittings.map((one) => jumperAroundElectrode(at, piping.id, one, servings))];
   }
-  const largest = others.reduce(
-    (so, one) => (one.result.requiredArea > so.result.requiredArea ? one : so),
-    first,
+  const around = jumpersAroundBonded(piping.id, fittings, others.reduce(larger, first));
+  const servings = ownerIds(piping).flatMap((id, i) =>
+    isElectrodeInstead(jumpers[i]) ? ownerOf(id).servings : [],
   );
-  return [...jumpers, ...jumpersAroundBonded(piping.id, fittings, largest)];
+  if (servings.length === 0) return [...jumpers, ...around];
+  const electrode = fittings.map((one) =>
+    jumperAroundElectrode(inBondingMaterial(at), piping.id, one, servings),
+  );
+  return [...jumpers, ...around.map((one, i) => larger(one, electrode[i] ?? one))];
+}
+
+function larger(one: ScheduledConductor, other: ScheduledConductor): ScheduledConductor {
+  return other.result.requiredArea > one.result.requiredArea ? other : one;
+}
+
+/** With electrode conductors of the material of bonding jumpers, so that their areas can be compared. */
+function inBondingMaterial(at: InstallationInCode): InstallationInCode {
+  const { materials } = at.installation;
+  const installation = {
+    ...at.installation,
+    materials: { ...materials, electrodeConductors: materials.bondingJumpers },
+  };
+  return { ...at, installation };
+}
+
+function isElectrodeInstead(jumper: ScheduledConductor | undefined): boolean {
+  const outcome = jumper?.result.outcome;
+  return outcome?.kind === "not-required" && outcome.why === "part-is-the-electrode";
 }
 
 type Sizing = (at: InstallationInCode, owner: MetalOwner, isElectrode: boolean) => ServedResult;

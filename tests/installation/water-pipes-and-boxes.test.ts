@@ -50,6 +50,30 @@ describe("a meter in a water pipe", () => {
     expect(around(data)).toMatchObject([{ role: "electrode-bonding-jumper", quantity: 1 }]);
   });
 
+  it("has one as for an electrode where the pipe is that of one building, and needs a smaller jumper at another", () => {
+    const feeder = (to: string, amperes: number, size: "600 kcmil" | "3/0 AWG") => ({
+      ...{ id: `to ${to}`, from: "main panel", to, device: { amperes }, wiring: "raceway" as const },
+      conductors: { sets: [{ count: 1, size, material: "copper" as const }] },
+    });
+    const data = installation({
+      code: { year: "2023" },
+      existing: [{ id: "main panel" }],
+      circuits: [feeder("A", 400, "600 kcmil"), feeder("B", 600, "3/0 AWG")],
+      buildings: ["A", "B"].map((id) => ({ id, circuit: `to ${id}`, onSingleBranchCircuit: false })),
+      piping: [{ id: "W1", kind: "water", of: ["A", "B"], isElectrode: true, removable: [meter] }],
+    });
+    const jumpers = scheduleOf(data).conductors.filter(({ subject }) => subject === "W1");
+    // Table 250.122: 1 AWG copper for 600 A, larger than the electrode conductor of 3/0 AWG, 4 AWG by Table 250.66.
+    expect(jumpers.map(({ result: { outcome } }) => outcome)).toMatchObject([
+      { kind: "not-required", why: "part-is-the-electrode" },
+      { kind: "conductor", size: "1 AWG" },
+    ]);
+    // Table 250.66: 1/0 AWG copper for 600 kcmil.
+    expect(around(data)).toMatchObject([
+      { role: "electrode-bonding-jumper", result: { outcome: { size: "1/0 AWG" } } },
+    ]);
+  });
+
   it("is no part of another electrode, and has an id of its own", () => {
     const of = (electrodes: unknown) =>
       refused(installation({ services: [service({ electrodes } as never)] }));

@@ -34,7 +34,8 @@ function isAround({ from }: ScheduledConductor, { role, subject }: ScheduledCond
 
 function isOfOneSystemNow(before: ScheduledConductor, after: ScheduledConductor | undefined): boolean {
   const isInferred = after?.result.cautions.some(({ code }) => code === "common-conductor-inferred");
-  return before.result.governs === "named-size" && isInferred === true;
+  const isNamed = before.result.steps.some(({ kind }) => kind === "named-size");
+  return isNamed && isInferred === true;
 }
 
 function isServedByElectrodeConductor(before: ScheduledConductor, after: ScheduledConductor): boolean {
