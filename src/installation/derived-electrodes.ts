@@ -74,8 +74,10 @@ function startsIn(
   const inEnclosures = drawn.filter(({ from }) => from !== source);
   const connected = new Set(inEnclosures.map(({ from }) => from));
   const isEach = wantsEachConnected(at, arrangement);
-  const enough = connected.size > 0 ? places.filter((id) => connected.has(id)) : places.slice(0, 1);
-  const required = isEach ? places : enough;
+  const already = places.filter((id) => connected.has(id));
+  const enough = connected.size > 0 ? already : places.slice(0, 1);
+  // Of equals, one that has no connection yet comes first, so that no order of the enclosures decides how many conductors there are.
+  const required = isEach ? [...places.filter((id) => !connected.has(id)), ...already] : enough;
   const moved = neediest(at, required) ?? source;
   const isConnected = ({ id }: DrawnElectrode): boolean => inEnclosures.some((one) => one.id === id);
   const startOf = (one: DrawnElectrode): readonly string[] => {

@@ -62,3 +62,31 @@ it.each([["P1", "P2"] as const, ["P2", "P1"] as const])(
     expect(toE1.map(({ from }) => from)).toEqual([{ kind: "place", id: "P1", on: "neutral-bar" }]);
   },
 );
+
+it.each([["P1", "P2", "P3"] as const, ["P2", "P1", "P3"] as const, ["P2", "P3", "P1"] as const])(
+  "each of several equal enclosures has one electrode conductor: %s, %s, %s",
+  (...order) => {
+    const { conductors } = scheduleOf(
+      installation({
+        derivedSystems: [
+          derived({
+            runs: order.map((id) => run(id, "1/0 AWG")),
+            disconnects: order.map((id) => ({ id, amperes: 150 })),
+            jumperAt: "compare",
+            electrodes: [
+              { id: "E1", kind: "concrete-encased", from: "P1" },
+              { id: "E2", kind: "other", from: "T1" },
+            ],
+          }),
+        ],
+      }),
+    );
+    const starts = conductors
+      .filter(
+        ({ role, alternative }) =>
+          role === "grounding-electrode-conductor" && alternative === "jumper-in-each-enclosure",
+      )
+      .map(({ from }) => (from.kind === "place" ? from.id : from.kind));
+    expect(starts.sort()).toEqual(["P1", "P2", "P3"]);
+  },
+);
