@@ -67,7 +67,7 @@ function removableOf(piping: DrawnPiping): readonly RemovableFitting[] {
 
 /**
  * The jumpers that bond water piping, and those around what is likely to be taken out of it, as large as the largest of them; and as the conductor of
- * a system whose electrode the piping is, which needs no jumper of its own.
+ * a system whose electrode or electrode conductor the piping is, which needs no jumper of its own.
  */
 function pipingJumpers(
   at: InstallationInCode,
@@ -84,7 +84,7 @@ function pipingJumpers(
   }
   const around = jumpersAroundBonded(piping.id, fittings, others.reduce(larger, first));
   const servings = ownerIds(piping).flatMap((id, i) =>
-    isElectrodeInstead(jumpers[i]) ? ownerOf(id).servings : [],
+    servesInstead(jumpers[i]) ? ownerOf(id).servings : [],
   );
   if (servings.length === 0) return [...jumpers, ...around];
   const electrode = fittings.map((one) =>
@@ -107,9 +107,12 @@ function inBondingMaterial(at: InstallationInCode): InstallationInCode {
   return { ...at, installation };
 }
 
-function isElectrodeInstead(jumper: ScheduledConductor | undefined): boolean {
+function servesInstead(jumper: ScheduledConductor | undefined): boolean {
   const outcome = jumper?.result.outcome;
-  return outcome?.kind === "not-required" && outcome.why === "part-is-the-electrode";
+  return (
+    outcome?.kind === "not-required" &&
+    (outcome.why === "part-is-the-electrode" || outcome.why === "part-serves-as-electrode-conductor")
+  );
 }
 
 type Sizing = (at: InstallationInCode, owner: MetalOwner, isElectrode: boolean) => ServedResult;

@@ -74,6 +74,29 @@ describe("a meter in a water pipe", () => {
     ]);
   });
 
+  it("has one as for an electrode where the pipe serves one system as electrode conductor, and is bonded to another", () => {
+    const other = derived({
+      id: "X2",
+      source: { id: "T2", kind: "transformer", outdoors: false },
+      runs: [
+        {
+          ...{ id: "Y2", from: "T2", to: "P2", supply: setsOf(1, "4 AWG") },
+          raceways: { count: 1, kind: "nonmetallic" },
+        },
+      ],
+      disconnects: [{ id: "P2", amperes: 60 }],
+      electrodes: [],
+    });
+    const data = installation({
+      derivedSystems: [derived({ commonElectrodeConductor: { id: "W1" } }), other],
+      piping: [{ id: "W1", kind: "water", of: ["X1", "X2"], removable: [meter] }],
+    });
+    // Table 250.66: 1/0 AWG copper for 500 kcmil; 8 AWG would do for X2 alone.
+    expect(around(data)).toMatchObject([
+      { role: "electrode-bonding-jumper", result: { outcome: { size: "1/0 AWG" } } },
+    ]);
+  });
+
   it("is no part of another electrode, and has an id of its own", () => {
     const of = (electrodes: unknown) =>
       refused(installation({ services: [service({ electrodes } as never)] }));
