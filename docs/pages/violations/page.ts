@@ -43,7 +43,7 @@ const causes: Readonly<Record<(typeof violationCodes)[number], string>> = {
   "grounded-conductor-bonded-on-load-side":
     "Said by `loadSideConnections`; an `exception` with all its conditions met takes the violation away. An existing building says it in `existingGroundedConductor`.",
   "electrode-conductor-not-at-jumper":
-    "Said by `from` of an electrode. Where arrangements are compared, the electrode conductors move with the jumper.",
+    "Said by `from` of an electrode. Where arrangements are compared, the electrode conductors move with the jumper, to the enclosure that requires the largest; to an electrode that an enclosure is connected to already, none does.",
   "electrode-conductor-missing":
     "Said by `from` of the electrodes and the enclosures that have none; and by a service, a derived system or a building without any electrode or common electrode conductor.",
   "parallel-below-1-0":
