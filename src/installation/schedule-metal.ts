@@ -82,22 +82,25 @@ function pipingJumpers(
     const servings = ownerIds(piping).flatMap((id) => ownerOf(id).servings);
     return [...jumpers, ...fittings.map((one) => jumperAroundElectrode(at, piping.id, one, servings))];
   }
-  const around = jumpersAroundBonded(piping.id, fittings, others.reduce(larger, first));
+  const largest = others.reduce(larger, first);
   const servings = ownerIds(piping).flatMap((id, i) =>
     servesInstead(jumpers[i]) ? ownerOf(id).servings : [],
   );
-  if (servings.length === 0) return [...jumpers, ...around];
-  const electrode = fittings.map((one) =>
-    jumperAroundElectrode(inBondingMaterial(at), piping.id, one, servings),
-  );
-  return [...jumpers, ...around.map((one, i) => larger(one, electrode[i] ?? one))];
+  if (servings.length === 0) return [...jumpers, ...jumpersAroundBonded(piping.id, fittings, largest)];
+  const around = fittings.flatMap((fitting) => {
+    const asElectrode = jumperAroundElectrode(inBondingMaterial(at), piping.id, fitting, servings);
+    return asElectrode.result.requiredArea > largest.result.requiredArea
+      ? [jumperAroundElectrode(at, piping.id, fitting, servings)]
+      : jumpersAroundBonded(piping.id, [fitting], largest);
+  });
+  return [...jumpers, ...around];
 }
 
 function larger(one: ScheduledConductor, other: ScheduledConductor): ScheduledConductor {
   return other.result.requiredArea > one.result.requiredArea ? other : one;
 }
 
-/** With electrode conductors of the material of bonding jumpers, so that their areas can be compared. */
+/** With electrode conductors of the material of bonding jumpers, so that the areas of both can be compared. */
 function inBondingMaterial(at: InstallationInCode): InstallationInCode {
   const { materials } = at.installation;
   const installation = {

@@ -57,20 +57,24 @@ describe("a meter in a water pipe", () => {
     });
     const data = installation({
       code: { year: "2023" },
+      materials: {
+        ...{ bondingJumpers: "aluminum", groundedConductors: "copper" },
+        ...{ electrodeConductors: "copper", equipmentGrounding: "copper" },
+      },
       existing: [{ id: "main panel" }],
       circuits: [feeder("A", 400, "600 kcmil"), feeder("B", 600, "3/0 AWG")],
       buildings: ["A", "B"].map((id) => ({ id, circuit: `to ${id}`, onSingleBranchCircuit: false })),
       piping: [{ id: "W1", kind: "water", of: ["A", "B"], isElectrode: true, removable: [meter] }],
     });
     const jumpers = scheduleOf(data).conductors.filter(({ subject }) => subject === "W1");
-    // Table 250.122: 1 AWG copper for 600 A, larger than the electrode conductor of 3/0 AWG, 4 AWG by Table 250.66.
+    // Table 250.122: 2/0 AWG aluminum for 600 A, larger than the electrode conductor of 3/0 AWG copper, 2 AWG aluminum by Table 250.66.
     expect(jumpers.map(({ result: { outcome } }) => outcome)).toMatchObject([
       { kind: "not-required", why: "part-is-the-electrode" },
-      { kind: "conductor", size: "1 AWG" },
+      { kind: "conductor", size: "2/0 AWG" },
     ]);
-    // Table 250.66: 1/0 AWG copper for 600 kcmil.
+    // Table 250.66: 1/0 AWG copper for 600 kcmil, or 3/0 AWG aluminum, which is larger than 2/0 AWG.
     expect(around(data)).toMatchObject([
-      { role: "electrode-bonding-jumper", result: { outcome: { size: "1/0 AWG" } } },
+      { role: "electrode-bonding-jumper", result: { material: "copper", outcome: { size: "1/0 AWG" } } },
     ]);
   });
 
