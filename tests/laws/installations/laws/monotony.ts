@@ -5,8 +5,8 @@ import { type Built, named, nameOf } from "../built.js";
  * A larger installation never makes a conductor smaller that serves what it served before. Not concerned: conductors with a load of
  * their own; the limits that name a size for particular electrodes, which a further electrode can bring; and conductors that now
  * serve less, because others serve the rest. Nor the fixed size of a common conductor that one system taps once, as one of several systems
- * would; with several jumpers it is known to be that system's, and goes by its conductors; and the jumper of a raceway around it. Nor a jumper of piping that is an electrode, once the conductor to
- * the electrode is as large as it, which its caution said beforehand.
+ * would; with several jumpers it is known to be that system's, and goes by its conductors; and the jumper of a raceway around it. Nor a
+ * jumper of piping that is an electrode, once the conductor to the electrode is as large as it, which its caution said beforehand.
  */
 export function neverSmaller(before: Built, after: Built): readonly string[] {
   const { readings = {}, amendments = [] } = before.schedule.code;
